@@ -1,0 +1,41 @@
+import * as z from 'zod/mini';
+import { Design } from './design.ts';
+import { Formula } from './formula.ts';
+import { Kit } from './kit.ts';
+import { Sheet } from './sheet.ts';
+import { Duration, Id, Length, Texts } from './values.ts';
+
+export const Goal = z.strictObject({
+  id: Id,
+  formula: Formula,
+  /** Whether the challenge counts as met only with this goal. */
+  must: z.boolean(),
+  weight: z.int().check(z.gte(1), z.lte(100)),
+});
+
+/** `draw`: the track is the team's; `fill-in`: lines are given; `mend`: the draft begins as a faulty drawing. */
+export const Play = z.enum(['draw', 'fill-in', 'mend']);
+
+export const Challenge = z.strictObject({
+  version: z.literal(1),
+  id: Id,
+  topic: z.int().check(z.gte(1), z.lte(99)),
+  /** The sentence that children read. */
+  sentence: Texts,
+  play: Play,
+  kit: Kit,
+  sheet: Sheet,
+  starts: z.array(z.enum(['start', 'finish'])).check(z.minLength(1), z.maxLength(2)),
+  goals: z.array(Goal).check(z.minLength(1), z.maxLength(8)),
+  limits: z.strictObject({ ink: z.optional(Length), marks: z.optional(z.int()), time: Duration }),
+  /** What a draft starts as: the faulty drawing of a mend. */
+  begin: z.optional(Design),
+  /** The maker's own sound design. Never sent to teams by the server. */
+  model: z.optional(Design),
+  /** For the teacher: what it teaches, usual mistakes, a question to ask. */
+  note: z.optional(z.strictObject({ teaches: Texts, mistakes: Texts, ask: Texts })),
+});
+
+export type Goal = z.output<typeof Goal>;
+export type Play = z.output<typeof Play>;
+export type Challenge = z.output<typeof Challenge>;

@@ -1,0 +1,32 @@
+import * as z from 'zod/mini';
+import { Drawing } from './design.ts';
+import { Angle, Id, Length, Point, Texts } from './values.ts';
+
+/** A place for a robot: a U with a notch that shows which way the robot faces. Reached within `r`. */
+export const Berth = z.strictObject({ name: Texts, at: Point, heading: Angle, r: Length });
+
+/** Crossed when the middle of the axle passes between `a` and `b`, from either side. */
+export const Gate = z.strictObject({ id: Id, name: Texts, a: Point, b: Point });
+
+/** A closed polygon: a place to act in (`areas`) or to stay out of (`keepOut`). */
+export const Area = z.strictObject({
+  id: Id,
+  name: Texts,
+  polygon: z.array(Point).check(z.minLength(3), z.maxLength(24)),
+});
+
+export const Sheet = z.strictObject({
+  w: Length,
+  h: Length,
+  start: Berth,
+  finish: z.optional(Berth),
+  gates: z.array(Gate).check(z.maxLength(12)),
+  areas: z.array(Area).check(z.maxLength(12)),
+  keepOut: z.array(Area).check(z.maxLength(12)),
+  given: Drawing,
+});
+
+export type Berth = z.output<typeof Berth>;
+export type Gate = z.output<typeof Gate>;
+export type Area = z.output<typeof Area>;
+export type Sheet = z.output<typeof Sheet>;

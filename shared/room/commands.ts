@@ -1,0 +1,38 @@
+import type { DocumentId, EntryId, EntryVerdict, Phase, TeamId } from './state.ts';
+
+/**
+ * What a seat asks for, after the server has checked its form and stored nothing yet. Bodies have
+ * been turned into document ids, so that deciding stays pure.
+ */
+export type RoomCommand =
+  | { readonly kind: 'watch-charger' }
+  | { readonly kind: 'join'; readonly team: TeamId }
+  | { readonly kind: 'choose-challenge'; readonly challenge: DocumentId; readonly key: string }
+  | { readonly kind: 'go-to'; readonly phase: Phase }
+  /** `seconds` null: without a time limit. */
+  | { readonly kind: 'start-building'; readonly seconds: number | null }
+  | { readonly kind: 'extend-building'; readonly seconds: number }
+  | { readonly kind: 'end-building' }
+  | { readonly kind: 'look-here'; readonly on: boolean }
+  | { readonly kind: 'show-standings'; readonly on: boolean }
+  | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
+  /** `round` is the one the design was drawn for. */
+  | { readonly kind: 'hand-in'; readonly round: number; readonly entry: EntryId; readonly design: DocumentId }
+  /** By the server only. */
+  | ({ readonly kind: 'judge'; readonly entry: EntryId } & EntryVerdict)
+  | { readonly kind: 'time-is-up' };
+
+/** Why a command was not carried out. The sentence is made by `shared/wording`. */
+export type Refusal =
+  | { readonly code: 'not-for-this-seat' }
+  | { readonly code: 'not-now'; readonly phase: Phase }
+  | { readonly code: 'room-full'; readonly most: number }
+  | { readonly code: 'no-challenge' }
+  | { readonly code: 'unknown-challenge'; readonly key: string }
+  | { readonly code: 'other-round' }
+  | { readonly code: 'unknown-entry'; readonly entry: string }
+  | { readonly code: 'already-judged' }
+  | { readonly code: 'not-building' }
+  | { readonly code: 'already-so' }
+  | { readonly code: 'not-judged' }
+  | { readonly code: 'too-many-on-stage'; readonly most: number };

@@ -1,0 +1,124 @@
+import type { Millis } from '../geometry/units.ts';
+
+/**
+ * A room: one class playing together. Its state is the fold of its events, the same on server, desk,
+ * board and tablets; what a seat may not see is missing or blank in its copy, never different.
+ */
+
+export type RoomId = string;
+export type TeamId = string;
+export type EntryId = string;
+/** Hash of an immutable document. */
+export type DocumentId = string;
+
+export const PHASES = ['gather', 'brief', 'build', 'show', 'close'] as const;
+export type Phase = (typeof PHASES)[number];
+
+export interface Team {
+  readonly id: TeamId;
+  /** A key of EMBLEMS; nobody types a person's name. */
+  readonly emblem: string;
+  /** Number of the berth on the harbour wall, from 1, in order of joining. */
+  readonly berth: number;
+}
+
+/** One challenge chosen in this room; entries belong to the round in which they were handed in. */
+export interface Round {
+  readonly challenge: DocumentId;
+  /** The library's key, for the desk's list. */
+  readonly key: string;
+}
+
+export interface EntryVerdict {
+  readonly document: DocumentId;
+  readonly points: number;
+  readonly met: boolean;
+}
+
+export interface Entry {
+  readonly id: EntryId;
+  readonly team: TeamId;
+  readonly round: number;
+  /** 1 for the team's first entry in the round. */
+  readonly number: number;
+  /** Absent in the copy of a seat that may not see it. */
+  readonly design: DocumentId | null;
+  readonly at: Millis;
+  /** Handed in after the building time had ended. */
+  readonly late: boolean;
+  readonly verdict: EntryVerdict | null;
+  /** Whether it has been on the board. */
+  readonly shown: boolean;
+}
+
+export interface Building {
+  readonly since: Millis;
+  /** Server time at which it ends by itself; null without a limit. */
+  readonly until: Millis | null;
+  readonly ended: boolean;
+}
+
+export interface RoomState {
+  readonly id: RoomId;
+  readonly word: string;
+  /** Sequence number of the last event applied. */
+  readonly seq: number;
+  readonly openedAt: Millis;
+  readonly phase: Phase;
+  /** Whether somebody said that they stay with the charger. */
+  readonly chargerWatched: boolean;
+  readonly teams: readonly Team[];
+  readonly rounds: readonly Round[];
+  /** Of the current round; null before its first building phase. */
+  readonly building: Building | null;
+  readonly lookHere: boolean;
+  readonly standingsShown: boolean;
+  readonly entries: readonly Entry[];
+  /** One entry, or two in a heat. Empty: no stage. */
+  readonly stage: readonly EntryId[];
+}
+
+/** Forty objects without faces; the keys are those of the icons. */
+export const EMBLEMS = [
+  'sailboat',
+  'bell',
+  'key',
+  'feather',
+  'umbrella',
+  'shell',
+  'leaf',
+  'kite',
+  'anchor',
+  'lantern',
+  'wheel',
+  'compass',
+  'teapot',
+  'candle',
+  'drum',
+  'clock',
+  'ladder',
+  'bucket',
+  'scissors',
+  'hammer',
+  'book',
+  'pencil',
+  'brush',
+  'lamp',
+  'mug',
+  'crown',
+  'gem',
+  'cloud',
+  'moon',
+  'sun',
+  'snowflake',
+  'tent',
+  'flag',
+  'map',
+  'telescope',
+  'magnet',
+  'puzzle',
+  'ticket',
+  'basket',
+  'chair',
+] as const;
+export type Emblem = (typeof EMBLEMS)[number];

@@ -1,0 +1,134 @@
+import type { Millis } from '../geometry/units.ts';
+import type { Refusal } from '../room/commands.ts';
+import type { RoomEvent } from '../room/events.ts';
+import type { DocumentId, EntryId, Phase, RoomId, RoomState, TeamId } from '../room/state.ts';
+
+/**
+ * The protocol between pages and server: websocket transport only, JSON.
+ *
+ * client → server `command`   a ClientCommand; acknowledged with an Answer once it is durable
+ * client → server `hello`     Hello; acknowledged with a Welcome (what was missed, or a snapshot)
+ * client → server `fetch`     a document id; acknowledged with Fetched
+ * client → server `latest`    a lossy value (LatestUp); no acknowledgement
+ * server → client `events`    RoomEvent[], in order, without holes
+ * server → client `latest`    LatestDown
+ * server → client `quiet`     this seat is open in a newer tab; no argument
+ */
+export const PROTOCOL_VERSION = 1;
+
+export const LIMITS = {
+  /** The largest message that the server reads, bytes. */
+  messageBytes: 256_000,
+  /** The largest drawing in its file form, bytes. */
+  designBytes: 200_000,
+  commandsPerSecond: 20,
+  latestPerSecond: 30,
+  teams: 40,
+  onStage: 2,
+} as const;
+
+/** Made by the client, at most 64 characters; a repeat gets the first answer. */
+export type CommandId = string;
+
+export type ClientAsk =
+  | { readonly kind: 'watch-charger' }
+  /** `key` names a ready challenge of the library. */
+  | { readonly kind: 'choose-challenge'; readonly key: string }
+  | { readonly kind: 'go-to'; readonly phase: Phase }
+  | { readonly kind: 'start-building'; readonly seconds: number | null }
+  | { readonly kind: 'extend-building'; readonly seconds: number }
+  | { readonly kind: 'end-building' }
+  | { readonly kind: 'look-here'; readonly on: boolean }
+  | { readonly kind: 'show-standings'; readonly on: boolean }
+  | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
+  /** `design` in its file form. */
+  | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown };
+
+export interface ClientCommand {
+  readonly version: number;
+  readonly id: CommandId;
+  readonly ask: ClientAsk;
+}
+
+export type WireRefusal =
+  | Refusal
+  | { readonly code: 'bad-form'; readonly path: string; readonly problem: string }
+  | { readonly code: 'too-large'; readonly bytes: number; readonly most: number }
+  | { readonly code: 'too-fast' }
+  | { readonly code: 'other-version'; readonly ours: number }
+  | { readonly code: 'no-seat' }
+  | { readonly code: 'unknown-room' }
+  | { readonly code: 'unknown-document' }
+  | { readonly code: 'store-full' }
+  | { readonly code: 'server-trouble' };
+
+export type Answer =
+  | { readonly ok: true; readonly seq: number }
+  | { readonly ok: false; readonly refusal: WireRefusal };
+
+export interface Hello {
+  readonly version: number;
+  /** The last event that this page has; 0 for none. */
+  readonly seq: number;
+}
+
+export type Welcome =
+  | {
+      readonly ok: true;
+      readonly room: RoomId;
+      readonly you: { readonly role: 'desk' | 'board' } | { readonly role: 'team'; readonly team: TeamId };
+      /** Server time now, for showing time by offset. */
+      readonly now: Millis;
+      /** Either the missing events, or a whole state that replaces the page's own. */
+      readonly events: readonly RoomEvent[];
+      readonly snapshot: RoomState | null;
+      /** Newest lossy values that this seat may see. */
+      readonly latest: readonly LatestDown[];
+    }
+  | { readonly ok: false; readonly refusal: WireRefusal };
+
+export type Fetched =
+  | { readonly ok: true; readonly kind: 'challenge' | 'design' | 'verdict' | 'trace'; readonly body: unknown }
+  | { readonly ok: false; readonly refusal: WireRefusal };
+
+/** What a team is doing, as one word on the board. */
+export type Doing = 'drawing' | 'trying' | 'handed-in' | 'away';
+
+/** The stage's clock: where the replay stands. `at` is run time in s when server time was `since`. */
+export interface StageClock {
+  readonly playing: boolean;
+  readonly speed: 1 | 2 | 4;
+  readonly at: number;
+  readonly since: Millis;
+}
+
+export type LatestUp =
+  | { readonly kind: 'draft'; readonly round: number; readonly design: unknown }
+  | { readonly kind: 'doing'; readonly doing: Doing }
+  | { readonly kind: 'stage-clock'; readonly clock: Omit<StageClock, 'since'> };
+
+export type LatestDown =
+  | { readonly kind: 'draft'; readonly team: TeamId; readonly round: number; readonly design: unknown }
+  | { readonly kind: 'doing'; readonly team: TeamId; readonly doing: Doing }
+  | { readonly kind: 'stage-clock'; readonly clock: StageClock };
+
+/** HTTP routes that are not pages. */
+export const ROUTES = {
+  /** POST { word } → 204 and a seat cookie, or a refusal. */
+  join: '/api/join',
+  /** GET ?word= → the same for a scanned code, then a redirect to the tablet page. */
+  joinByLink: '/j',
+  /** POST { chargerWatched } by the owner → { room, word }. */
+  openRoom: '/api/rooms',
+  /** GET by the owner: rooms of this server. */
+  rooms: '/api/rooms',
+  /** GET by a desk: the QR code of the room as SVG. */
+  qr: '/api/qr.svg',
+  resultsCsv: '/api/results.csv',
+  roomFile: '/api/room.json',
+  /** POST a room file by the owner → { room, word }. */
+  restoreRoom: '/api/rooms/restore',
+  health: '/api/health',
+} as const;
+
+export type { DocumentId };
