@@ -1,13 +1,36 @@
 import { defineConfig } from 'vitest/config';
 
-// Browser tests end in .browser.ts, so that neither runner collects the other's files.
+const root = new URL('..', import.meta.url).pathname;
+
+// Browser tests end in .browser.ts, so that neither project collects the other's files.
 export default defineConfig({
-  root: new URL('..', import.meta.url).pathname,
+  root,
   test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['**/node_modules/**', 'tests/bench/**', 'tests/long/**'],
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
-    pool: 'forks',
+    reporters: ['default', new URL('./closing-line.ts', import.meta.url).pathname],
+    projects: [
+      {
+        root,
+        test: {
+          name: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/bench/**', 'tests/long/**'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          pool: 'forks',
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.browser.ts'],
+          globalSetup: ['tests/browser/set-up.ts'],
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
+          pool: 'forks',
+          fileParallelism: false,
+        },
+      },
+    ],
   },
 });

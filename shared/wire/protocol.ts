@@ -88,7 +88,7 @@ export type Welcome =
   | { readonly ok: false; readonly refusal: WireRefusal };
 
 export type Fetched =
-  | { readonly ok: true; readonly kind: 'challenge' | 'design' | 'verdict' | 'trace'; readonly body: unknown }
+  | { readonly ok: true; readonly kind: 'challenge' | 'design' | 'verdict'; readonly body: unknown }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
 /** What a team is doing, as one word on the board. */
