@@ -1,12 +1,13 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const root = new URL('..', import.meta.url).pathname;
+const root = fileURLToPath(new URL('..', import.meta.url));
 
 // Browser tests end in .browser.ts, so that neither project collects the other's files.
 export default defineConfig({
   root,
   test: {
-    reporters: ['default', new URL('./closing-line.ts', import.meta.url).pathname],
+    reporters: ['default', fileURLToPath(new URL('./closing-line.ts', import.meta.url))],
     projects: [
       {
         root,
