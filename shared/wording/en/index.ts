@@ -1,0 +1,12 @@
+import { actions } from './actions.ts';
+import { board } from './board.ts';
+import { desk } from './desk.ts';
+import { findings } from './findings.ts';
+import { goals } from './goals.ts';
+import { numbers } from './numbers.ts';
+import { points } from './points.ts';
+import { refusals } from './refusals.ts';
+import { safety } from './safety.ts';
+import { tablet } from './tablet.ts';
+
+export const en = { numbers, findings, goals, actions, points, refusals, safety, desk, board, tablet };
