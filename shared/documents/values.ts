@@ -8,7 +8,7 @@ import type { Mm, PaperPoint, Rad, Seconds } from '../geometry/units.ts';
  */
 
 const HUNDREDTHS = 100;
-const PI = 3.141592653589793;
+const PI = Math.PI;
 /** 4 m, the longest side of a sheet, doubled so that a draft may hang over the edge. */
 const FURTHEST = 800_000;
 

@@ -59,7 +59,7 @@ export function atan2(y: number, x: number): Rad {
 
 /** Arc cosine of a value that is clamped to [−1, 1]. */
 export function acos(value: number): Rad {
-  const c = value > 1 ? 1 : value < -1 ? -1 : value;
+  const c = value > 1 ? 1 : Math.max(value, -1);
   return atan2(Math.sqrt(1 - c * c), c);
 }
 

@@ -109,7 +109,7 @@ export function pieceFoot(piece: PieceShape, p: PaperPoint): Foot {
 
 function straightFoot(piece: Straight, p: PaperPoint): Mm {
   const s = (p.x - piece.from.x) * piece.along.x + (p.y - piece.from.y) * piece.along.y;
-  return s < 0 ? 0 : s > piece.length ? piece.length : s;
+  return s < 0 ? 0 : Math.min(s, piece.length);
 }
 
 function arcFoot(piece: Arc, p: PaperPoint): Mm {
