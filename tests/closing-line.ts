@@ -14,6 +14,7 @@ export default class ClosingLine implements Reporter {
       const failedOutside = module.state() === 'failed' && !tests.some((t) => t.result().state === 'failed');
       if (failedOutside) count.failed++;
     }
-    process.stdout.write(`\n${count.passed} passed, ${count.failed} failed, ${count.skipped} skipped\n`);
+    const skipped = count.skipped > 0 ? `, ${count.skipped} skipped` : '';
+    process.stdout.write(`\n${count.passed} passed, ${count.failed} failed${skipped}\n`);
   }
 }
