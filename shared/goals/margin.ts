@@ -1,0 +1,40 @@
+import type { Unit } from '../documents/verdict.ts';
+
+/** What a predicate says of one run or of the design: met when at least 0, in the predicate's own unit. */
+export interface Margin {
+  readonly value: number;
+  readonly unit: Unit;
+  /** The kind of the predicate that decided. */
+  readonly by: string;
+}
+
+/** Margins of different units are compared in steps of this size, one step about as hard to win as another. */
+const SCALE: Readonly<Record<Unit, number>> = { mm: 10, s: 1, count: 1, degrees: 10, ratio: 0.05 };
+
+/** A margin that nothing limits; 4 m of sheet and an hour of run stay below it. */
+export const UNLIMITED = 9999;
+
+export const scaled = (margin: Margin): number => margin.value / SCALE[margin.unit];
+
+const bounded = (value: number): number => Math.max(-UNLIMITED, Math.min(UNLIMITED, value));
+
+/** A margin with its value kept finite, so that it can be written to a document. */
+export function marginOf(by: string, unit: Unit, value: number): Margin {
+  const kept = bounded(value);
+  return { by, unit, value: kept === 0 ? 0 : kept };
+}
+
+/** The margin that is nearest to failing. The earlier one of two equal ones. */
+export const smallest = (margins: readonly Margin[]): Margin =>
+  margins.reduce((best, next) => (scaled(next) < scaled(best) ? next : best));
+
+/** The margin that is furthest from failing. The earlier one of two equal ones. */
+export const largest = (margins: readonly Margin[]): Margin =>
+  margins.reduce((best, next) => (scaled(next) > scaled(best) ? next : best));
+
+/**
+ * The margin of the opposite wish. A count is a whole number, so "at most 2" with 2 used has 0 to
+ * spare and its opposite, "3 or more", lacks 1.
+ */
+export const opposite = (margin: Margin): Margin =>
+  marginOf(margin.by, margin.unit, margin.unit === 'count' ? -1 - margin.value : -margin.value);

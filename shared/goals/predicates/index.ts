@@ -1,0 +1,30 @@
+import type { Predicate } from '../../documents/formula.ts';
+import type { DesignMeasure, RunMeasure } from '../predicate.ts';
+import { finish } from './finish.ts';
+import { gates } from './gates.ts';
+import { inkLimit } from './ink-limit.ts';
+import { keepOut } from './keep-out.ts';
+import { markLimit } from './mark-limit.ts';
+import { paceAtEnd } from './pace-at-end.ts';
+import { park } from './park.ts';
+import { stayOnPaper } from './stay-on-paper.ts';
+import { stretches } from './stretches.ts';
+import { time } from './time.ts';
+import { turnBack } from './turn-back.ts';
+
+type Measures = { readonly [K in Predicate['kind']]: RunMeasure<K> | DesignMeasure<K> };
+
+/** Every predicate, one file each. A new one is a file and a line here. */
+export const PREDICATES = {
+  finish,
+  park,
+  stretches,
+  'pace-at-end': paceAtEnd,
+  gates,
+  'keep-out': keepOut,
+  'stay-on-paper': stayOnPaper,
+  time,
+  'turn-back': turnBack,
+  'mark-limit': markLimit,
+  'ink-limit': inkLimit,
+} satisfies Measures as Measures;
