@@ -1,0 +1,66 @@
+import { memo, useMemo } from 'react';
+import { type Drawing, EMPTY_DRAWING } from '../../shared/documents/design.ts';
+import type { Kit } from '../../shared/documents/kit.ts';
+import type { Sheet } from '../../shared/documents/sheet.ts';
+import { pictureOf } from '../../shared/picture/picture.ts';
+import { type SvgPath, type SvgPicture, svgOf } from '../../shared/picture/svg.ts';
+import { layOut } from '../../shared/track/layout.ts';
+import { useLocale } from './use-words.ts';
+import './miniature.css';
+
+export interface MiniatureProps {
+  readonly sheet: Sheet;
+  readonly kit: Kit;
+  /** Nothing drawn yet where it is absent. */
+  readonly drawing?: Drawing | undefined;
+  /** Said aloud in the place of the picture; without it the picture is decoration. */
+  readonly label?: string;
+  /** CSS width; the height follows from the sheet. */
+  readonly width?: number | string;
+}
+
+/** Thinner lines than this, in px of a miniature 200 px wide, can't be seen. */
+const LEAST_LINE_MM = 5;
+
+/** A sheet with a drawing on it as a small still picture: a few SVG paths, no canvas. */
+export const Miniature = memo(function Miniature({ sheet, kit, drawing, label, width }: MiniatureProps) {
+  const language = useLocale();
+  const picture = useMemo(
+    () => svgOf(pictureOf({ sheet, kit, layout: layOut(sheet, drawing ?? EMPTY_DRAWING), language })),
+    [sheet, kit, drawing, language],
+  );
+  return <PictureSvg picture={picture} {...(label === undefined ? {} : { label })} width={width ?? '100%'} />;
+});
+
+interface PictureSvgProps {
+  readonly picture: SvgPicture;
+  readonly label?: string;
+  readonly width: number | string;
+}
+
+function PictureSvg({ picture, label, width }: PictureSvgProps) {
+  const named = label === undefined ? { 'aria-hidden': true as const } : { role: 'img', 'aria-label': label };
+  return (
+    <svg
+      className="miniature"
+      viewBox={`0 0 ${picture.w} ${picture.h}`}
+      style={{ width, aspectRatio: `${picture.w} / ${picture.h}` }}
+      {...named}
+    >
+      {picture.paths.map((path, i) => (
+        // The list is made anew with every drawing and has no state.
+        // biome-ignore lint/suspicious/noArrayIndexKey: paths have no identity of their own
+        <path key={i} className={`miniature-${path.role}`} d={path.d} {...looksOf(path, picture)} />
+      ))}
+    </svg>
+  );
+}
+
+/** Big sheets get thicker lines, or a drawing of 3 m would vanish in a picture of 200 px. */
+function looksOf(path: SvgPath, picture: SvgPicture) {
+  const least = Math.max(LEAST_LINE_MM, picture.w / 70);
+  if (path.width !== undefined) return { strokeWidth: Math.max(path.width, least) };
+  // Colours of bands are the kit's data, so they can't stand in the style sheet.
+  if (path.color !== undefined) return { fill: path.color };
+  return {};
+}

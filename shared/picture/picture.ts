@@ -1,0 +1,79 @@
+import type { Kit } from '../documents/kit.ts';
+import type { Area, Gate, Sheet } from '../documents/sheet.ts';
+import type { Texts } from '../documents/values.ts';
+import type { Mm } from '../geometry/units.ts';
+import type { Layout } from '../track/layout.ts';
+import { pictureBands } from './bands.ts';
+import { pictureBerth } from './berths.ts';
+import type { Picture, PictureGate, PictureGrid, PicturePolygon, PictureStroke } from './shapes.ts';
+
+export interface PictureSource {
+  readonly sheet: Sheet;
+  readonly layout: Layout;
+  readonly kit: Kit;
+  readonly language?: keyof Texts;
+}
+
+const GRID = { fine: 5, coarse: 50 } as const;
+
+/** Lists what a sheet shows with the lines and marks of `layout` on it. */
+export function pictureOf({ sheet, layout, kit, language = 'en' }: PictureSource): Picture {
+  const name = (texts: Texts) => texts[language] ?? texts.en;
+  const berths = [pictureBerth('start', sheet.start, name(sheet.start.name), sheet)];
+  if (sheet.finish) berths.push(pictureBerth('finish', sheet.finish, name(sheet.finish.name), sheet));
+  const strokes = layout.lines.map(
+    (line): PictureStroke => ({
+      id: line.id,
+      role: line.given ? 'given' : 'line',
+      width: line.width,
+      pieces: line.path.pieces,
+    }),
+  );
+  return {
+    w: sheet.w,
+    h: sheet.h,
+    grid: gridOf(sheet.w, sheet.h),
+    areas: sheet.areas.map((area) => polygonOf(area, name(area.name))),
+    keepOut: sheet.keepOut.map((area) => polygonOf(area, name(area.name))),
+    gates: sheet.gates.map((gate) => gateOf(gate, name(gate.name))),
+    berths,
+    strokes,
+    bands: pictureBands(layout, kit),
+  };
+}
+
+/** Ways of the grid lines inside the sheet; a coarse line is not also a fine one. */
+function gridOf(w: Mm, h: Mm): PictureGrid {
+  const every = (step: Mm, end: Mm) => {
+    const ways: Mm[] = [];
+    for (let way = step; way < end; way += step) ways.push(way);
+    return ways;
+  };
+  const fine = (end: Mm) => every(GRID.fine, end).filter((way) => way % GRID.coarse !== 0);
+  return {
+    fine: { xs: fine(w), ys: fine(h) },
+    coarse: { xs: every(GRID.coarse, w), ys: every(GRID.coarse, h) },
+  };
+}
+
+function polygonOf(area: Area, text: string): PicturePolygon {
+  const n = area.polygon.length;
+  const at = {
+    x: area.polygon.reduce((sum, p) => sum + p.x, 0) / n,
+    y: area.polygon.reduce((sum, p) => sum + p.y, 0) / n,
+  };
+  return {
+    id: area.id,
+    polygon: area.polygon,
+    label: { text, at, align: 'middle', baseline: 'middle' },
+  };
+}
+
+/** A gate's name stands past its upper post, or beside the left one where the gate lies flat. */
+function gateOf(gate: Gate, text: string): PictureGate {
+  const { a, b } = gate;
+  const upper = a.y <= b.y ? a : b;
+  const at = { x: upper.x, y: upper.y - 3 };
+  const align = at.x < 25 ? 'left' : 'middle';
+  return { id: gate.id, a, b, label: { text, at, align, baseline: 'bottom' } };
+}
