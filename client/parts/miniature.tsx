@@ -39,20 +39,17 @@ interface PictureSvgProps {
 }
 
 function PictureSvg({ picture, label, width }: PictureSvgProps) {
-  const named = label === undefined ? { 'aria-hidden': true as const } : { role: 'img', 'aria-label': label };
+  const named = label === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label };
+  const box = { width, aspectRatio: `${picture.w} / ${picture.h}` };
   return (
-    <svg
-      className="miniature"
-      viewBox={`0 0 ${picture.w} ${picture.h}`}
-      style={{ width, aspectRatio: `${picture.w} / ${picture.h}` }}
-      {...named}
-    >
-      {picture.paths.map((path, i) => (
-        // The list is made anew with every drawing and has no state.
-        // biome-ignore lint/suspicious/noArrayIndexKey: paths have no identity of their own
-        <path key={i} className={`miniature-${path.role}`} d={path.d} {...looksOf(path, picture)} />
-      ))}
-    </svg>
+    <span className="miniature" style={box} {...named}>
+      <svg viewBox={`0 0 ${picture.w} ${picture.h}`} aria-hidden="true" focusable="false">
+        {picture.paths.map((path, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: paths are made anew and have no state
+          <path key={i} className={`miniature-${path.role}`} d={path.d} style={looksOf(path, picture)} />
+        ))}
+      </svg>
+    </span>
   );
 }
 
