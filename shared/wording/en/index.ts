@@ -1,6 +1,7 @@
 import { actions } from './actions.ts';
 import { board } from './board.ts';
 import { desk } from './desk.ts';
+import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
 import { goals } from './goals.ts';
 import { numbers } from './numbers.ts';
@@ -9,4 +10,16 @@ import { refusals } from './refusals.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
 
-export const en = { numbers, findings, goals, actions, points, refusals, safety, desk, board, tablet };
+export const en = {
+  emblems,
+  numbers,
+  findings,
+  goals,
+  actions,
+  points,
+  refusals,
+  safety,
+  desk,
+  board,
+  tablet,
+};

@@ -1,0 +1,67 @@
+import { apply, openedState } from '../../shared/room/apply.ts';
+import type { RoomEvent } from '../../shared/room/events.ts';
+import type { LatestDown, Welcome } from '../../shared/wire/protocol.ts';
+import type { LinkState } from './state.ts';
+
+export type Folded = { readonly state: LinkState } | { readonly gap: true };
+
+/**
+ * Applies events in order. Those already applied are skipped; a number that is missing is a gap, and
+ * nothing is applied: the page asks for the difference instead of guessing.
+ */
+export function foldEvents(state: LinkState, events: readonly RoomEvent[]): Folded {
+  let room = state.room;
+  for (const event of events) {
+    const have = room?.seq ?? 0;
+    if (event.seq <= have) continue;
+    if (event.seq !== have + 1) return { gap: true };
+    if (room) room = apply(room, event);
+    else if (event.fact?.kind === 'opened') room = openedState(event.fact, event);
+    else return { gap: true };
+  }
+  if (room === state.room) return { state };
+  return { state: { ...state, room, ...forgotten(state, room) } };
+}
+
+/** A new round begins with empty drafts, whatever was on the lossy channel before. */
+function forgotten(state: LinkState, room: LinkState['room']): Partial<LinkState> {
+  const before = state.room?.rounds.length ?? 0;
+  const now = room?.rounds.length ?? 0;
+  return now > before && before > 0 ? { drafts: {}, doings: {}, stageClock: null } : {};
+}
+
+/** Takes a welcome: a snapshot replaces the room, events bring it up to date. */
+export function foldWelcome(
+  state: LinkState,
+  welcome: Extract<Welcome, { ok: true }>,
+  clockOffset: number,
+): Folded {
+  const otherRoom = state.room !== null && state.room.id !== welcome.room;
+  const base: LinkState = {
+    ...state,
+    status: { kind: 'live' },
+    room: welcome.snapshot ?? (otherRoom ? null : state.room),
+    you: welcome.you,
+    clockOffset,
+    ...(otherRoom ? { drafts: {}, doings: {}, stageClock: null } : {}),
+  };
+  const folded = foldEvents(base, welcome.events);
+  if ('gap' in folded) return folded;
+  return { state: welcome.latest.reduce(foldLatest, folded.state) };
+}
+
+/** Takes one lossy value. A draft of another round than the current one is old news. */
+export function foldLatest(state: LinkState, value: LatestDown): LinkState {
+  switch (value.kind) {
+    case 'draft': {
+      const round = (state.room?.rounds.length ?? 0) - 1;
+      if (value.round !== round) return state;
+      const draft = { round: value.round, design: value.design };
+      return { ...state, drafts: { ...state.drafts, [value.team]: draft } };
+    }
+    case 'doing':
+      return { ...state, doings: { ...state.doings, [value.team]: value.doing } };
+    case 'stage-clock':
+      return { ...state, stageClock: value.clock };
+  }
+}

@@ -1,0 +1,236 @@
+import type { Millis } from '../../shared/geometry/units.ts';
+import type { DocumentId } from '../../shared/room/state.ts';
+import {
+  type Answer,
+  type ClientAsk,
+  type Fetched,
+  type Handshake,
+  type Hello,
+  type LatestUp,
+  PROTOCOL_VERSION,
+  type Welcome,
+} from '../../shared/wire/protocol.ts';
+import { foldEvents, foldLatest, foldWelcome } from './fold.ts';
+import { LatestSender, type Timers } from './latest-up.ts';
+import { Outbox, type Pending, type Shelf } from './outbox.ts';
+import { tooLarge } from './size.ts';
+import { FIRST_STATE, type LinkState } from './state.ts';
+import type { OpenWire, Wire } from './wire.ts';
+
+export interface LinkParts {
+  readonly handshake: Handshake;
+  readonly openWire: OpenWire;
+  readonly shelf: Shelf;
+  readonly timers: Timers;
+  readonly newId: () => string;
+}
+
+/** How long an answer may take before the link is taken for dead or the command is sent again, ms. */
+const ANSWER_MS = 6000;
+/** A tablet that woke up asks the server; without an answer in this time its socket is a ghost. */
+const PROBE_MS = 2500;
+/** A refused seat or a room that is not open yet is asked for again. */
+const ASK_AGAIN_MS = 3000;
+const DOCUMENTS_KEPT = 400;
+
+/**
+ * One page's link to its room: says hello with the last number it has, folds events, sends commands
+ * until they are answered. Knows nothing of the page that shows it.
+ */
+export class Link {
+  readonly #parts: LinkParts;
+  readonly #wire: Wire;
+  readonly #outbox: Outbox;
+  readonly #latest: LatestSender;
+  readonly #listeners = new Set<() => void>();
+  readonly #documents = new Map<DocumentId, Promise<Fetched>>();
+  #state: LinkState = FIRST_STATE;
+  #greeting = false;
+  #sending = false;
+  #askAgain: (() => void) | null = null;
+
+  constructor(parts: LinkParts) {
+    this.#parts = parts;
+    this.#outbox = new Outbox(parts.shelf);
+    this.#state = { ...FIRST_STATE, waiting: this.#outbox.size };
+    this.#latest = new LatestSender((value) => this.#tell(value), parts.timers);
+    this.#wire = parts.openWire(parts.handshake, {
+      opened: () => void this.#greet(ANSWER_MS),
+      closed: () => this.#closed(),
+      events: (events) => this.#take(foldEvents(this.#state, events)),
+      latest: (value) => this.#set(foldLatest(this.#state, value)),
+      quiet: () => this.#quiet(),
+      moved: () => void this.#greet(ANSWER_MS),
+    });
+    this.#wire.start();
+  }
+
+  /** The newest state; the same object until something changes. */
+  readonly state = (): LinkState => this.#state;
+
+  /** Calls `listener` after every change; returns how to stop it. */
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  /** The server's time now, by the offset of the last welcome. */
+  readonly serverNow = (): Millis => this.#parts.timers.now() + this.#state.clockOffset;
+
+  /**
+   * Asks the room for something. Resolves with the server's answer, however long the link is down;
+   * what is too large is refused at once and never sent.
+   */
+  readonly command = (ask: ClientAsk): Promise<Answer> => {
+    const id = this.#parts.newId();
+    const refusal = tooLarge({ version: PROTOCOL_VERSION, id, ask });
+    if (refusal) return Promise.resolve({ ok: false, refusal });
+    const room = this.#state.room?.id ?? this.#parts.handshake.room;
+    const answer = this.#outbox.add({ id, ask, room, at: this.#parts.timers.now() });
+    this.#set({ ...this.#state, waiting: this.#outbox.size });
+    void this.#sendWaiting();
+    return answer;
+  };
+
+  /** A document by its id. Documents never change, so one that came is kept. */
+  readonly fetchDocument = (id: DocumentId): Promise<Fetched> => {
+    const known = this.#documents.get(id);
+    if (known) return known;
+    const fetched = this.#fetch(id);
+    this.#documents.set(id, fetched);
+    if (this.#documents.size > DOCUMENTS_KEPT) this.#documents.delete(this.#documents.keys().next().value!);
+    return fetched;
+  };
+
+  /** Puts a value on the lossy channel: only the newest of its kind ever arrives. */
+  readonly tell = (value: LatestUp): void => this.#latest.put(value);
+
+  /** Call when the page is looked at again: a socket that died in its sleep is found and replaced. */
+  readonly wake = (): void => {
+    if (this.#wire.open()) void this.#greet(PROBE_MS);
+  };
+
+  /** Makes this tab the seat's own again after it went quiet. */
+  readonly takeOver = (): void => {
+    if (this.#state.status.kind !== 'quiet') return;
+    this.#set({ ...this.#state, status: { kind: 'connecting' } });
+    this.#wire.start();
+  };
+
+  readonly close = (): void => {
+    this.#askAgain?.();
+    this.#latest.stop();
+    this.#wire.drop(true);
+    this.#listeners.clear();
+  };
+
+  #set(state: LinkState): void {
+    if (state === this.#state) return;
+    this.#state = state;
+    for (const listener of this.#listeners) listener();
+  }
+
+  #take(folded: ReturnType<typeof foldEvents>): void {
+    if ('gap' in folded) void this.#greet(ANSWER_MS);
+    else this.#set(folded.state);
+  }
+
+  async #greet(timeoutMs: number): Promise<void> {
+    if (this.#greeting) return;
+    this.#greeting = true;
+    const sentAt = this.#parts.timers.now();
+    const { room } = this.#state;
+    const hello: Hello = { version: PROTOCOL_VERSION, room: room?.id ?? null, seq: room?.seq ?? 0 };
+    try {
+      const welcome = (await this.#wire.ask('hello', hello, timeoutMs)) as Welcome;
+      this.#greeting = false;
+      this.#welcomed(welcome, sentAt);
+    } catch {
+      this.#greeting = false;
+      if (this.#wire.open()) this.#wire.drop(false);
+    }
+  }
+
+  #welcomed(welcome: Welcome, sentAt: number): void {
+    this.#askAgain?.();
+    this.#askAgain = null;
+    if (!welcome.ok) {
+      this.#set({ ...this.#state, status: { kind: 'refused', refusal: welcome.refusal } });
+      this.#askAgain = this.#parts.timers.after(ASK_AGAIN_MS, () => void this.#greet(ANSWER_MS));
+      return;
+    }
+    const now = this.#parts.timers.now();
+    const folded = foldWelcome(this.#state, welcome, welcome.now - (sentAt + now) / 2);
+    if ('gap' in folded) {
+      // The difference does not fit what this page has: forget it and ask for everything.
+      this.#set({ ...this.#state, room: null });
+      this.#askAgain = this.#parts.timers.after(0, () => void this.#greet(ANSWER_MS));
+      return;
+    }
+    this.#set(folded.state);
+    this.#latest.again();
+    void this.#sendWaiting();
+  }
+
+  #closed(): void {
+    const { status } = this.#state;
+    if (status.kind === 'quiet' || status.kind === 'away') return;
+    const away = { kind: 'away', since: this.#parts.timers.now() } as const;
+    this.#set({ ...this.#state, status: this.#state.room ? away : { kind: 'connecting' } });
+  }
+
+  #quiet(): void {
+    this.#set({ ...this.#state, status: { kind: 'quiet' } });
+    this.#wire.drop(true);
+  }
+
+  #tell(value: LatestUp): boolean {
+    if (this.#state.status.kind !== 'live' || !this.#wire.open()) return false;
+    this.#wire.tell('latest', value);
+    return true;
+  }
+
+  async #sendWaiting(): Promise<void> {
+    if (this.#sending) return;
+    this.#sending = true;
+    for (let pending = this.#next(); pending; pending = this.#next()) {
+      const answer = await this.#send(pending);
+      if (!answer) continue;
+      this.#outbox.settle(pending.id, answer);
+      this.#set({ ...this.#state, waiting: this.#outbox.size });
+    }
+    this.#sending = false;
+  }
+
+  #next(): Pending | undefined {
+    const { status, room } = this.#state;
+    return status.kind === 'live' && room && this.#wire.open() ? this.#outbox.first(room.id) : undefined;
+  }
+
+  /** Null: no answer came, or the server was only busy; it is sent again. */
+  async #send({ id, ask }: Pending): Promise<Answer | null> {
+    try {
+      const answer = (await this.#wire.ask(
+        'command',
+        { version: PROTOCOL_VERSION, id, ask },
+        ANSWER_MS,
+      )) as Answer;
+      if (answer.ok || answer.refusal.code !== 'too-fast') return answer;
+    } catch {
+      if (!this.#wire.open()) return null;
+    }
+    await new Promise<void>((resolve) => this.#parts.timers.after(300, resolve));
+    return null;
+  }
+
+  async #fetch(id: DocumentId): Promise<Fetched> {
+    try {
+      const fetched = (await this.#wire.ask('fetch', id, ANSWER_MS)) as Fetched;
+      if (!fetched.ok) this.#documents.delete(id);
+      return fetched;
+    } catch {
+      this.#documents.delete(id);
+      return { ok: false, refusal: { code: 'server-trouble' } };
+    }
+  }
+}

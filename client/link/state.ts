@@ -1,0 +1,49 @@
+import type { Millis } from '../../shared/geometry/units.ts';
+import type { RoomState, TeamId } from '../../shared/room/state.ts';
+import type { Doing, StageClock, Welcome, WireRefusal } from '../../shared/wire/protocol.ts';
+
+/** How the link stands. Each state has only its own fields. */
+export type LinkStatus =
+  /** No welcome yet since the page was opened. */
+  | { readonly kind: 'connecting' }
+  | { readonly kind: 'live' }
+  /** It was live and dropped; the room on the page is the last one known. Tries again by itself. */
+  | { readonly kind: 'away'; readonly since: Millis }
+  /** The seat is open in a newer tab. Only `takeOver` makes it live again. */
+  | { readonly kind: 'quiet' }
+  /** The server does not know this seat or room, or speaks another version. Tries again by itself. */
+  | { readonly kind: 'refused'; readonly refusal: WireRefusal };
+
+export type You = Extract<Welcome, { ok: true }>['you'];
+
+export interface Draft {
+  readonly round: number;
+  /** In its file form. */
+  readonly design: unknown;
+}
+
+/** Everything that a page shows of the room. A new object with every change; parts that stay are the same. */
+export interface LinkState {
+  readonly status: LinkStatus;
+  readonly room: RoomState | null;
+  readonly you: You | null;
+  /** Server time minus the page's own clock, ms. */
+  readonly clockOffset: number;
+  /** Newest drafts and doings that this seat may see, by team. */
+  readonly drafts: Readonly<Record<TeamId, Draft>>;
+  readonly doings: Readonly<Record<TeamId, Doing>>;
+  readonly stageClock: StageClock | null;
+  /** Commands that have no answer yet. */
+  readonly waiting: number;
+}
+
+export const FIRST_STATE: LinkState = {
+  status: { kind: 'connecting' },
+  room: null,
+  you: null,
+  clockOffset: 0,
+  drafts: {},
+  doings: {},
+  stageClock: null,
+  waiting: 0,
+};

@@ -1,0 +1,36 @@
+import { createContext, type ReactNode, useContext } from 'react';
+import { createStore, type StoreApi, useStore } from 'zustand';
+import type { Link } from '../link/connect.ts';
+import type { LinkState } from '../link/state.ts';
+
+interface Held {
+  readonly link: Link;
+  readonly store: StoreApi<LinkState>;
+}
+
+const HeldLink = createContext<Held | null>(null);
+
+/** Ties a link to a store that components select from. Make it once, outside React. */
+export function holdLink(link: Link): Held {
+  const store = createStore<LinkState>(() => link.state());
+  link.subscribe(() => store.setState(link.state(), true));
+  return { link, store };
+}
+
+export function LinkProvider({ held, children }: { readonly held: Held; readonly children: ReactNode }) {
+  return <HeldLink value={held}>{children}</HeldLink>;
+}
+
+function useHeld(): Held {
+  const held = useContext(HeldLink);
+  if (!held) throw new Error('a LinkProvider stands above every component that uses the link');
+  return held;
+}
+
+/** The link itself, for commands, documents and the lossy channel. */
+export const useLink = (): Link => useHeld().link;
+
+/** A part of the link's state; the component renders again when that part changes. */
+export function useLinkState<T>(select: (state: LinkState) => T): T {
+  return useStore(useHeld().store, select);
+}

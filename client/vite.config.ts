@@ -1,0 +1,30 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/**
+ * Three pages from one build. The server sends them with a policy that allows scripts, styles and
+ * fonts from itself alone, so nothing may be inlined into a page or become a data: address.
+ */
+export default defineConfig({
+  root: here('.'),
+  base: '/',
+  plugins: [react()],
+  build: {
+    outDir: here('../.build/pages'),
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    // School tablets are old: this is the oldest set of browsers that the pages promise to run on.
+    target: ['es2021', 'chrome90', 'safari15', 'firefox90'],
+    rolldownOptions: {
+      input: {
+        tablet: here('tablet/index.html'),
+        desk: here('desk/index.html'),
+        board: here('board/index.html'),
+      },
+    },
+  },
+});
