@@ -13,8 +13,21 @@ import type { DocumentId, EntryId, Phase, RoomId, RoomState, TeamId } from '../r
  * server → client `events`    RoomEvent[], in order, without holes
  * server → client `latest`    LatestDown
  * server → client `quiet`     this seat is open in a newer tab; no argument
+ * server → client `moved`     this page now belongs to another room: say hello again; no argument
+ *
+ * Cookies are read when the socket connects: a page that has just got its seat connects anew.
+ * Every HTTP refusal is JSON: HttpRefusal.
  */
 export const PROTOCOL_VERSION = 1;
+
+/**
+ * The handshake's `auth`. It only says which of this browser's seats is meant: who may sit there
+ * comes from the cookie. `room` names one of the owner's rooms; null is the seat's own, or the newest.
+ */
+export interface Handshake {
+  readonly page: 'desk' | 'board' | 'tablet';
+  readonly room: RoomId | null;
+}
 
 export const LIMITS = {
   /** The largest message that the server reads, bytes. */
@@ -59,6 +72,8 @@ export type WireRefusal =
   | { readonly code: 'no-seat' }
   | { readonly code: 'unknown-room' }
   | { readonly code: 'unknown-document' }
+  | { readonly code: 'unknown-page' }
+  | { readonly code: 'wrong-key' }
   | { readonly code: 'store-full' }
   | { readonly code: 'server-trouble' };
 
@@ -66,8 +81,15 @@ export type Answer =
   | { readonly ok: true; readonly seq: number }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
+/** The body of every HTTP answer that refuses. */
+export interface HttpRefusal {
+  readonly refusal: WireRefusal;
+}
+
 export interface Hello {
   readonly version: number;
+  /** The room that `seq` counts in, as an earlier Welcome named it; null for none. */
+  readonly room: RoomId | null;
   /** The last event that this page has; 0 for none. */
   readonly seq: number;
 }
@@ -120,15 +142,26 @@ export const ROUTES = {
   joinByLink: '/j',
   /** POST { chargerWatched } by the owner → { room, word }. */
   openRoom: '/api/rooms',
-  /** GET by the owner: rooms of this server. */
+  /** GET by the owner: RoomInList[], newest first. */
   rooms: '/api/rooms',
-  /** GET by a desk: the QR code of the room as SVG. */
+  /** GET → { join, all }: the address that tablets reach, as the QR code carries it, and all of them. */
+  addresses: '/api/addresses',
+  /** GET ?room=WORD: the QR code that leads into the room, as SVG. */
   qr: '/api/qr.svg',
+  /** GET ?room=WORD by a desk: the results as a download. */
   resultsCsv: '/api/results.csv',
+  /** GET ?room=WORD by a desk: the whole room as a download. */
   roomFile: '/api/room.json',
   /** POST a room file by the owner → { room, word }. */
   restoreRoom: '/api/rooms/restore',
   health: '/api/health',
 } as const;
+
+/** One room of a server, as the owner's list shows it. */
+export interface RoomInList {
+  readonly room: RoomId;
+  readonly word: string;
+  readonly openedAt: Millis;
+}
 
 export type { DocumentId };

@@ -1,1 +1,52 @@
-export const refusals = {};
+import type { Phase } from '../../room/state.ts';
+import type { WireRefusal } from '../../wire/protocol.ts';
+
+/** What was wrong and what to do, one sentence or two a code. Read by teachers and children. */
+
+type Sentences = {
+  readonly [C in WireRefusal['code']]: (refusal: Extract<WireRefusal, { code: C }>) => string;
+};
+
+const PHASE: Readonly<Record<Phase, string>> = {
+  gather: 'gathering',
+  brief: 'being told what to do',
+  build: 'building',
+  show: 'looking at drawings together',
+  close: 'closing the lesson',
+};
+
+const kilobytes = (bytes: number) => Math.ceil(bytes / 1000);
+
+export const refusals: Sentences = {
+  'not-for-this-seat': () => 'This page may not do that. Ask at the teacher’s desk.',
+  'not-now': ({ phase }) => `Not now: the room is ${PHASE[phase]}. Change the step of the lesson first.`,
+  'room-full': ({ most }) => `This room is full: ${most} teams are in. Share a tablet with another team.`,
+  'no-challenge': () => 'No challenge has been chosen yet. Choose one at the desk first.',
+  'unknown-challenge': ({ key }) => `There is no challenge called “${key}”. Choose one from the list.`,
+  'other-round': () =>
+    'This drawing belongs to an earlier challenge. It stays on this tablet; go on with the new one.',
+  'unknown-entry': () => 'That drawing is not in this room. Choose one from the list.',
+  'already-judged': () => 'This drawing has been judged already. Nothing has changed.',
+  'not-building': () => 'Nobody is building now. Wait until the building time has begun.',
+  'already-so': () => 'It is so already. Nothing has changed.',
+  'not-judged': () => 'This drawing is still being looked at. Try again in a moment.',
+  'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,
+  'bad-form': ({ path, problem }) =>
+    `Something that was sent is not as it should be${path ? ` (at ${path}: ${problem})` : ` (${problem})`}. Nothing has changed; load the page again and try once more.`,
+  'too-large': ({ bytes, most }) =>
+    `That is too big: ${kilobytes(bytes)} kB, and at most ${kilobytes(most)} kB fit. Take something away and try again.`,
+  'too-fast': () => 'That was too often in a short time. Wait a moment and try again.',
+  'other-version': () => 'This page is older or newer than the server. Load the page again.',
+  'no-seat': () => 'This page has no seat here. Type the room word, or open the desk’s link again.',
+  'unknown-room': () => 'No room has this word. Look at the board and type it again.',
+  'unknown-document': () => 'That is not here, or not for this page. Load the page again.',
+  'unknown-page': () => 'There is no such page. Check the address.',
+  'wrong-key': () => 'This link does not open the desk. Use the one that the server printed when it started.',
+  'store-full': () =>
+    'The disk of the teacher’s computer is full, so nothing more can be kept. Make room on it and try again.',
+  'server-trouble': () => 'The server had trouble with that. Nothing has changed; try again in a moment.',
+};
+
+/** The sentence for any refusal. */
+export const refusalSentence = (refusal: WireRefusal): string =>
+  (refusals[refusal.code] as (r: WireRefusal) => string)(refusal);

@@ -1,0 +1,113 @@
+import type { RoomEvent, RoomFact } from './events.ts';
+import type { Entry, RoomState } from './state.ts';
+
+type Opened = Extract<RoomFact, { kind: 'opened' }>;
+type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
+
+/** The state after a room's first event. */
+export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>): RoomState {
+  return {
+    id: fact.room,
+    word: fact.word,
+    seq: event.seq,
+    openedAt: event.at,
+    phase: 'gather',
+    chargerWatched: fact.chargerWatched,
+    teams: [],
+    rounds: [],
+    building: null,
+    lookHere: false,
+    standingsShown: false,
+    entries: [],
+    stage: [],
+  };
+}
+
+const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e: RoomEvent) => RoomState } = {
+  /** A room opens once; a second opening changes nothing. */
+  opened: (state) => state,
+  'charger-watched': (state) => ({ ...state, chargerWatched: true }),
+  'team-joined': (state, fact) => ({
+    ...state,
+    teams: [...state.teams, { id: fact.team, emblem: fact.emblem, berth: state.teams.length + 1 }],
+  }),
+  'challenge-chosen': (state, fact) => ({
+    ...state,
+    rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key }],
+    building: null,
+    stage: [],
+  }),
+  /** The stage belongs to the phase in which it was set. */
+  'phase-changed': (state, fact) => ({ ...state, phase: fact.phase, stage: [] }),
+  'building-started': (state, fact, event) => ({
+    ...state,
+    building: { since: event.at, until: fact.until, ended: false },
+  }),
+  'building-extended': (state, fact) =>
+    state.building ? { ...state, building: { ...state.building, until: fact.until, ended: false } } : state,
+  'building-ended': (state) =>
+    state.building ? { ...state, building: { ...state.building, ended: true } } : state,
+  'look-here': (state, fact) => ({ ...state, lookHere: fact.on }),
+  'standings-shown': (state, fact) => ({ ...state, standingsShown: fact.on }),
+  'handed-in': (state, fact, event) => ({
+    ...state,
+    entries: [...state.entries, newEntry(state, fact, event)],
+  }),
+  judged: (state, fact) => ({
+    ...state,
+    entries: withEntry(state.entries, fact.entry, (entry) => ({
+      ...entry,
+      verdict: { document: fact.document, points: fact.points, met: fact.met },
+    })),
+  }),
+  staged: (state, fact) => ({
+    ...state,
+    stage: fact.entries,
+    entries: fact.entries.reduce(
+      (entries, id, i) =>
+        withEntry(entries, id, (entry) => ({
+          ...entry,
+          design: fact.designs[i] ?? entry.design,
+          shown: true,
+        })),
+      state.entries,
+    ),
+  }),
+};
+
+function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
+  const round = state.rounds.length - 1;
+  const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
+  return {
+    id: fact.entry,
+    team: fact.team,
+    round,
+    number: earlier.length + 1,
+    design: fact.design,
+    at: event.at,
+    late: fact.late,
+    verdict: null,
+    shown: false,
+  };
+}
+
+const withEntry = (entries: readonly Entry[], id: string, change: (entry: Entry) => Entry) =>
+  entries.map((entry) => (entry.id === id ? change(entry) : entry));
+
+/**
+ * The state after one more event. Pure and total: an event whose fact is hidden from this seat, or of
+ * a kind that this version does not know, only moves the count.
+ */
+export function apply(state: RoomState, event: RoomEvent): RoomState {
+  const { fact } = event;
+  if (fact === null || !Object.hasOwn(FOLDS, fact.kind)) return { ...state, seq: event.seq };
+  const fold = FOLDS[fact.kind] as (s: RoomState, f: RoomFact, e: RoomEvent) => RoomState;
+  return { ...fold(state, fact, event), seq: event.seq };
+}
+
+/** The fold of a room's events from its first one; undefined where that one opens no room. */
+export function stateOf(events: readonly RoomEvent[]): RoomState | undefined {
+  const [first, ...rest] = events;
+  if (first?.fact?.kind !== 'opened') return undefined;
+  return rest.reduce(apply, openedState(first.fact, first));
+}

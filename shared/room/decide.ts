@@ -1,0 +1,175 @@
+import type { Millis } from '../geometry/units.ts';
+import type { Refusal, RoomCommand } from './commands.ts';
+import type { RoomFact, Seat } from './events.ts';
+import { EMBLEMS, type Phase, type RoomState } from './state.ts';
+
+/** At most so many teams in a room, one an emblem, and so many entries on the stage. */
+export const ROOM_LIMITS = { teams: EMBLEMS.length, onStage: 2 } as const;
+
+export type Decision =
+  | { readonly ok: true; readonly facts: readonly RoomFact[] }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+type CommandOf<K extends RoomCommand['kind']> = Extract<RoomCommand, { kind: K }>;
+type Decide<K extends RoomCommand['kind']> = (
+  state: RoomState,
+  command: CommandOf<K>,
+  seat: Seat,
+  now: Millis,
+) => Decision;
+
+const done = (...facts: RoomFact[]): Decision => ({ ok: true, facts });
+const refuse = (refusal: Refusal): Decision => ({ ok: false, refusal });
+const ALREADY = refuse({ code: 'already-so' });
+const NOT_BUILDING = refuse({ code: 'not-building' });
+const notNow = (state: RoomState) => refuse({ code: 'not-now', phase: state.phase });
+
+const SECOND = 1000;
+const isBuilding = (state: RoomState) => state.building !== null && !state.building.ended;
+const endByDesk = (state: RoomState): RoomFact[] =>
+  isBuilding(state) ? [{ kind: 'building-ended', by: 'desk' }] : [];
+
+/** Phases in which the room has a challenge to speak of. */
+const NEEDS_CHALLENGE: readonly Phase[] = ['brief', 'build', 'show'];
+
+function join(state: RoomState, command: CommandOf<'join'>): Decision {
+  if (state.teams.some((team) => team.id === command.team)) return ALREADY;
+  const emblem = EMBLEMS.find((e) => !state.teams.some((team) => team.emblem === e));
+  if (emblem === undefined) return refuse({ code: 'room-full', most: ROOM_LIMITS.teams });
+  return done({ kind: 'team-joined', team: command.team, emblem });
+}
+
+/** A new round. A room that was building or showing goes back to the brief with it. */
+function chooseChallenge(state: RoomState, command: CommandOf<'choose-challenge'>): Decision {
+  if (isBuilding(state)) return notNow(state);
+  const last = state.rounds.at(-1);
+  if (state.building === null && last?.challenge === command.challenge) return ALREADY;
+  const chosen: RoomFact = { kind: 'challenge-chosen', challenge: command.challenge, key: command.key };
+  const stays = state.phase === 'gather' || state.phase === 'brief';
+  return stays ? done(chosen) : done(chosen, { kind: 'phase-changed', phase: 'brief' });
+}
+
+/** Any phase may follow any other; leaving the building phase ends the building. */
+function goTo(state: RoomState, command: CommandOf<'go-to'>): Decision {
+  if (command.phase === state.phase) return ALREADY;
+  if (NEEDS_CHALLENGE.includes(command.phase) && state.rounds.length === 0) {
+    return refuse({ code: 'no-challenge' });
+  }
+  if (command.phase === 'build' && state.building === null) return NOT_BUILDING;
+  return done(...endByDesk(state), { kind: 'phase-changed', phase: command.phase });
+}
+
+function startBuilding(
+  state: RoomState,
+  command: CommandOf<'start-building'>,
+  _: Seat,
+  now: Millis,
+): Decision {
+  if (state.rounds.length === 0) return refuse({ code: 'no-challenge' });
+  if (isBuilding(state)) return ALREADY;
+  const until = command.seconds === null ? null : now + command.seconds * SECOND;
+  const started: RoomFact = { kind: 'building-started', until };
+  return state.phase === 'build' ? done(started) : done({ kind: 'phase-changed', phase: 'build' }, started);
+}
+
+/** Adds to the deadline; after the end it opens the building again, counted from now. */
+function extendBuilding(
+  state: RoomState,
+  command: CommandOf<'extend-building'>,
+  _: Seat,
+  now: Millis,
+): Decision {
+  const { building } = state;
+  if (building === null || state.phase !== 'build') return NOT_BUILDING;
+  if (building.until === null && !building.ended) return ALREADY;
+  const from = building.ended ? now : Math.max(now, building.until ?? now);
+  return done({ kind: 'building-extended', until: from + command.seconds * SECOND });
+}
+
+function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
+  if (state.phase !== 'show') return notNow(state);
+  if (command.entries.length > ROOM_LIMITS.onStage) {
+    return refuse({ code: 'too-many-on-stage', most: ROOM_LIMITS.onStage });
+  }
+  if (command.entries.join() === state.stage.join()) return ALREADY;
+  const designs: string[] = [];
+  for (const id of command.entries) {
+    const entry = state.entries.find((e) => e.id === id);
+    if (!entry || entry.design === null) return refuse({ code: 'unknown-entry', entry: id });
+    if (entry.verdict === null) return refuse({ code: 'not-judged' });
+    designs.push(entry.design);
+  }
+  return done({ kind: 'staged', entries: command.entries, designs });
+}
+
+function handIn(state: RoomState, command: CommandOf<'hand-in'>, seat: Seat, now: Millis): Decision {
+  if (seat.role !== 'team') return refuse({ code: 'not-for-this-seat' });
+  if (command.round !== state.rounds.length - 1) return refuse({ code: 'other-round' });
+  const { building } = state;
+  if (building === null) return NOT_BUILDING;
+  const late = building.ended || (building.until !== null && now >= building.until);
+  return done({ kind: 'handed-in', entry: command.entry, team: seat.team, design: command.design, late });
+}
+
+function judge(state: RoomState, command: CommandOf<'judge'>): Decision {
+  const entry = state.entries.find((e) => e.id === command.entry);
+  if (!entry) return refuse({ code: 'unknown-entry', entry: command.entry });
+  if (entry.verdict !== null) return refuse({ code: 'already-judged' });
+  const { document, points, met } = command;
+  return done({ kind: 'judged', entry: entry.id, document, points, met });
+}
+
+function timeIsUp(state: RoomState, _: CommandOf<'time-is-up'>, __: Seat, now: Millis): Decision {
+  const until = state.building?.until ?? null;
+  if (!isBuilding(state) || until === null || now < until) return NOT_BUILDING;
+  return done({ kind: 'building-ended', by: 'time' });
+}
+
+interface Rule<K extends RoomCommand['kind']> {
+  readonly by: Seat['role'];
+  readonly decide: Decide<K>;
+}
+
+const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
+  'watch-charger': {
+    by: 'desk',
+    decide: (state) => (state.chargerWatched ? ALREADY : done({ kind: 'charger-watched' })),
+  },
+  join: { by: 'server', decide: join },
+  'choose-challenge': { by: 'desk', decide: chooseChallenge },
+  'go-to': { by: 'desk', decide: goTo },
+  'start-building': { by: 'desk', decide: startBuilding },
+  'extend-building': { by: 'desk', decide: extendBuilding },
+  'end-building': {
+    by: 'desk',
+    decide: (state) => (isBuilding(state) ? done(...endByDesk(state)) : NOT_BUILDING),
+  },
+  'look-here': {
+    by: 'desk',
+    decide: (state, { on }) => (state.lookHere === on ? ALREADY : done({ kind: 'look-here', on })),
+  },
+  'show-standings': {
+    by: 'desk',
+    decide: (state, { on }) =>
+      state.standingsShown === on ? ALREADY : done({ kind: 'standings-shown', on }),
+  },
+  stage: { by: 'desk', decide: stage },
+  'hand-in': { by: 'team', decide: handIn },
+  judge: { by: 'server', decide: judge },
+  'time-is-up': { by: 'server', decide: timeIsUp },
+};
+
+/**
+ * What follows from a command in this state, as facts in order, or why nothing does. Pure: `now` is
+ * the server's time. The form of the command has been checked before.
+ */
+export function decide(state: RoomState, command: RoomCommand, seat: Seat, now: Millis): Decision {
+  const rule = RULES[command.kind] as Rule<RoomCommand['kind']>;
+  if (rule.by !== seat.role) return refuse({ code: 'not-for-this-seat' });
+  return (rule.decide as (s: RoomState, c: RoomCommand, seat: Seat, now: Millis) => Decision)(
+    state,
+    command,
+    seat,
+    now,
+  );
+}

@@ -1,0 +1,138 @@
+import * as z from 'zod/mini';
+import { Design } from '../documents/design.ts';
+import { parseDocument } from '../documents/values.ts';
+import { PHASES } from '../room/state.ts';
+import {
+  type ClientCommand,
+  type Handshake,
+  type Hello,
+  type LatestUp,
+  LIMITS,
+  PROTOCOL_VERSION,
+  type WireRefusal,
+} from './protocol.ts';
+
+/**
+ * The form of everything that a client may send. Checked in this order: size, version, form. What
+ * fails is refused with the path of the first bad value; nothing here throws.
+ */
+
+export type Checked<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusal: WireRefusal };
+
+const Token = z.string().check(z.minLength(1), z.maxLength(64));
+const LONGEST_BUILDING = 4 * 3600;
+const Seconds = z.int().check(z.gte(1), z.lte(LONGEST_BUILDING));
+const Round = z.int().check(z.gte(0), z.lte(10_000));
+const On = z.boolean();
+const differ = (list: readonly string[]) => new Set(list).size === list.length;
+
+const Ask = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('watch-charger') }),
+  z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
+  z.strictObject({ kind: z.literal('go-to'), phase: z.enum(PHASES) }),
+  z.strictObject({ kind: z.literal('start-building'), seconds: z.nullable(Seconds) }),
+  z.strictObject({ kind: z.literal('extend-building'), seconds: Seconds }),
+  z.strictObject({ kind: z.literal('end-building') }),
+  z.strictObject({ kind: z.literal('look-here'), on: On }),
+  z.strictObject({ kind: z.literal('show-standings'), on: On }),
+  z.strictObject({
+    kind: z.literal('stage'),
+    entries: z.array(Token).check(z.maxLength(16), z.refine(differ, { error: 'same-id-twice' })),
+  }),
+  z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
+]);
+
+const Version = z.int();
+const Command = z.strictObject({ version: Version, id: Token, ask: Ask });
+const HelloForm = z.strictObject({
+  version: Version,
+  room: z.nullable(Token),
+  seq: z.int().check(z.gte(0)),
+});
+const Shake = z.strictObject({ page: z.enum(['desk', 'board', 'tablet']), room: z.nullable(Token) });
+const SPEEDS = [1, 2, 4] as const;
+const LatestForm = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('draft'), round: Round, design: z.unknown() }),
+  z.strictObject({
+    kind: z.literal('doing'),
+    doing: z.enum(['drawing', 'trying', 'handed-in', 'away']),
+  }),
+  z.strictObject({
+    kind: z.literal('stage-clock'),
+    clock: z.strictObject({
+      playing: z.boolean(),
+      speed: z.literal(SPEEDS),
+      at: z.number().check(z.gte(0), z.lte(3600)),
+    }),
+  }),
+]);
+
+export const JoinForm = z.strictObject({ word: Token });
+export const OpenForm = z.strictObject({ chargerWatched: z.boolean() });
+
+const badForm = (path: readonly (string | number)[], problem: string): Checked<never> => ({
+  ok: false,
+  refusal: { code: 'bad-form', path: path.join('.'), problem },
+});
+
+/** Checks a value against a form; the refusal names the first bad place. */
+export function checkForm<T>(form: z.ZodMiniType<T, unknown>, input: unknown): Checked<T> {
+  const parsed = parseDocument(form, input);
+  if (parsed.ok) return parsed;
+  const first = parsed.problems[0];
+  return badForm(first?.path ?? [], first?.code ?? 'invalid');
+}
+
+/** Bytes of a value as JSON in UTF-8; undefined where it is no JSON. */
+export function sizeOf(input: unknown): number | undefined {
+  try {
+    const text = JSON.stringify(input);
+    return text === undefined ? undefined : new TextEncoder().encode(text).length;
+  } catch {
+    return undefined;
+  }
+}
+
+function checkSize(input: unknown, most: number): Checked<null> {
+  const bytes = sizeOf(input);
+  if (bytes === undefined) return badForm([], 'invalid');
+  return bytes > most
+    ? { ok: false, refusal: { code: 'too-large', bytes, most } }
+    : { ok: true, value: null };
+}
+
+/** Another version may have another form, so it is named before the form is looked at. */
+function checkVersion(input: unknown): Checked<null> {
+  const version =
+    typeof input === 'object' && input !== null && Object.hasOwn(input, 'version')
+      ? (input as { version: unknown }).version
+      : undefined;
+  if (typeof version === 'number' && version !== PROTOCOL_VERSION) {
+    return { ok: false, refusal: { code: 'other-version', ours: PROTOCOL_VERSION } };
+  }
+  return { ok: true, value: null };
+}
+
+function checkMessage<T>(form: z.ZodMiniType<T, unknown>, input: unknown, versioned: boolean): Checked<T> {
+  const size = checkSize(input, LIMITS.messageBytes);
+  if (!size.ok) return size;
+  const version = versioned ? checkVersion(input) : size;
+  return version.ok ? checkForm(form, input) : version;
+}
+
+export const checkCommand = (input: unknown): Checked<ClientCommand> => checkMessage(Command, input, true);
+export const checkHello = (input: unknown): Checked<Hello> => checkMessage(HelloForm, input, true);
+export const checkLatest = (input: unknown): Checked<LatestUp> => checkMessage(LatestForm, input, false);
+export const checkHandshake = (input: unknown): Checked<Handshake> => checkMessage(Shake, input, false);
+export const checkDocumentId = (input: unknown): Checked<string> => checkMessage(Token, input, false);
+
+/** A drawing in its file form: size, then form. The value is the form in memory. */
+export function checkDesign(input: unknown): Checked<Design> {
+  const size = checkSize(input, LIMITS.designBytes);
+  if (!size.ok) return size;
+  const design = checkForm(Design, input);
+  if (design.ok || design.refusal.code !== 'bad-form') return design;
+  return badForm(['design', design.refusal.path].filter(Boolean), design.refusal.problem);
+}
