@@ -1,7 +1,7 @@
 import type { Trace } from '../../documents/trace.ts';
 import { distance } from '../../geometry/exact-math.ts';
+import { signedDistance } from '../../geometry/polygon.ts';
 import type { PaperPoint } from '../../geometry/units.ts';
-import { depthIn } from '../area.ts';
 import { marginOf, UNLIMITED } from '../margin.ts';
 import { eventsOf, type GoalContext, type PredicateOf, type RunMeasure, targetOf } from '../predicate.ts';
 
@@ -19,7 +19,7 @@ export const park: RunMeasure<'park'> = {
 function depth(wish: PredicateOf<'park'>, run: Trace, { sheet }: GoalContext, at: PaperPoint): number {
   if (wish.area !== undefined) {
     const area = sheet.areas.find((a) => a.id === wish.area);
-    return area ? depthIn(area.polygon, at) : -UNLIMITED;
+    return area ? -signedDistance(area.polygon, at) : -UNLIMITED;
   }
   const berth = targetOf(sheet, run);
   return berth ? berth.r - distance(berth.at, at) : -UNLIMITED;
