@@ -94,6 +94,8 @@ export const GoalResult = z.strictObject({
   /** Index of the run that decided, and the kind of the predicate that did. */
   run: z.optional(z.int()),
   by: z.string(),
+  /** Which end of a two-sided wish decided: too few, short, early or slow; or too many, late or fast. */
+  side: z.optional(z.enum(['below', 'above'])),
   /** More runs than can be followed: the goal is left to luck. */
   leftToLuck: z.boolean(),
 });

@@ -37,6 +37,7 @@ function result(goal: Goal, margin: Margin, run: number | undefined): GoalResult
     unit: margin.unit,
     ...(run === undefined ? {} : { run }),
     by: margin.by,
+    ...(margin.side === undefined ? {} : { side: margin.side }),
     leftToLuck: false,
   };
 }

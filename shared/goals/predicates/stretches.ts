@@ -1,4 +1,4 @@
-import { marginOf, UNLIMITED } from '../margin.ts';
+import { marginOf, twoSided, UNLIMITED } from '../margin.ts';
 import type { PredicateOf, RunMeasure } from '../predicate.ts';
 import { stretchLengths } from '../stretch-lengths.ts';
 
@@ -19,10 +19,11 @@ const nth = (lengths: readonly number[], n: number): number => (n === 0 ? UNLIMI
 
 const MARGINS = {
   exactly: (wish: Wish, lengths: readonly number[]) =>
-    marginOf(
+    twoSided(
       'stretches',
       'mm',
-      Math.min(nth(lengths, wish.count) - wish.length, wish.length - nth(lengths, wish.count + 1)),
+      nth(lengths, wish.count) - wish.length,
+      wish.length - nth(lengths, wish.count + 1),
     ),
   'at-least': (wish: Wish, lengths: readonly number[]) =>
     marginOf('stretches', 'mm', nth(lengths, wish.count) - wish.length),

@@ -1,4 +1,4 @@
-import { marginOf } from '../margin.ts';
+import { twoSided } from '../margin.ts';
 import { eventsOf, type RunMeasure } from '../predicate.ts';
 import { arrivalDepth } from './finish.ts';
 
@@ -9,6 +9,6 @@ export const time: RunMeasure<'time'> = {
   measure(wish, run) {
     const arrival = eventsOf(run, 'finish')[0];
     if (!arrival) return arrivalDepth(run, 'time');
-    return marginOf('time', 's', Math.min(arrival.t - wish.from, wish.to - arrival.t));
+    return twoSided('time', 's', arrival.t - wish.from, wish.to - arrival.t);
   },
 };
