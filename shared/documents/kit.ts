@@ -69,6 +69,8 @@ export const DrawingRules = z.strictObject({
   sheetMargin: Length,
   beforeMark: Length,
   afterMark: Length,
+  /** A line that bends with this radius or more counts as straight where a mark wants straight line. */
+  straightFrom: Length,
   /** Plain line after a mark until its action must be ready, by the fastest pace possible there. */
   actionReady: z.strictObject({ creep: Length, steady: Length, brisk: Length, fast: Length }),
   bands: z.strictObject({

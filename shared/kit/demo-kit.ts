@@ -54,6 +54,7 @@ export const DEMO_KIT: Kit = {
     sheetMargin: 20,
     beforeMark: 25,
     afterMark: 25,
+    straightFrom: 50,
     actionReady: { creep: 15, steady: 30, brisk: 45, fast: 60 },
     bands: {
       least: 2,
