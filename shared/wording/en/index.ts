@@ -7,6 +7,7 @@ import { goals } from './goals.ts';
 import { numbers } from './numbers.ts';
 import { points } from './points.ts';
 import { refusals } from './refusals.ts';
+import { replay } from './replay.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
 
@@ -18,6 +19,7 @@ export const en = {
   actions,
   points,
   refusals,
+  replay,
   safety,
   desk,
   board,

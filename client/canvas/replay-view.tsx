@@ -1,0 +1,188 @@
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Drawing } from '../../shared/documents/design.ts';
+import type { Pace, Robot } from '../../shared/documents/kit.ts';
+import type { Trace } from '../../shared/documents/trace.ts';
+import type { Seconds } from '../../shared/geometry/units.ts';
+import { pictureOf } from '../../shared/picture/picture.ts';
+import { poseAt, type Replay, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
+import { layOut } from '../../shared/track/layout.ts';
+import { useLocale, useWords } from '../parts/use-words.ts';
+import { clearPoints } from './clear-points.ts';
+import { COLOUR } from './colours.ts';
+import { paintActs, paintFastEdges } from './paint-replay.ts';
+import { paintRobot } from './paint-robot.ts';
+import { together } from './painter.ts';
+import { PlacedBox } from './placed-box.tsx';
+import { type SheetHandle, SheetView } from './sheet-view.tsx';
+import { useFitted } from './use-fitted.ts';
+import { toScreen } from './view.ts';
+import './replay-view.css';
+
+/** What can be said of a run at one moment, one a robot. */
+export interface ReplayMoment {
+  readonly pace: Pace;
+  /** The mark read last, while it is news: until a while after it acted. */
+  readonly reading: ReplayReading | null;
+  readonly acted: boolean;
+  readonly over: boolean;
+}
+
+export interface ReplayViewProps {
+  readonly challenge: Challenge;
+  readonly drawing: Drawing;
+  /** One robot, or two on the same sheet. */
+  readonly traces: readonly Trace[];
+  /** The run time to show; asked for before every frame, so it may come from any clock. */
+  readonly timeAt: () => Seconds;
+  /** Names and readings, CSS pixels. */
+  readonly textSize?: number;
+  /** Pixels of table around the sheet. */
+  readonly pad?: number;
+  readonly label: string;
+  /** Called when something that words are said about has changed. */
+  readonly onMoment?: (moments: readonly ReplayMoment[]) => void;
+}
+
+/** A run shown again over its drawing. Fills the element that it stands in. */
+export function ReplayView({
+  challenge,
+  drawing,
+  traces,
+  textSize = 17,
+  pad = 12,
+  ...props
+}: ReplayViewProps) {
+  const { sheet, kit } = challenge;
+  const language = useLocale();
+  const { frame, box, view } = useFitted(sheet, pad);
+  const layout = useMemo(() => layOut(sheet, drawing), [sheet, drawing]);
+  const picture = useMemo(() => pictureOf({ sheet, layout, kit, language }), [sheet, layout, kit, language]);
+  const replays = useMemo(
+    () => traces.map((trace) => replayOf(trace, layout, kit.robot)),
+    [traces, layout, kit],
+  );
+  const handle = useRef<SheetHandle>(null);
+  const moments = useMoments(replays, props.timeAt, props.onMoment);
+  usePaintedRobots(handle, replays, kit.robot, props.timeAt, view !== null);
+  const clear = useMemo(() => (view ? clearPoints(layout, picture, view) : []), [layout, picture, view]);
+  return (
+    <div className="replay-view" ref={frame} style={{ fontSize: textSize }}>
+      {box && view && (
+        <SheetView
+          picture={picture}
+          box={box}
+          view={view}
+          textSize={textSize}
+          handle={handle}
+          label={props.label}
+        >
+          {moments.map(
+            ({ reading, acted }, i) =>
+              reading && (
+                <PlacedBox
+                  // biome-ignore lint/suspicious/noArrayIndexKey: a robot is its place in the list
+                  key={`${i} ${reading.t}`}
+                  className="reading"
+                  about={toScreen(view, reading.at)}
+                  within={box}
+                  clear={clear}
+                  gap={18 * Math.max(1, view.scale / 3)}
+                >
+                  <ReadingWords reading={reading} acted={acted} />
+                </PlacedBox>
+              ),
+          )}
+        </SheetView>
+      )}
+    </div>
+  );
+}
+
+/** First what was read, then what it does. */
+function ReadingWords({ reading, acted }: { readonly reading: ReplayReading; readonly acted: boolean }) {
+  const words = useWords();
+  const does = reading.already
+    ? words.actions.already(reading.pace)
+    : words.replay.does(reading.action ? words.actions.name(reading.action) : null, acted);
+  return (
+    <>
+      <span className="reading-word">{words.replay.read(reading.word)}</span>
+      <strong className="reading-does">{does}</strong>
+    </>
+  );
+}
+
+const PLATES = [COLOUR.paper, COLOUR.accentWash] as const;
+
+/** Calls `draw` with the time before each frame in which it has changed. */
+function useEachFrame(timeAt: () => Seconds, draw: (t: Seconds) => void): void {
+  useEffect(() => {
+    let last: Seconds | undefined;
+    let frame = 0;
+    const step = () => {
+      const t = timeAt();
+      if (t !== last) draw(t);
+      last = t;
+      frame = requestAnimationFrame(step);
+    };
+    step();
+    return () => cancelAnimationFrame(frame);
+  }, [timeAt, draw]);
+}
+
+function usePaintedRobots(
+  handle: RefObject<SheetHandle | null>,
+  replays: readonly Replay[],
+  robot: Robot,
+  timeAt: () => Seconds,
+  shown: boolean,
+): void {
+  const draw = useMemo(
+    () => (t: Seconds) => {
+      if (!shown) return;
+      const robots = replays.map((replay, i) =>
+        paintRobot(poseAt(replay.trace, t), robot, { plate: PLATES[i % PLATES.length]! }),
+      );
+      const acts = replays.flatMap((replay) => replay.acts.filter((act) => act.t <= t));
+      handle.current?.under(paintFastEdges(replays, t));
+      handle.current?.over(together(paintActs(acts), ...robots));
+    },
+    [handle, replays, robot, shown],
+  );
+  useEachFrame(timeAt, draw);
+}
+
+/** A reading stays beside its mark for so long after it acted, s of run time. */
+const NEWS = 1.6;
+
+export function momentAt(replay: Replay, t: Seconds): ReplayMoment {
+  const { pace } = poseAt(replay.trace, t);
+  const reading = replay.readings.findLast((candidate) => candidate.t <= t) ?? null;
+  const until = reading ? (reading.actedAt ?? reading.t) + NEWS : 0;
+  const acted = reading?.actedAt !== undefined && reading.actedAt <= t;
+  return { pace, reading: t <= until ? reading : null, acted, over: t >= replay.duration };
+}
+
+const sameMoment = (a: ReplayMoment | undefined, b: ReplayMoment) =>
+  a?.pace === b.pace && a.reading === b.reading && a.acted === b.acted && a.over === b.over;
+
+function useMoments(
+  replays: readonly Replay[],
+  timeAt: () => Seconds,
+  onMoment: ReplayViewProps['onMoment'],
+): readonly ReplayMoment[] {
+  const [moments, setMoments] = useState<readonly ReplayMoment[]>([]);
+  const draw = useMemo(
+    () => (t: Seconds) =>
+      setMoments((before) => {
+        const now = replays.map((replay) => momentAt(replay, t));
+        const same = before.length === now.length && now.every((moment, i) => sameMoment(before[i], moment));
+        return same ? before : now;
+      }),
+    [replays],
+  );
+  useEachFrame(timeAt, draw);
+  useEffect(() => onMoment?.(moments), [moments, onMoment]);
+  return moments;
+}

@@ -1,0 +1,140 @@
+import Konva from 'konva/lib/Core.js';
+import { type ReactNode, type Ref, useEffect, useImperativeHandle, useMemo, useRef } from 'react';
+import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
+import type { Picture } from '../../shared/picture/shapes.ts';
+import { FACE } from './colours.ts';
+import { paintInk } from './paint-ink.ts';
+import { paintSheet } from './paint-sheet.ts';
+import type { Painter } from './painter.ts';
+import type { Box, View } from './view.ts';
+import './sheet-view.css';
+
+// Sharper than two pixels a CSS pixel costs an old tablet more than an eye can tell.
+Konva.pixelRatio = Math.min(2, window.devicePixelRatio || 1);
+
+/** For what changes every frame: drawn without React, until taken back with null. */
+export interface SheetHandle {
+  /** The ink of this picture in the place of the one given as a prop. */
+  preview(picture: Picture | null): void;
+  /** Between paper and ink. */
+  under(painter: Painter | null): void;
+  /** Over everything. */
+  over(painter: Painter | null): void;
+}
+
+export interface SheetViewProps {
+  readonly picture: Picture;
+  readonly box: Box;
+  readonly view: View;
+  /** Names on the sheet, CSS pixels. */
+  readonly textSize?: number;
+  /** What stands under the ink and over it while the page stays as it is. */
+  readonly under?: Painter | null;
+  readonly over?: Painter | null;
+  readonly handle?: Ref<SheetHandle>;
+  /** Said aloud in the place of the picture. */
+  readonly label: string;
+  /** Stands over the canvas, in CSS pixels of the box. */
+  readonly children?: ReactNode;
+}
+
+/** A sheet of paper with its drawing, on three layers: paper, ink, and what moves over it. */
+export function SheetView(props: SheetViewProps) {
+  const { picture, box, view, textSize = 16, under, over } = props;
+  const ink = useRef<Konva.Shape>(null);
+  const top = useRef<Konva.Shape>(null);
+  const live = useLive(props.handle, ink, top);
+  useFaceLoaded(ink);
+  const paperScene = useMemo(
+    () => scene(view, () => [paintSheet(picture, textSize)]),
+    [view, picture, textSize],
+  );
+  const inkScene = useMemo(
+    () => scene(view, () => [live.current.under, under, paintInk(live.current.preview ?? picture)]),
+    [view, picture, under, live],
+  );
+  const topScene = useMemo(() => scene(view, () => [over, live.current.over]), [view, over, live]);
+  return (
+    <div className="sheet-view" style={{ width: box.width, height: box.height }}>
+      <div
+        className="sheet-view-paper"
+        style={{
+          left: view.left,
+          top: view.top,
+          width: picture.w * view.scale,
+          height: picture.h * view.scale,
+        }}
+      />
+      <div role="img" aria-label={props.label} className="sheet-view-stage">
+        <Stage width={box.width} height={box.height} listening={false}>
+          <Layer listening={false}>
+            <Shape sceneFunc={paperScene} />
+          </Layer>
+          <Layer listening={false}>
+            <Shape ref={ink} sceneFunc={inkScene} />
+          </Layer>
+          <Layer listening={false}>
+            <Shape ref={top} sceneFunc={topScene} />
+          </Layer>
+        </Stage>
+      </div>
+      {props.children}
+    </div>
+  );
+}
+
+interface Live {
+  preview: Picture | null;
+  under: Painter | null;
+  over: Painter | null;
+}
+
+type ShapeRef = React.RefObject<Konva.Shape | null>;
+
+function useLive(handle: Ref<SheetHandle> | undefined, ink: ShapeRef, top: ShapeRef) {
+  const live = useRef<Live>({ preview: null, under: null, over: null });
+  useImperativeHandle(handle, () => {
+    const set = <K extends keyof Live>(key: K, value: Live[K], shape: ShapeRef) => {
+      if (live.current[key] === value) return;
+      live.current[key] = value;
+      shape.current?.getLayer()?.batchDraw();
+    };
+    return {
+      preview: (picture) => set('preview', picture, ink),
+      under: (painter) => set('under', painter, ink),
+      over: (painter) => set('over', painter, top),
+    };
+  }, [ink, top]);
+  return live;
+}
+
+/** Letters drawn before the face has come are drawn again. */
+function useFaceLoaded(shape: ShapeRef): void {
+  useEffect(() => {
+    let here = true;
+    document.fonts.load(`650 16px ${FACE}`).then(
+      () => here && shape.current?.getStage()?.batchDraw(),
+      () => {},
+    );
+    return () => {
+      here = false;
+    };
+  }, [shape]);
+}
+
+/** A scene in millimetres, from painters that are asked for anew at each drawing. */
+function scene(view: View, painters: () => readonly (Painter | null | undefined)[]) {
+  return (context: Konva.Context) => {
+    const ctx = context._context;
+    ctx.save();
+    ctx.translate(view.left, view.top);
+    ctx.scale(view.scale, view.scale);
+    for (const painter of painters()) {
+      if (!painter) continue;
+      ctx.save();
+      painter(ctx, 1 / view.scale);
+      ctx.restore();
+    }
+    ctx.restore();
+  };
+}
