@@ -54,3 +54,7 @@ const Combination: z.ZodMiniType<Formula, unknown> = z.lazy(() =>
   ]),
 );
 export const Formula: z.ZodMiniType<Formula, unknown> = z.union([Predicate, Combination]);
+
+/** Whether a formula is a predicate, with nothing put together inside. */
+export const isPredicate = (formula: Formula): formula is Predicate =>
+  formula.kind !== 'not' && formula.kind !== 'and' && formula.kind !== 'or';
