@@ -1,0 +1,185 @@
+import { distance } from '../exact-math.ts';
+import type { Direction, PieceEnds } from '../piece.ts';
+import { TOLERANCE } from '../tolerances.ts';
+import type { Mm } from '../units.ts';
+import { circleFit } from './circle.ts';
+import { directionsAt, type Section } from './directions.ts';
+import { arcTo, endDirection, type Pose, startDirection, straightAndArc, twoArcs } from './joins.ts';
+import { FITTING } from './settings.ts';
+import { strayOf } from './stray.ts';
+
+/** A way to have come to a knot: its cost so far, the direction there, and the pieces that were added. */
+interface State {
+  readonly knot: number;
+  /** Undefined at the very start, where the direction is free. */
+  readonly along: Direction | undefined;
+  readonly cost: number;
+  readonly pieces: readonly PieceEnds[];
+  readonly before: State | undefined;
+}
+
+interface Search extends Section {
+  readonly knots: readonly number[];
+  readonly directions: readonly (readonly Direction[])[];
+  /** Whether the stroke itself turns tightly around each point. */
+  readonly tight: readonly boolean[];
+  readonly tolerance: Mm;
+  readonly stride: number;
+}
+
+/**
+ * The cheapest chain of straights and arcs along a section: tangent-continuous, within `tolerance` of
+ * its samples, by dynamic programming over places (every few mm) and directions there. Undefined where
+ * there is none.
+ */
+export function fitSection(section: Section, tolerance: Mm): PieceEnds[] | undefined {
+  const search = searchOf(section, tolerance);
+  const states: State[][] = search.knots.map(() => []);
+  states[0]!.push({ knot: 0, along: undefined, cost: 0, pieces: [], before: undefined });
+  for (const along of search.directions[0]!) {
+    states[0]!.push({ knot: 0, along, cost: 0, pieces: [], before: undefined });
+  }
+  for (let i = 0; i < search.knots.length - 1; i++) {
+    for (const state of states[i]!) extend(search, state, states);
+  }
+  let best = states.at(-1)![0];
+  if (!best || search.knots.length < 2) return undefined;
+  for (const state of states.at(-1)!) if (state.cost < best.cost) best = state;
+  return piecesTo(best);
+}
+
+function piecesTo(last: State): PieceEnds[] {
+  const chain: State[] = [];
+  for (let state: State | undefined = last; state; state = state.before) chain.push(state);
+  return chain.reverse().flatMap((state) => state.pieces);
+}
+
+function searchOf(section: Section, tolerance: Mm): Search {
+  const { points, step } = section;
+  const last = points.length - 1;
+  const spacing = Math.max(FITTING.knotStep / step, last / FITTING.mostKnots, 1);
+  const count = Math.max(Math.round(last / spacing), 1);
+  const knots = Array.from({ length: count + 1 }, (_, k) => Math.round((k * last) / count));
+  return {
+    ...section,
+    knots,
+    directions: knots.map((i) => directionsAt(section, i)),
+    tight: tightness(section),
+    tolerance,
+    stride: Math.max(Math.round(FITTING.checkStep / step), 1),
+  };
+}
+
+function tightness({ points, step }: Section): boolean[] {
+  const reach = Math.max(Math.round(FITTING.tightReach / step), 1);
+  return points.map((_, i) => {
+    const circle = circleFit(points.slice(Math.max(i - reach, 0), i + reach + 1), 0);
+    return circle !== undefined && circle.radius < FITTING.radius * FITTING.tightSlack;
+  });
+}
+
+function extend(search: Search, state: State, states: State[][]): void {
+  let failures = 0;
+  const end = Math.min(state.knot + FITTING.reach, search.knots.length - 1);
+  for (let j = state.knot + 1; j <= end && failures < FITTING.patience; j++) {
+    let reached = false;
+    for (const pieces of chainsTo(search, state, j)) {
+      const cost = costOf(search, pieces, search.knots[state.knot]!, search.knots[j]!);
+      if (cost === undefined) continue;
+      reached = true;
+      const along = endDirection(pieces.at(-1)!);
+      keep(states[j]!, { knot: j, along, cost: state.cost + cost, pieces, before: state });
+    }
+    failures = reached ? 0 : failures + 1;
+  }
+}
+
+/** Keeps the cheapest few states of a knot, with directions that differ. */
+function keep(states: State[], offered: State): void {
+  const near = states.findIndex((s) => sameDirection(s.along!, offered.along!));
+  if (near >= 0) {
+    if (states[near]!.cost <= offered.cost) return;
+    states.splice(near, 1);
+  }
+  const place = states.findIndex((s) => s.cost > offered.cost);
+  states.splice(place < 0 ? states.length : place, 0, offered);
+  if (states.length > FITTING.directions) states.pop();
+}
+
+const sameDirection = (a: Direction, b: Direction): boolean =>
+  a.x * b.x + a.y * b.y > 0 && Math.abs(a.x * b.y - a.y * b.x) < FITTING.sameDirection;
+
+function* chainsTo(search: Search, state: State, j: number): Generator<PieceEnds[]> {
+  const from = search.points[search.knots[state.knot]!]!;
+  const to = search.points[search.knots[j]!]!;
+  if (distance(from, to) < FITTING.shortestPiece) return;
+  const straight = { from, to, bulge: 0 };
+  if (!state.along) {
+    yield [straight];
+    const arc = freeArc(search, search.knots[0]!, search.knots[j]!);
+    if (arc) yield [arc];
+    return;
+  }
+  const pose: Pose = { at: from, along: state.along };
+  const start = startDirection(straight);
+  const turn = state.along.x * start.y - state.along.y * start.x;
+  const ahead = state.along.x * start.x + state.along.y * start.y > 0;
+  if (ahead && Math.abs(turn) < TOLERANCE.tangent / 2) yield [straight];
+  const arc = arcTo(pose, to);
+  if (arc) yield [arc];
+  for (const along of search.directions[j]!) {
+    const arcs = twoArcs(pose, { at: to, along });
+    if (arcs) yield arcs;
+    const mixed = straightAndArc(pose, { at: to, along });
+    if (mixed) yield mixed;
+  }
+}
+
+/** An arc between two samples that follows those between; its direction at the ends is free. */
+function freeArc({ points }: Search, low: number, high: number): PieceEnds | undefined {
+  const from = points[low]!;
+  const to = points[high]!;
+  const circle = circleFit(points.slice(low, high + 1), 5);
+  const middle = points[(low + high) >> 1]!;
+  const chord = distance(from, to);
+  if (!circle || circle.radius < chord / 2) return undefined;
+  const { x, y } = circle.center;
+  const side = (to.x - from.x) * (middle.y - from.y) - (to.y - from.y) * (middle.x - from.x) < 0 ? 1 : -1;
+  const centre = (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x) > 0 ? 1 : -1;
+  const depth = Math.sqrt(circle.radius * circle.radius - (chord * chord) / 4) * centre * side;
+  const bulge = (side * (circle.radius - depth)) / (chord / 2);
+  return Math.abs(bulge) > FITTING.widestBulge ? undefined : { from, to, bulge };
+}
+
+/** Undefined where the pieces leave the samples or are not allowed. */
+function costOf(search: Search, pieces: readonly PieceEnds[], low: number, high: number): number | undefined {
+  let cost = 0;
+  let length = 0;
+  for (const piece of pieces) {
+    const chord = distance(piece.from, piece.to);
+    if (chord < FITTING.shortestPiece) return undefined;
+    const b = Math.abs(piece.bulge);
+    const radius = (chord * (1 + b * b)) / (4 * b);
+    length += b === 0 ? chord : arcLength(chord, b);
+    cost += b === 0 ? FITTING.cost.straight : FITTING.cost.arc;
+    if (radius < FITTING.radius && !isTight(search, low, high)) cost += FITTING.cost.tight;
+  }
+  const way = (high - low) * search.step;
+  if (length > way * 1.25 + 2 || length < way * 0.75 - 2) return undefined;
+  const stray = strayOf(
+    pieces,
+    search.points,
+    [low + search.stride, high - 1, search.stride],
+    search.tolerance,
+  );
+  if (stray.most > search.tolerance) return undefined;
+  return cost + FITTING.cost.stray * stray.squares * search.stride * search.step;
+}
+
+/** Arc length from its chord and bulge, to a few percent: enough to refuse pieces that go round. */
+const arcLength = (chord: Mm, b: number): Mm => chord * (1 + (b * b * 2) / 3 + (b * b * b) / 3);
+
+function isTight({ tight }: Search, low: number, high: number): boolean {
+  for (let i = low; i <= high; i++) if (tight[i]) return true;
+  return false;
+}
