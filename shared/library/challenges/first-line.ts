@@ -1,0 +1,37 @@
+import { ahead, bend } from '../pen.ts';
+import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+
+export const firstLine: Recipe = {
+  key: 'first-line',
+  topic: 2,
+  title: 'The first line',
+  sentence: 'Bring the robot from the boathouse to the lighthouse.',
+  play: 'draw',
+  note: {
+    teaches:
+      'A robot follows ink and nothing else: a line of the right width has to lead from berth to berth.',
+    mistakes:
+      'The line stops short of the berth, begins beside the robot, or runs along the edge of the paper.',
+    ask: 'Where exactly does the robot start to see your line?',
+  },
+  seconds: 60,
+  goals: [
+    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
+    { id: 'paper', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 },
+  ],
+  cook: ({ line }) => ({
+    sheet: bareSheet(berth('Boathouse', 50, 158, 0), berth('Lighthouse', 247, 52, 0)),
+    model: design(
+      [
+        line({ id: 'way', from: { x: 42, y: 158 }, heading: 0 }, [
+          ahead(66.5),
+          bend(-90, 40),
+          ahead(26),
+          bend(90, 40),
+          ahead(68.5),
+        ]),
+      ],
+      [],
+    ),
+  }),
+};

@@ -1,0 +1,34 @@
+import { ahead, bend } from '../pen.ts';
+import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+
+export const lateChoice: Recipe = {
+  key: 'late-choice',
+  topic: 17,
+  title: 'It worked, then it didn’t',
+  sentence: 'It worked, then it didn’t. Find out why and mend it.',
+  play: 'mend',
+  note: {
+    teaches: 'A choice that comes too late leaves the junction to luck: half of the runs look right.',
+    mistakes: 'The mark is turned round or a second one is added, although the place is what is wrong.',
+    ask: 'Where was the robot when the mark began to act?',
+  },
+  seconds: 60,
+  goals: [
+    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
+    { id: 'marks', formula: { kind: 'mark-limit', most: 2 }, must: false, weight: 1 },
+  ],
+  cook: ({ line, marks }) => ({
+    sheet: {
+      ...bareSheet(berth('Boathouse', 52, 165, -90), berth('Fish market', 245, 52, 0)),
+      given: {
+        lines: [
+          line({ id: 'way', from: { x: 52, y: 173 }, heading: -90 }, [ahead(81), bend(90, 40), ahead(153)]),
+          line({ id: 'side', from: { x: 160, y: 52 }, heading: 90 }, [ahead(70), bend(-90, 30), ahead(50)]),
+        ],
+        marks: [],
+      },
+    },
+    begin: design([], marks([{ id: 'mark', line: 'way', at: 190, action: 'straight-on' }])),
+    model: design([], marks([{ id: 'mark', line: 'way', at: 45, action: 'straight-on' }])),
+  }),
+};

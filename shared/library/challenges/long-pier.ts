@@ -1,0 +1,52 @@
+import { ahead, bend } from '../pen.ts';
+import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+
+export const longPier: Recipe = {
+  key: 'long-pier',
+  topic: 9,
+  title: 'The long pier',
+  sentence: 'Be brisk on the long pier, one stretch of 12 cm or more, and steady again.',
+  play: 'fill-in',
+  note: {
+    teaches:
+      'Two marks make a bracket: one opens a stretch, the other closes it, and each acts a little late.',
+    mistakes: 'The stretch is measured between the marks instead of between the places where they act.',
+    ask: 'Where does the brisk stretch really begin and end?',
+  },
+  seconds: 60,
+  goals: [
+    {
+      id: 'brisk',
+      formula: { kind: 'stretches', pace: 'brisk', how: 'exactly', count: 1, length: 120 },
+      must: true,
+      weight: 3,
+    },
+    { id: 'steady', formula: { kind: 'pace-at-end', pace: 'steady' }, must: true, weight: 2 },
+    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 2 },
+  ],
+  cook: ({ line, marks }) => ({
+    sheet: {
+      ...bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 240, 50, 0)),
+      areas: [],
+      given: {
+        lines: [
+          line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
+            ahead(180),
+            bend(-180, 27.5),
+            ahead(150),
+            bend(180, 27.5),
+            ahead(180),
+          ]),
+        ],
+        marks: [],
+      },
+    },
+    model: design(
+      [],
+      marks([
+        { id: 'faster', line: 'way', at: 50, action: 'faster' },
+        { id: 'slower', line: 'way', at: 200, action: 'slower' },
+      ]),
+    ),
+  }),
+};

@@ -1,0 +1,46 @@
+import { ahead, bend } from '../pen.ts';
+import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+
+export const oneFastStretch: Recipe = {
+  key: 'one-fast-stretch',
+  topic: 18,
+  title: 'One fast stretch',
+  sentence: 'Reach the lighthouse with one, and only one, fast stretch of 15 cm or more.',
+  play: 'draw',
+  note: {
+    teaches: 'Pace goes up in steps, and at a fast pace everything needs more room.',
+    mistakes:
+      'One faster mark is taken for two, or the mark that ends the stretch leaves no room for a last one.',
+    ask: 'Which part of your line does the robot drive fast, from where to where?',
+  },
+  seconds: 90,
+  goals: [
+    {
+      id: 'fast',
+      formula: { kind: 'stretches', pace: 'fast', how: 'exactly', count: 1, length: 150 },
+      must: true,
+      weight: 3,
+    },
+    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 2 },
+    { id: 'paper', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 },
+  ],
+  cook: ({ line, marks }) => ({
+    sheet: bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 60, 50, 180)),
+    model: design(
+      [
+        line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
+          ahead(180),
+          bend(-90, 35),
+          ahead(40),
+          bend(-90, 35),
+          ahead(172),
+        ]),
+      ],
+      marks([
+        { id: 'first', line: 'way', at: 40, action: 'faster' },
+        { id: 'second', line: 'way', at: 90, action: 'faster' },
+        { id: 'steady', line: 'way', at: 350, action: 'steady' },
+      ]),
+    ),
+  }),
+};

@@ -1,0 +1,50 @@
+import { ahead, bend } from '../pen.ts';
+import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+
+export const parkOnTheLanding: Recipe = {
+  key: 'park-on-the-landing',
+  topic: 6,
+  title: 'Park on the landing',
+  sentence: 'Park on the ferry landing.',
+  play: 'fill-in',
+  note: {
+    teaches: 'A mark acts after it has been read: the robot drives on for a moment before it obeys.',
+    mistakes: 'The mark stands on the landing itself, so that the robot stops behind it.',
+    ask: 'How far does the robot drive between reading the mark and standing still?',
+  },
+  seconds: 60,
+  goals: [
+    { id: 'park', formula: { kind: 'park', area: 'landing' }, must: true, weight: 3 },
+    { id: 'marks', formula: { kind: 'mark-limit', most: 1 }, must: false, weight: 1 },
+  ],
+  cook: ({ line, marks }) => ({
+    sheet: {
+      ...bareSheet(berth('Boathouse', 50, 52, 0)),
+      areas: [
+        {
+          id: 'landing',
+          name: { en: 'Ferry landing' },
+          polygon: [
+            { x: 106, y: 132 },
+            { x: 166, y: 132 },
+            { x: 166, y: 184 },
+            { x: 106, y: 184 },
+          ],
+        },
+      ],
+      given: {
+        lines: [
+          line({ id: 'way', from: { x: 42, y: 52 }, heading: 0 }, [
+            ahead(160),
+            bend(90, 45),
+            ahead(16),
+            bend(90, 45),
+            ahead(165),
+          ]),
+        ],
+        marks: [],
+      },
+    },
+    model: design([], marks([{ id: 'park', line: 'way', at: 345, action: 'park' }])),
+  }),
+};

@@ -1,0 +1,72 @@
+import type { Challenge } from '../documents/challenge.ts';
+import type { Design, Line, Mark } from '../documents/design.ts';
+import type { Kit } from '../documents/kit.ts';
+import type { Berth, Sheet } from '../documents/sheet.ts';
+import { radians } from '../geometry/exact-math.ts';
+import type { Mm } from '../geometry/units.ts';
+import { type ActionName, type MarkWish, markFor } from './chart-words.ts';
+import { drawLine, type PenStart, type Step } from './pen.ts';
+
+/** What a recipe cooks with: the kit's line width, and marks by the names of their actions. */
+export interface Tools {
+  readonly line: (start: Omit<PenStart, 'width'>, steps: readonly Step[]) => Line;
+  /** None where the chart lacks the action; it is then noted as missing. */
+  readonly marks: (wishes: readonly MarkWish[]) => Mark[];
+  readonly missing: ReadonlySet<ActionName>;
+}
+
+export function toolsFor(kit: Kit): Tools {
+  const missing = new Set<ActionName>();
+  return {
+    line: (start, steps) => drawLine({ ...start, width: kit.rules.lineWidth.nominal }, steps),
+    marks: (wishes) =>
+      wishes.flatMap((wish) => {
+        const mark = markFor(kit, wish);
+        if (!mark) missing.add(wish.action);
+        return mark ? [mark] : [];
+      }),
+    missing,
+  };
+}
+
+/** A ready challenge before it meets a kit. */
+export interface Recipe {
+  readonly key: string;
+  readonly topic: number;
+  readonly title: string;
+  readonly sentence: string;
+  readonly play: Challenge['play'];
+  readonly note: { readonly teaches: string; readonly mistakes: string; readonly ask: string };
+  readonly seconds: number;
+  readonly goals: Challenge['goals'];
+  readonly cook: (tools: Tools) => {
+    readonly sheet: Sheet;
+    readonly begin?: Design;
+    readonly model: Design;
+  };
+}
+
+export const A4 = { w: 297, h: 210 } as const;
+
+/** Heading in degrees from +x, clockwise on the sheet. */
+export const berth = (name: string, x: Mm, y: Mm, heading: number, r: Mm = 15): Berth => ({
+  name: { en: name },
+  at: { x, y },
+  heading: radians(heading),
+  r,
+});
+
+export const bareSheet = (start: Berth, finish?: Berth): Sheet => ({
+  ...A4,
+  start,
+  ...(finish ? { finish } : {}),
+  gates: [],
+  areas: [],
+  keepOut: [],
+  given: { lines: [], marks: [] },
+});
+
+export const design = (lines: readonly Line[], marks: readonly Mark[]): Design => ({
+  version: 1,
+  drawing: { lines: [...lines], marks: [...marks] },
+});
