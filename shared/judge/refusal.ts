@@ -1,0 +1,97 @@
+import type { Challenge } from '../documents/challenge.ts';
+import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts';
+import { pathOf } from '../geometry/path.ts';
+import type { Mm } from '../geometry/units.ts';
+import { inkOf } from '../goals/ink.ts';
+
+/**
+ * Why a design is not judged, as a value. The path leads into the design, outermost first. Schemas
+ * have refused what is wrong in itself; these are about the design on this challenge's sheet.
+ */
+export type DesignRefusal = { readonly path: readonly (string | number)[] } & (
+  | { readonly code: 'mark-without-line'; readonly mark: string; readonly line: string }
+  | { readonly code: 'mark-past-end'; readonly mark: string; readonly measured: Mm; readonly allowed: Mm }
+  | { readonly code: 'id-already-given'; readonly id: string }
+  | { readonly code: 'unknown-ink'; readonly mark: string; readonly ink: string }
+  | { readonly code: 'too-many-pieces'; readonly measured: number; readonly allowed: number }
+  | { readonly code: 'too-many-marks'; readonly measured: number; readonly allowed: number }
+  | { readonly code: 'too-much-ink'; readonly measured: Mm; readonly allowed: Mm }
+);
+export type DesignRefusalCode = DesignRefusal['code'];
+
+/** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
+export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {
+  const { drawing } = design;
+  return (
+    givenIdTaken(challenge.sheet.given, drawing) ??
+    misplacedMark(challenge, drawing) ??
+    overSize(challenge, drawing) ??
+    overBudget(challenge, drawing)
+  );
+}
+
+function givenIdTaken(given: Drawing, drawing: Drawing): DesignRefusal | undefined {
+  for (const kind of ['lines', 'marks'] as const) {
+    const taken = new Set(given[kind].map((thing) => thing.id));
+    const i = drawing[kind].findIndex((thing) => taken.has(thing.id));
+    const thing = drawing[kind][i];
+    if (thing) return { code: 'id-already-given', path: ['drawing', kind, i, 'id'], id: thing.id };
+  }
+  return undefined;
+}
+
+function misplacedMark({ sheet, kit }: Challenge, drawing: Drawing): DesignRefusal | undefined {
+  const lengths = new Map([...sheet.given.lines, ...drawing.lines].map((l) => [l.id, pathOf(l).length]));
+  const inks = new Set(kit.inks.map((ink) => ink.id));
+  for (const [i, mark] of drawing.marks.entries()) {
+    const path = ['drawing', 'marks', i];
+    const length = lengths.get(mark.line);
+    if (length === undefined) {
+      return { code: 'mark-without-line', path: [...path, 'line'], mark: mark.id, line: mark.line };
+    }
+    if (mark.at > length) {
+      return {
+        code: 'mark-past-end',
+        path: [...path, 'at'],
+        mark: mark.id,
+        measured: mark.at,
+        allowed: length,
+      };
+    }
+    const strange = mark.bands.findIndex((band) => !inks.has(band.ink));
+    const band = mark.bands[strange];
+    if (band) {
+      const where = [...path, 'bands', strange, 'ink'];
+      return { code: 'unknown-ink', path: where, mark: mark.id, ink: band.ink };
+    }
+  }
+  return undefined;
+}
+
+/** What is given and what is drawn share one sheet, and the engine is budgeted for the two together. */
+function overSize({ sheet }: Challenge, drawing: Drawing): DesignRefusal | undefined {
+  const all = [sheet.given, drawing];
+  const pieces = all.reduce((sum, d) => sum + d.lines.reduce((n, line) => n + line.pieces.length, 0), 0);
+  if (pieces > DESIGN_LIMITS.pieces) {
+    const path = ['drawing', 'lines'];
+    return { code: 'too-many-pieces', path, measured: pieces, allowed: DESIGN_LIMITS.pieces };
+  }
+  const marks = all.reduce((sum, d) => sum + d.marks.length, 0);
+  return marks > DESIGN_LIMITS.marks ? tooManyMarks(marks, DESIGN_LIMITS.marks) : undefined;
+}
+
+function overBudget({ limits }: Challenge, drawing: Drawing): DesignRefusal | undefined {
+  const ink = inkOf(drawing);
+  if (limits.ink !== undefined && ink > limits.ink) {
+    return { code: 'too-much-ink', path: ['drawing', 'lines'], measured: ink, allowed: limits.ink };
+  }
+  const marks = drawing.marks.length;
+  return limits.marks !== undefined && marks > limits.marks ? tooManyMarks(marks, limits.marks) : undefined;
+}
+
+const tooManyMarks = (measured: number, allowed: number): DesignRefusal => ({
+  code: 'too-many-marks',
+  path: ['drawing', 'marks'],
+  measured,
+  allowed,
+});
