@@ -36,6 +36,7 @@ export const LIMITS = {
   designBytes: 200_000,
   commandsPerSecond: 20,
   latestPerSecond: 30,
+  fetchesPerSecond: 200,
   teams: 40,
   onStage: 2,
 } as const;

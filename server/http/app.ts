@@ -1,0 +1,44 @@
+import express, { type ErrorRequestHandler, type Express } from 'express';
+import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
+import { securityHeaders } from './headers.ts';
+import { joining } from './joining.ts';
+import { pages } from './pages.ts';
+import type { HttpParts } from './parts.ts';
+import { refuse } from './refuse.ts';
+import { openApi, roomsApi } from './rooms-api.ts';
+
+const SMALL_BODY_BYTES = 10_000;
+
+/** What the body reader complains about, as a refusal; undefined for any other error. */
+function bodyRefusal(error: unknown): WireRefusal | undefined {
+  if (typeof error !== 'object' || error === null || !('type' in error)) return undefined;
+  const { type, limit, length } = error as { type: unknown; limit?: number; length?: number };
+  if (type === 'entity.too.large') return { code: 'too-large', bytes: length ?? 0, most: limit ?? 0 };
+  return typeof type === 'string' ? { code: 'bad-form', path: '', problem: type } : undefined;
+}
+
+/** Everything over HTTP: pages, joining, downloads, health. */
+export function makeApp(parts: HttpParts): Express {
+  const app = express();
+  app.disable('x-powered-by');
+  app.set('query parser', 'simple');
+  app.use(securityHeaders());
+  const smallJson = express.json({ limit: SMALL_BODY_BYTES });
+  // A room file is large and has a reader of its own.
+  app.use((request, response, next) =>
+    request.path === ROUTES.restoreRoom ? next() : smallJson(request, response, next),
+  );
+  app.use('/api', (_, response, next) => {
+    response.set('Cache-Control', 'no-store');
+    next();
+  });
+  app.use(joining(parts), roomsApi(parts), openApi(parts), pages(parts));
+  app.use((_, response) => refuse(response, { code: 'unknown-page' }));
+  const failed: ErrorRequestHandler = (error, request, response, _next) => {
+    const refusal = bodyRefusal(error);
+    if (!refusal) parts.trouble(`${request.method} ${request.path}`, error);
+    if (!response.headersSent) refuse(response, refusal ?? { code: 'server-trouble' });
+  };
+  app.use(failed);
+  return app;
+}

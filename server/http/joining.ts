@@ -1,0 +1,48 @@
+import { type Request, type Response, Router } from 'express';
+import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
+import { checkForm, JoinForm } from '../../shared/wire/schemas.ts';
+import type { Joined } from '../rooms/rooms.ts';
+import { addressOf, asked, carried, giveCookie, type HttpParts } from './parts.ts';
+import { refuse } from './refuse.ts';
+
+const refused = (refusal: WireRefusal): Joined => ({ ok: false, refusal });
+
+/** A seat for this browser in the room of `word`. Guessing words is slowed down by address. */
+async function joinWord(parts: HttpParts, request: Request, word: string): Promise<Joined> {
+  const { rooms, rates } = parts;
+  const address = addressOf(request);
+  if (await rates.isUsedUp('wrongWord', address)) return refused({ code: 'too-fast' });
+  const open = await rooms.byWord(word);
+  if (!open) {
+    await rates.allows('wrongWord', address);
+    return refused({ code: 'unknown-room' });
+  }
+  return rooms.join(open, carried(request).teamToken);
+}
+
+/** A browser may fetch a link before anybody has touched it; only a real visit takes a seat. */
+const isRealVisit = (request: Request) =>
+  request.method === 'GET' &&
+  !/prefetch|preview/i.test(request.get('sec-purpose') ?? request.get('purpose') ?? '');
+
+/** How a tablet gets its seat: by typing the room word, or by the link in the QR code. */
+export function joining(parts: HttpParts): Router {
+  const router = Router();
+
+  router.post(ROUTES.join, async (request, response) => {
+    const form = checkForm(JoinForm, request.body);
+    const joined = form.ok ? await joinWord(parts, request, form.value.word) : form;
+    if (!joined.ok) return refuse(response, joined.refusal);
+    giveCookie(response, 'team', joined.token);
+    response.status(204).end();
+  });
+
+  router.get(ROUTES.joinByLink, async (request: Request, response: Response) => {
+    if (!isRealVisit(request)) return void response.status(204).end();
+    const joined = await joinWord(parts, request, asked(request, 'word') ?? '');
+    if (joined.ok) giveCookie(response, 'team', joined.token);
+    response.redirect(303, joined.ok ? '/' : `/?refused=${joined.refusal.code}`);
+  });
+
+  return router;
+}

@@ -1,0 +1,57 @@
+import { join } from 'node:path';
+import express, { type Request, type Response, Router } from 'express';
+import { newToken } from '../seats/tokens.ts';
+import { addressOf, asked, carried, giveCookie, type HttpParts } from './parts.ts';
+import { refuse } from './refuse.ts';
+
+const YEAR_MS = 365 * 24 * 3_600_000;
+const NOT_BUILT = 'The pages have not been built yet. Run: npm run build\n';
+
+/** Files under `assets` carry a hash in their name; a page itself is asked for anew each time. */
+function sendPage(parts: HttpParts, response: Response, page: string): void {
+  if (parts.pages === null) return void response.status(503).type('text').send(NOT_BUILT);
+  const options = { root: parts.pages, cacheControl: false };
+  response.set('Cache-Control', 'no-cache');
+  response.sendFile(join(page, 'index.html'), options, (error) => {
+    if (error && !response.headersSent) response.status(503).type('text').send(NOT_BUILT);
+  });
+}
+
+/** The owner's secret becomes a cookie, and leaves the address bar at once. */
+async function exchangeKey(parts: HttpParts, request: Request, response: Response, key: string) {
+  const address = addressOf(request);
+  if (await parts.rates.isUsedUp('wrongKey', address)) return refuse(response, { code: 'too-fast' });
+  if (!parts.isOwner(key)) {
+    await parts.rates.allows('wrongKey', address);
+    return refuse(response, { code: 'wrong-key' });
+  }
+  giveCookie(response, 'owner', key);
+  const room = asked(request, 'room');
+  response.redirect(303, room === undefined ? '/desk' : `/desk?room=${encodeURIComponent(room)}`);
+}
+
+/** The three pages and their files. */
+export function pages(parts: HttpParts): Router {
+  const router = Router();
+
+  router.get('/desk', async (request, response) => {
+    const key = asked(request, 'key');
+    if (key !== undefined) return exchangeKey(parts, request, response, key);
+    sendPage(parts, response, 'desk');
+  });
+
+  router.get('/board', (_, response) => sendPage(parts, response, 'board'));
+
+  router.get('/', (request, response) => {
+    // A token before the seat: however often joining is repeated, it stays one seat.
+    if (carried(request).teamToken === undefined) giveCookie(response, 'team', newToken());
+    sendPage(parts, response, 'tablet');
+  });
+
+  if (parts.pages !== null) {
+    const assets = express.static(join(parts.pages, 'assets'), { immutable: true, maxAge: YEAR_MS });
+    router.use('/assets', assets);
+    router.use(express.static(parts.pages, { index: false, redirect: false }));
+  }
+  return router;
+}

@@ -1,0 +1,43 @@
+import type { Request, Response } from 'express';
+import type { OpenRoom, Rooms } from '../rooms/rooms.ts';
+import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
+import type { Rates } from '../seats/rates.ts';
+
+export interface HttpParts {
+  readonly rooms: Rooms;
+  readonly rates: Rates;
+  readonly isOwner: (key: string | undefined) => boolean;
+  /** The folder of the built pages; null where this server has none. */
+  readonly pages: string | null;
+  /** Addresses that tablets may reach, the one for the QR code first. Known once the port is. */
+  readonly addresses: () => readonly string[];
+  readonly trouble: (what: string, error: unknown) => void;
+}
+
+const SEAT_LASTS_MS = 30 * 24 * 3_600_000;
+
+export const carried = (request: Request): Carried => carriedBy(request.headers.cookie);
+
+/** Counting wrong guesses needs an address; it is kept for a minute in memory and written nowhere. */
+export const addressOf = (request: Request): string => request.socket.remoteAddress ?? 'unknown';
+
+export function giveCookie(response: Response, name: keyof typeof COOKIES, value: string): void {
+  response.cookie(COOKIES[name], value, {
+    httpOnly: true,
+    sameSite: name === 'owner' ? 'strict' : 'lax',
+    maxAge: SEAT_LASTS_MS,
+    path: '/',
+  });
+}
+
+const textOf = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined);
+
+/** A parameter of the address, where it is there once. */
+export const asked = (request: Request, name: string): string | undefined => textOf(request.query[name]);
+
+/** The room that the address names by word or id, or the newest one. */
+export async function roomAsked(rooms: Rooms, request: Request): Promise<OpenRoom | undefined> {
+  const room = asked(request, 'room');
+  if (room === undefined) return rooms.newest();
+  return (await rooms.byId(room)) ?? (await rooms.byWord(room));
+}

@@ -1,0 +1,68 @@
+import { bestOfRounds, type Scored, standings } from '../../shared/points/standings.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+
+const COLUMNS = [
+  'round',
+  'challenge',
+  'berth',
+  'team',
+  'entry',
+  'handed in (UTC)',
+  'late',
+  'goals met',
+  'points',
+  'best of round',
+  'points of lesson',
+  'rank',
+] as const;
+
+type Cell = string | number | boolean | null;
+
+/** A spreadsheet takes a text that begins like a formula for one; an apostrophe in front keeps it a text. */
+const harmless = (text: string) => (/^[=+\-@\t\r\n]/.test(text) ? `'${text}` : text);
+
+function written(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
+  if (typeof cell === 'number') return String(cell);
+  const text = harmless(cell);
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** Rows as CSV (RFC 4180), UTF-8 with a byte order mark, which spreadsheets need to see that it is. */
+export const csv = (rows: readonly (readonly Cell[])[]): string =>
+  `\uFEFF${rows.map((row) => row.map(written).join(',')).join('\r\n')}\r\n`;
+
+/** One row an entry, team by team in the order of the berths; teams without one get a row too. */
+export function resultsCsv(state: RoomState): string {
+  const scored = state.entries.flatMap((e): Scored[] =>
+    e.verdict ? [{ team: e.team, round: e.round, points: e.verdict.points }] : [],
+  );
+  const table = standings(
+    state.teams.map((team) => team.id),
+    scored,
+  );
+  const rows = state.teams.flatMap((team): Cell[][] => {
+    const standing = table.find((s) => s.team === team.id);
+    const lesson: Cell[] = [standing?.points ?? 0, standing?.rank ?? null];
+    const best = bestOfRounds(team.id, scored);
+    const entries = state.entries.filter((e) => e.team === team.id);
+    if (entries.length === 0) {
+      return [[null, null, team.berth, team.emblem, null, null, null, null, null, null, ...lesson]];
+    }
+    return entries.map((e) => [
+      e.round + 1,
+      state.rounds[e.round]?.key ?? null,
+      team.berth,
+      team.emblem,
+      e.number,
+      new Date(e.at).toISOString(),
+      e.late,
+      e.verdict?.met ?? null,
+      e.verdict?.points ?? null,
+      e.verdict ? e.verdict.points === best.get(e.round) : null,
+      ...lesson,
+    ]);
+  });
+  return csv([COLUMNS, ...rows]);
+}

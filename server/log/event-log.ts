@@ -1,0 +1,76 @@
+import type { Millis } from '../../shared/geometry/units.ts';
+import type { RoomEvent } from '../../shared/room/events.ts';
+import type { DocumentId, RoomId, TeamId } from '../../shared/room/state.ts';
+import type { Answer, CommandId } from '../../shared/wire/protocol.ts';
+
+/**
+ * Where rooms are kept. One append is one transaction: its events, documents, seats and the answer to
+ * the command stand together or not at all, and a resolved promise means that they outlive a crash.
+ */
+
+export type DocumentKind = 'challenge' | 'design' | 'verdict';
+
+export interface StoredDocument {
+  readonly id: DocumentId;
+  readonly kind: DocumentKind;
+  /** Canonical JSON of the file form; `id` is its hash. */
+  readonly body: string;
+}
+
+export interface RoomRecord {
+  readonly id: RoomId;
+  readonly word: string;
+  readonly openedAt: Millis;
+}
+
+/** A team's seat. Only the hash of its token is kept. */
+export interface SeatRecord {
+  readonly tokenHash: string;
+  readonly room: RoomId;
+  readonly team: TeamId;
+}
+
+export interface AnswerRecord {
+  /** Whose command it was; ids of two seats do not meet. */
+  readonly seat: string;
+  readonly command: CommandId;
+  readonly answer: Answer;
+}
+
+/** A newest value beside the log, as JSON. */
+export interface LatestRecord {
+  readonly key: string;
+  readonly value: string;
+}
+
+export interface Append {
+  readonly events: readonly RoomEvent[];
+  readonly documents?: readonly StoredDocument[];
+  readonly seats?: readonly SeatRecord[];
+  readonly answer?: AnswerRecord;
+}
+
+/**
+ * `clash`: another event has one of these numbers; read on and decide again. `answered`: this command
+ * has an answer already. `full`: no space left. In all three nothing was written.
+ */
+export type Appended = 'done' | 'clash' | 'answered' | 'full';
+
+export interface EventLog {
+  /** A new room with its first events; `taken` where its word or id is in use. */
+  openRoom(room: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'>;
+  /** Newest first. */
+  rooms(): Promise<RoomRecord[]>;
+  roomByWord(word: string): Promise<RoomRecord | undefined>;
+  append(room: RoomId, parts: Append): Promise<Appended>;
+  /** Events with a number above `seq`, in order. */
+  eventsAfter(room: RoomId, seq: number): Promise<RoomEvent[]>;
+  document(room: RoomId, id: DocumentId): Promise<StoredDocument | undefined>;
+  documents(room: RoomId): Promise<StoredDocument[]>;
+  answer(room: RoomId, seat: string, command: CommandId): Promise<Answer | undefined>;
+  seat(tokenHash: string): Promise<SeatRecord | undefined>;
+  latest(room: RoomId): Promise<LatestRecord[]>;
+  /** Replaces the values of these keys. May be lost in a crash, never half. */
+  keepLatest(room: RoomId, values: readonly LatestRecord[]): Promise<void>;
+  close(): Promise<void>;
+}

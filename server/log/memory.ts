@@ -1,0 +1,98 @@
+import type { RoomEvent } from '../../shared/room/events.ts';
+import type {
+  AnswerRecord,
+  Append,
+  Appended,
+  EventLog,
+  LatestRecord,
+  RoomRecord,
+  SeatRecord,
+  StoredDocument,
+} from './event-log.ts';
+
+interface Shelf {
+  readonly record: RoomRecord;
+  readonly events: RoomEvent[];
+  readonly documents: Map<string, StoredDocument>;
+  readonly answers: Map<string, AnswerRecord>;
+  readonly latest: Map<string, LatestRecord>;
+}
+
+const answerKey = (seat: string, command: string) => JSON.stringify([seat, command]);
+
+/** A log that lives as long as its process: for tests, and for lessons that nobody wants to keep. */
+export class MemoryLog implements EventLog {
+  readonly #shelves = new Map<string, Shelf>();
+  readonly #seats = new Map<string, SeatRecord>();
+
+  async openRoom(record: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'> {
+    const taken = [...this.#shelves.values()].some(
+      (s) => s.record.id === record.id || s.record.word === record.word,
+    );
+    if (taken) return 'taken';
+    this.#shelves.set(record.id, {
+      record,
+      events: [],
+      documents: new Map(),
+      answers: new Map(),
+      latest: new Map(),
+    });
+    await this.append(record.id, first);
+    return 'done';
+  }
+
+  async append(room: string, parts: Append): Promise<Appended> {
+    const shelf = this.#shelves.get(room);
+    if (!shelf) throw new Error(`no room ${room}`);
+    const { answer, events } = parts;
+    if (answer && shelf.answers.has(answerKey(answer.seat, answer.command))) return 'answered';
+    const last = shelf.events.at(-1)?.seq ?? 0;
+    if (events[0] && events[0].seq <= last) return 'clash';
+    for (const seat of parts.seats ?? []) {
+      if (this.#seats.has(seat.tokenHash)) throw new Error('a token has one seat');
+    }
+    shelf.events.push(...structuredClone(events));
+    for (const d of parts.documents ?? []) if (!shelf.documents.has(d.id)) shelf.documents.set(d.id, d);
+    for (const seat of parts.seats ?? []) this.#seats.set(seat.tokenHash, seat);
+    if (answer) shelf.answers.set(answerKey(answer.seat, answer.command), structuredClone(answer));
+    return 'done';
+  }
+
+  async rooms(): Promise<RoomRecord[]> {
+    return [...this.#shelves.values()].map((s) => s.record).sort((a, b) => b.openedAt - a.openedAt);
+  }
+
+  async roomByWord(word: string) {
+    return [...this.#shelves.values()].find((s) => s.record.word === word)?.record;
+  }
+
+  async eventsAfter(room: string, seq: number): Promise<RoomEvent[]> {
+    return structuredClone(this.#shelves.get(room)?.events.filter((e) => e.seq > seq) ?? []);
+  }
+
+  async document(room: string, id: string) {
+    return this.#shelves.get(room)?.documents.get(id);
+  }
+
+  async documents(room: string) {
+    return [...(this.#shelves.get(room)?.documents.values() ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1));
+  }
+
+  async answer(room: string, seat: string, command: string) {
+    return this.#shelves.get(room)?.answers.get(answerKey(seat, command))?.answer;
+  }
+
+  async seat(tokenHash: string) {
+    return this.#seats.get(tokenHash);
+  }
+
+  async latest(room: string): Promise<LatestRecord[]> {
+    return [...(this.#shelves.get(room)?.latest.values() ?? [])];
+  }
+
+  async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {
+    for (const value of values) this.#shelves.get(room)?.latest.set(value.key, value);
+  }
+
+  async close(): Promise<void> {}
+}

@@ -1,0 +1,61 @@
+import { type Kysely, type Migration, type MigrationProvider, Migrator } from 'kysely';
+
+/** What a database of each age still needs, in order. A migration that has been released never changes. */
+const MIGRATIONS: Readonly<Record<string, Migration>> = {
+  '0001-rooms': {
+    async up(db: Kysely<unknown>) {
+      await db.schema
+        .createTable('rooms')
+        .addColumn('id', 'varchar(64)', (c) => c.primaryKey())
+        .addColumn('word', 'varchar(64)', (c) => c.notNull().unique())
+        .addColumn('opened_at', 'bigint', (c) => c.notNull())
+        .execute();
+      await db.schema
+        .createTable('events')
+        .addColumn('room', 'varchar(64)', (c) => c.notNull())
+        .addColumn('seq', 'integer', (c) => c.notNull())
+        .addColumn('at', 'bigint', (c) => c.notNull())
+        .addColumn('version', 'integer', (c) => c.notNull())
+        .addColumn('fact', 'text', (c) => c.notNull())
+        .addPrimaryKeyConstraint('events_key', ['room', 'seq'])
+        .execute();
+      await db.schema
+        .createTable('documents')
+        .addColumn('room', 'varchar(64)', (c) => c.notNull())
+        .addColumn('id', 'varchar(64)', (c) => c.notNull())
+        .addColumn('kind', 'varchar(16)', (c) => c.notNull())
+        .addColumn('body', 'text', (c) => c.notNull())
+        .addPrimaryKeyConstraint('documents_key', ['room', 'id'])
+        .execute();
+      await db.schema
+        .createTable('answers')
+        .addColumn('room', 'varchar(64)', (c) => c.notNull())
+        .addColumn('seat', 'varchar(64)', (c) => c.notNull())
+        .addColumn('command', 'varchar(64)', (c) => c.notNull())
+        .addColumn('answer', 'text', (c) => c.notNull())
+        .addPrimaryKeyConstraint('answers_key', ['room', 'seat', 'command'])
+        .execute();
+      await db.schema
+        .createTable('seats')
+        .addColumn('token_hash', 'varchar(64)', (c) => c.primaryKey())
+        .addColumn('room', 'varchar(64)', (c) => c.notNull())
+        .addColumn('team', 'varchar(64)', (c) => c.notNull())
+        .execute();
+      await db.schema
+        .createTable('latest')
+        .addColumn('room', 'varchar(64)', (c) => c.notNull())
+        .addColumn('key', 'varchar(96)', (c) => c.notNull())
+        .addColumn('value', 'text', (c) => c.notNull())
+        .addPrimaryKeyConstraint('latest_key', ['room', 'key'])
+        .execute();
+    },
+  },
+};
+
+const provider: MigrationProvider = { getMigrations: async () => ({ ...MIGRATIONS }) };
+
+/** Brings the tables to this version. Throws where the database is newer or broken. */
+export async function migrate(db: Kysely<never>): Promise<void> {
+  const { error } = await new Migrator({ db, provider }).migrateToLatest();
+  if (error) throw error;
+}

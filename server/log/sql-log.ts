@@ -1,0 +1,188 @@
+import type { Kysely, Transaction } from 'kysely';
+import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
+import type { Answer } from '../../shared/wire/protocol.ts';
+import type { Append, Appended, EventLog, LatestRecord, RoomRecord } from './event-log.ts';
+import type { Tables } from './tables.ts';
+
+/** What a database says in its own words. */
+export interface Dialect {
+  readonly isFull: (error: unknown) => boolean;
+}
+
+const roomOf = (row: Tables['rooms']): RoomRecord => ({
+  id: row.id,
+  word: row.word,
+  openedAt: Number(row.opened_at),
+});
+
+const eventOf = (row: Pick<Tables['events'], 'seq' | 'at' | 'version' | 'fact'>): RoomEvent => ({
+  seq: row.seq,
+  at: Number(row.at),
+  version: row.version,
+  fact: JSON.parse(row.fact) as RoomFact,
+});
+
+async function insertParts(trx: Transaction<Tables>, room: string, parts: Append): Promise<void> {
+  for (const { seq, at, version, fact } of parts.events) {
+    await trx
+      .insertInto('events')
+      .values({ room, seq, at, version, fact: JSON.stringify(fact) })
+      .execute();
+  }
+  for (const document of parts.documents ?? []) {
+    const row = { room, ...document };
+    await trx
+      .insertInto('documents')
+      .values(row)
+      .onConflict((c) => c.doNothing())
+      .execute();
+  }
+  for (const { tokenHash, team } of parts.seats ?? []) {
+    await trx.insertInto('seats').values({ token_hash: tokenHash, room, team }).execute();
+  }
+  if (parts.answer) {
+    const { seat, command, answer } = parts.answer;
+    await trx
+      .insertInto('answers')
+      .values({ room, seat, command, answer: JSON.stringify(answer) })
+      .execute();
+  }
+}
+
+/**
+ * The log in any SQL database that kysely speaks to. A failed insert is understood by looking at what
+ * is there, never by the wording of an error, so that the same code serves several databases.
+ */
+export class SqlLog implements EventLog {
+  readonly #db: Kysely<Tables>;
+  readonly #dialect: Dialect;
+
+  constructor(db: Kysely<Tables>, dialect: Dialect) {
+    this.#db = db;
+    this.#dialect = dialect;
+  }
+
+  async openRoom(room: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'> {
+    try {
+      await this.#db.transaction().execute(async (trx) => {
+        await trx
+          .insertInto('rooms')
+          .values({ id: room.id, word: room.word, opened_at: room.openedAt })
+          .execute();
+        await insertParts(trx, room.id, first);
+      });
+      return 'done';
+    } catch (error) {
+      if (this.#dialect.isFull(error)) return 'full';
+      const found = await this.#db
+        .selectFrom('rooms')
+        .select('id')
+        .where((eb) => eb.or([eb('id', '=', room.id), eb('word', '=', room.word)]))
+        .executeTakeFirst();
+      if (found) return 'taken';
+      throw error;
+    }
+  }
+
+  async append(room: string, parts: Append): Promise<Appended> {
+    try {
+      await this.#db.transaction().execute((trx) => insertParts(trx, room, parts));
+      return 'done';
+    } catch (error) {
+      if (this.#dialect.isFull(error)) return 'full';
+      const { answer, events } = parts;
+      if (answer && (await this.answer(room, answer.seat, answer.command))) return 'answered';
+      const first = events[0];
+      if (first && (await this.#lastSeq(room)) >= first.seq) return 'clash';
+      throw error;
+    }
+  }
+
+  async #lastSeq(room: string): Promise<number> {
+    const row = await this.#db
+      .selectFrom('events')
+      .select((eb) => eb.fn.max('seq').as('last'))
+      .where('room', '=', room)
+      .executeTakeFirst();
+    return Number(row?.last ?? 0);
+  }
+
+  async rooms(): Promise<RoomRecord[]> {
+    const rows = await this.#db.selectFrom('rooms').selectAll().orderBy('opened_at', 'desc').execute();
+    return rows.map(roomOf);
+  }
+
+  async roomByWord(word: string): Promise<RoomRecord | undefined> {
+    const row = await this.#db.selectFrom('rooms').selectAll().where('word', '=', word).executeTakeFirst();
+    return row && roomOf(row);
+  }
+
+  async eventsAfter(room: string, seq: number): Promise<RoomEvent[]> {
+    const rows = await this.#db
+      .selectFrom('events')
+      .select(['seq', 'at', 'version', 'fact'])
+      .where('room', '=', room)
+      .where('seq', '>', seq)
+      .orderBy('seq')
+      .execute();
+    return rows.map(eventOf);
+  }
+
+  async document(room: string, id: string) {
+    return this.#db
+      .selectFrom('documents')
+      .select(['id', 'kind', 'body'])
+      .where('room', '=', room)
+      .where('id', '=', id)
+      .executeTakeFirst();
+  }
+
+  async documents(room: string) {
+    return this.#db
+      .selectFrom('documents')
+      .select(['id', 'kind', 'body'])
+      .where('room', '=', room)
+      .orderBy('id')
+      .execute();
+  }
+
+  async answer(room: string, seat: string, command: string): Promise<Answer | undefined> {
+    const row = await this.#db
+      .selectFrom('answers')
+      .select('answer')
+      .where('room', '=', room)
+      .where('seat', '=', seat)
+      .where('command', '=', command)
+      .executeTakeFirst();
+    return row && (JSON.parse(row.answer) as Answer);
+  }
+
+  async seat(tokenHash: string) {
+    const row = await this.#db
+      .selectFrom('seats')
+      .selectAll()
+      .where('token_hash', '=', tokenHash)
+      .executeTakeFirst();
+    return row && { tokenHash: row.token_hash, room: row.room, team: row.team };
+  }
+
+  async latest(room: string): Promise<LatestRecord[]> {
+    return this.#db.selectFrom('latest').select(['key', 'value']).where('room', '=', room).execute();
+  }
+
+  async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {
+    await this.#db.transaction().execute(async (trx) => {
+      for (const { key, value } of values) {
+        await trx
+          .insertInto('latest')
+          .values({ room, key, value })
+          .onConflict((c) => c.columns(['room', 'key']).doUpdateSet({ value }))
+          .execute();
+      }
+    });
+  }
+
+  async close(): Promise<void> {
+    await this.#db.destroy();
+  }
+}

@@ -1,0 +1,45 @@
+import type { LiveRoom } from './live-room.ts';
+
+/** Timers of this machine may be early by a little, and long ones are looked at again. */
+const LEAST_MS = 5;
+const MOST_MS = 3_600_000;
+
+/** Ends the building time of the rooms it is shown when their deadline has passed. */
+export class Deadlines {
+  readonly #now: () => number;
+  readonly #failed: (error: unknown) => void;
+  readonly #timers = new Map<string, NodeJS.Timeout>();
+
+  constructor(now: () => number, failed: (error: unknown) => void) {
+    this.#now = now;
+    this.#failed = failed;
+  }
+
+  /** Call after every change of a room, and when it has been loaded. */
+  look(room: LiveRoom): void {
+    const { id, building } = room.state;
+    clearTimeout(this.#timers.get(id));
+    this.#timers.delete(id);
+    if (building === null || building.ended || building.until === null) return;
+    const wait = Math.min(MOST_MS, Math.max(LEAST_MS, building.until - this.#now()));
+    this.#timers.set(
+      id,
+      setTimeout(() => void this.#end(room), wait),
+    );
+  }
+
+  async #end(room: LiveRoom): Promise<void> {
+    try {
+      await room.carryOut({ seat: { role: 'server' }, id: null, command: { kind: 'time-is-up' } });
+    } catch (error) {
+      this.#failed(error);
+    }
+    // Also after a refusal: the timer was early, or the desk has extended the time meanwhile.
+    if (this.#timers.has(room.state.id)) this.look(room);
+  }
+
+  close(): void {
+    for (const timer of this.#timers.values()) clearTimeout(timer);
+    this.#timers.clear();
+  }
+}

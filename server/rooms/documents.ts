@@ -1,0 +1,39 @@
+import { createHash } from 'node:crypto';
+import type * as z from 'zod/mini';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { Design } from '../../shared/documents/design.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
+import type { DocumentKind, StoredDocument } from '../log/event-log.ts';
+
+/** JSON with the keys of every object in order of their code units, so that equal values are equal text. */
+export function canonicalJson(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map((v) => canonicalJson(v ?? null)).join(',')}]`;
+  if (typeof value === 'object' && value !== null) {
+    const entries = Object.entries(value)
+      .filter(([, v]) => v !== undefined)
+      .sort(([a], [b]) => (a < b ? -1 : 1));
+    return `{${entries.map(([k, v]) => `${JSON.stringify(k)}:${canonicalJson(v)}`).join(',')}}`;
+  }
+  return JSON.stringify(value);
+}
+
+/** A document ready to be kept: its id is the SHA-256 of its canonical JSON. */
+export function storedDocument(kind: DocumentKind, fileForm: unknown): StoredDocument {
+  const body = canonicalJson(fileForm);
+  return { id: createHash('sha256').update(body).digest('hex'), kind, body };
+}
+
+const stored =
+  <T>(kind: DocumentKind, schema: z.ZodMiniType<T, unknown>) =>
+  (value: T): StoredDocument =>
+    storedDocument(kind, writeDocument(schema, value));
+
+export const storedDesign = stored<Design>('design', Design);
+export const storedChallenge = stored<Challenge>('challenge', Challenge);
+
+/** What a challenge's file says to those who have to solve it: not the maker's design, nor the teacher's note. */
+export function withoutTeachersPart(challenge: unknown): unknown {
+  if (typeof challenge !== 'object' || challenge === null) return challenge;
+  const { model: _, note: __, ...rest } = challenge as Record<string, unknown>;
+  return rest;
+}

@@ -1,0 +1,147 @@
+import type { Millis } from '../../shared/geometry/units.ts';
+import { apply, stateOf } from '../../shared/room/apply.ts';
+import type { RoomCommand } from '../../shared/room/commands.ts';
+import { decide } from '../../shared/room/decide.ts';
+import { EVENT_VERSION, type RoomEvent, type RoomFact, type Seat } from '../../shared/room/events.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import type { Answer, CommandId, WireRefusal } from '../../shared/wire/protocol.ts';
+import type { AnswerRecord, EventLog, SeatRecord, StoredDocument } from '../log/event-log.ts';
+
+/** A command as it reaches a room, with what must be kept together with it. */
+export interface Order {
+  readonly seat: Seat;
+  /** The client's own id of the command; null for the server's. */
+  readonly id: CommandId | null;
+  readonly command: RoomCommand;
+  readonly documents?: readonly StoredDocument[];
+  readonly seats?: readonly SeatRecord[];
+}
+
+export interface RoomParts {
+  readonly log: EventLog;
+  readonly now: () => number;
+  /** Called after every append, with the events that are new and durable. */
+  readonly told: (room: LiveRoom, events: readonly RoomEvent[]) => void;
+}
+
+/** A clash means that another process was faster; with so many in a row something else is wrong. */
+const MOST_CLASHES = 10;
+
+export const seatKey = (seat: Seat): string => (seat.role === 'team' ? `team ${seat.team}` : seat.role);
+
+const refused = (refusal: WireRefusal): Answer => ({ ok: false, refusal });
+
+/**
+ * A room in this process: the events so far, their fold, and one turn after another. Whatever is told
+ * to a page inside a turn stands between two appends, so no page ever sees a hole.
+ */
+export class LiveRoom {
+  readonly #parts: RoomParts;
+  #events: RoomEvent[];
+  #state: RoomState;
+  #turn: Promise<unknown> = Promise.resolve();
+
+  private constructor(parts: RoomParts, events: RoomEvent[], state: RoomState) {
+    this.#parts = parts;
+    this.#events = events;
+    this.#state = state;
+  }
+
+  /** The room from its log; undefined where the log has none. */
+  static async load(parts: RoomParts, id: string): Promise<LiveRoom | undefined> {
+    const events = await parts.log.eventsAfter(id, 0);
+    const state = stateOf(events);
+    return state && new LiveRoom(parts, events, state);
+  }
+
+  get state(): RoomState {
+    return this.#state;
+  }
+
+  get events(): readonly RoomEvent[] {
+    return this.#events;
+  }
+
+  /** Runs `work` when everything before it is done. */
+  inTurn<T>(work: () => T | Promise<T>): Promise<T> {
+    const mine = this.#turn.then(work);
+    this.#turn = mine.catch(() => undefined);
+    return mine;
+  }
+
+  /** Decides, appends, and answers once that is durable. Throws only what the log throws. */
+  carryOut(order: Order): Promise<Answer> {
+    return this.inTurn(() => this.#carryOut(order));
+  }
+
+  async #carryOut(order: Order): Promise<Answer> {
+    const first = await this.#firstAnswer(order);
+    if (first) return first;
+    for (let clashes = 0; clashes < MOST_CLASHES; clashes++) {
+      const now = this.#now();
+      const decision = decide(this.#state, order.command, order.seat, now);
+      if (!decision.ok) return this.#remember(order, refused(decision.refusal));
+      const events = this.#numbered(decision.facts, now);
+      const answer: Answer = { ok: true, seq: this.#state.seq + events.length };
+      const result = await this.#append(order, events, answer);
+      if (result === 'done') {
+        this.#take(events);
+        return answer;
+      }
+      if (result === 'full') return refused({ code: 'store-full' });
+      await this.#catchUp();
+      const other = await this.#firstAnswer(order);
+      if (other) return other;
+    }
+    return refused({ code: 'server-trouble' });
+  }
+
+  /** The clock of a machine may be set back in the middle of a lesson; a room's time never goes back. */
+  #now(): Millis {
+    return Math.max(this.#parts.now(), this.#events.at(-1)?.at ?? 0);
+  }
+
+  #numbered(facts: readonly RoomFact[], at: Millis): RoomEvent[] {
+    const { seq } = this.#state;
+    return facts.map((fact, i) => ({ seq: seq + 1 + i, at, version: EVENT_VERSION, fact }));
+  }
+
+  #append(order: Order, events: readonly RoomEvent[], answer: Answer) {
+    const record = this.#answerRecord(order, answer);
+    return this.#parts.log.append(this.#state.id, {
+      events,
+      documents: order.documents ?? [],
+      seats: order.seats ?? [],
+      ...(record && { answer: record }),
+    });
+  }
+
+  #answerRecord(order: Order, answer: Answer): AnswerRecord | undefined {
+    return order.id === null ? undefined : { seat: seatKey(order.seat), command: order.id, answer };
+  }
+
+  async #firstAnswer(order: Order): Promise<Answer | undefined> {
+    if (order.id === null) return undefined;
+    return this.#parts.log.answer(this.#state.id, seatKey(order.seat), order.id);
+  }
+
+  /** A refusal is an answer like any other: a repeat must not be decided anew on a later state. */
+  async #remember(order: Order, answer: Answer): Promise<Answer> {
+    const record = this.#answerRecord(order, answer);
+    if (!record) return answer;
+    const result = await this.#parts.log.append(this.#state.id, { events: [], answer: record });
+    if (result === 'full') return refused({ code: 'store-full' });
+    return result === 'answered' ? ((await this.#firstAnswer(order)) ?? answer) : answer;
+  }
+
+  async #catchUp(): Promise<void> {
+    this.#take(await this.#parts.log.eventsAfter(this.#state.id, this.#state.seq));
+  }
+
+  #take(events: readonly RoomEvent[]): void {
+    if (events.length === 0) return;
+    this.#events.push(...events);
+    this.#state = events.reduce(apply, this.#state);
+    this.#parts.told(this, events);
+  }
+}

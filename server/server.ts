@@ -1,0 +1,116 @@
+import { once } from 'node:events';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { pino } from 'pino';
+import type { Challenge } from '../shared/documents/challenge.ts';
+import { lanAddresses } from './addresses.ts';
+import { makeApp } from './http/app.ts';
+import { type Judging, startJudging } from './judging/judging.ts';
+import type { EventLog } from './log/event-log.ts';
+import { openSqliteLog } from './log/sqlite.ts';
+import { readyChallenge } from './rooms/ready.ts';
+import { Rooms } from './rooms/rooms.ts';
+import { ownerKeyIn } from './seats/owner-key.ts';
+import { Rates } from './seats/rates.ts';
+import { sameSecret } from './seats/tokens.ts';
+import { startSockets } from './sockets/sockets.ts';
+
+export interface ServerConfig {
+  /** Holds the rooms and the owner's key; made where it is missing. */
+  readonly dataDir: string;
+  /** 0: any free port. */
+  readonly port: number;
+  /** Absent: every address of this machine. */
+  readonly host?: string;
+  /** Absent: the one kept in `dataDir`. */
+  readonly ownerKey?: string;
+  /** The address that tablets reach, where it is not one of this machine's own. */
+  readonly publicUrl?: string;
+  /** The folder of the built pages; null without pages. */
+  readonly pages: string | null;
+  readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
+  /** For tests: another store, judge, clock or library. */
+  readonly log?: EventLog;
+  readonly judging?: Judging;
+  readonly now?: () => number;
+  readonly challenge?: (key: string) => Challenge | undefined;
+}
+
+export interface RunningServer {
+  /** On this machine. */
+  readonly url: string;
+  readonly port: number;
+  readonly ownerKey: string;
+  readonly deskLink: string;
+  readonly boardLink: string;
+  /** What tablets in the room may type, the one in the QR code first. */
+  readonly addresses: readonly string[];
+  /** Ends cleanly: answers what is on its way, keeps what is in memory, frees everything. */
+  readonly close: () => Promise<void>;
+}
+
+/** In the bundle the worker lies beside this file; from source it needs the loader that runs this. */
+function defaultJudging(): Judging {
+  const fromSource = import.meta.url.endsWith('.ts');
+  const worker = new URL(fromSource ? './judging/worker.ts' : './judge-worker.js', import.meta.url);
+  return startJudging({
+    worker: fileURLToPath(worker),
+    execArgv: fromSource ? ['--import', 'tsx'] : [],
+  });
+}
+
+/**
+ * Starts a whole server. Rejects with the system's error where the port or the data folder cannot be
+ * had.
+ */
+export async function startServer(config: ServerConfig): Promise<RunningServer> {
+  const logger = pino({ level: config.logLevel ?? 'error', base: null });
+  const trouble = (what: string, error: unknown) => logger.error({ err: error }, what);
+  const now = config.now ?? Date.now;
+  const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
+  const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
+  const log = config.log ?? (await openSqliteLog(config.dataDir));
+  const judging = config.judging ?? defaultJudging();
+  const rates = new Rates();
+  const rooms = new Rooms({ log, judging, now, challenge: config.challenge ?? readyChallenge, trouble });
+  let addresses: readonly string[] = [];
+  const { pages } = config;
+  const app = makeApp({ rooms, rates, isOwner, pages, addresses: () => addresses, trouble });
+  const http = createServer(app);
+  const sockets = startSockets({ http, rooms, rates, isOwner, now, trouble });
+  rooms.tell(sockets.outlet);
+  const close = async () => {
+    await sockets.close();
+    await rooms.close();
+    await log.close();
+  };
+  try {
+    http.listen(config.port, config.host);
+    await once(http, 'listening');
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  const { port } = http.address() as AddressInfo;
+  const url = `http://localhost:${port}`;
+  addresses = tabletAddresses(config, port);
+  await rooms.start();
+  logger.info({ port }, 'listening');
+  return {
+    url,
+    port,
+    ownerKey,
+    deskLink: `${url}/desk?key=${ownerKey}`,
+    boardLink: `${url}/board`,
+    addresses,
+    close,
+  };
+}
+
+function tabletAddresses({ publicUrl, host }: ServerConfig, port: number): string[] {
+  const listensEverywhere = host === undefined || host === '0.0.0.0' || host === '::';
+  const hosts = listensEverywhere ? lanAddresses() : [host];
+  const own = (hosts.length > 0 ? hosts : ['localhost']).map((name) => `http://${name}:${port}`);
+  return publicUrl === undefined ? own : [publicUrl.replace(/\/+$/, ''), ...own];
+}

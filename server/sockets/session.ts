@@ -1,0 +1,54 @@
+import type { Socket } from 'socket.io';
+import type { Seat } from '../../shared/room/events.ts';
+import type { Handshake } from '../../shared/wire/protocol.ts';
+import type { OpenRoom } from '../rooms/rooms.ts';
+import type { Carried } from '../seats/cookies.ts';
+
+/** Where a connected page stands. Only a seated one gets events and may speak. */
+export type Standing =
+  /** Has not said hello yet, or was refused. */
+  | { readonly kind: 'unseated' }
+  | { readonly kind: 'seated'; readonly open: OpenRoom; readonly seat: Seat }
+  /** Another tab has this seat now. */
+  | { readonly kind: 'quiet' };
+
+export interface Session {
+  readonly socket: Socket;
+  readonly shake: Handshake;
+  readonly carried: Carried;
+  standing: Standing;
+}
+
+/** All connected pages. */
+export class Sessions {
+  readonly #all = new Set<Session>();
+
+  add(session: Session): void {
+    this.#all.add(session);
+  }
+
+  drop(session: Session): void {
+    this.#all.delete(session);
+  }
+
+  /** Pages that wait for a room or follow the newest one. */
+  followers(): Session[] {
+    return [...this.#all].filter((s) => s.shake.page !== 'tablet' && s.shake.room === null);
+  }
+
+  *seatedIn(room: string): Generator<{ session: Session; seat: Seat }> {
+    for (const session of this.#all) {
+      const { standing } = session;
+      if (standing.kind === 'seated' && standing.open.room.state.id === room) {
+        yield { session, seat: standing.seat };
+      }
+    }
+  }
+
+  /** The tabs that hold a team's seat, without `but`. */
+  ofTeam(room: string, team: string, but?: Session): Session[] {
+    return [...this.seatedIn(room)]
+      .filter(({ session, seat }) => session !== but && seat.role === 'team' && seat.team === team)
+      .map(({ session }) => session);
+  }
+}

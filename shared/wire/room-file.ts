@@ -1,0 +1,118 @@
+import * as z from 'zod/mini';
+import { Challenge } from '../documents/challenge.ts';
+import { Design } from '../documents/design.ts';
+import { parseDocument, writeDocument } from '../documents/values.ts';
+import { Verdict } from '../documents/verdict.ts';
+import { stateOf } from '../room/apply.ts';
+import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
+import { EMBLEMS, PHASES } from '../room/state.ts';
+import { type Checked, checkForm } from './schemas.ts';
+
+/**
+ * A whole room as one file: its events and all documents that they speak of, to be opened again on
+ * another machine. Seats and answers stay behind: they are secrets of the first machine.
+ */
+export const ROOM_FILE = { format: 'harbour-lines-room', version: 1 } as const;
+
+const ROOM_FILE_LIMITS = { events: 100_000, documents: 20_000 } as const;
+
+const Name = z.string().check(z.minLength(1), z.maxLength(64));
+const DocId = z.string().check(z.regex(/^[0-9a-f]{64}$/));
+const Time = z.int().check(z.gte(0));
+const Word = z.string().check(z.regex(/^[a-z]{1,24}-[0-9]{1,4}$/));
+
+const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('opened'), room: Name, word: Word, chargerWatched: z.boolean() }),
+  z.strictObject({ kind: z.literal('charger-watched') }),
+  z.strictObject({ kind: z.literal('team-joined'), team: Name, emblem: z.enum(EMBLEMS) }),
+  z.strictObject({ kind: z.literal('challenge-chosen'), challenge: DocId, key: Name }),
+  z.strictObject({ kind: z.literal('phase-changed'), phase: z.enum(PHASES) }),
+  z.strictObject({ kind: z.literal('building-started'), until: z.nullable(Time) }),
+  z.strictObject({ kind: z.literal('building-extended'), until: Time }),
+  z.strictObject({ kind: z.literal('building-ended'), by: z.enum(['desk', 'time']) }),
+  z.strictObject({ kind: z.literal('look-here'), on: z.boolean() }),
+  z.strictObject({ kind: z.literal('standings-shown'), on: z.boolean() }),
+  z.strictObject({ kind: z.literal('handed-in'), entry: Name, team: Name, design: DocId, late: z.boolean() }),
+  z.strictObject({
+    kind: z.literal('judged'),
+    entry: Name,
+    document: DocId,
+    points: z.int().check(z.gte(0), z.lte(100)),
+    met: z.boolean(),
+  }),
+  z.strictObject({
+    kind: z.literal('staged'),
+    entries: z.array(Name).check(z.maxLength(16)),
+    designs: z.array(DocId).check(z.maxLength(16)),
+  }),
+]);
+
+const Event = z.strictObject({
+  seq: z.int().check(z.gte(1)),
+  at: Time,
+  version: z.literal(EVENT_VERSION),
+  fact: Fact,
+});
+
+const Document = z.strictObject({
+  id: DocId,
+  kind: z.enum(['challenge', 'design', 'verdict']),
+  body: z.unknown(),
+});
+
+const Form = z.strictObject({
+  format: z.literal(ROOM_FILE.format),
+  version: z.literal(ROOM_FILE.version),
+  events: z.array(Event).check(z.minLength(1), z.maxLength(ROOM_FILE_LIMITS.events)),
+  documents: z.array(Document).check(z.maxLength(ROOM_FILE_LIMITS.documents)),
+});
+
+export interface FiledDocument {
+  readonly id: string;
+  readonly kind: 'challenge' | 'design' | 'verdict';
+  readonly body: unknown;
+}
+
+export interface RoomFile {
+  readonly format: typeof ROOM_FILE.format;
+  readonly version: typeof ROOM_FILE.version;
+  readonly events: readonly RoomEvent[];
+  readonly documents: readonly FiledDocument[];
+}
+
+const SCHEMAS = { challenge: Challenge, design: Design, verdict: Verdict };
+const bad = (path: string, problem: string): Checked<never> => ({
+  ok: false,
+  refusal: { code: 'bad-form', path, problem },
+});
+
+/** A document's body read and written again: what is left is exactly its schema's file form. */
+export function cleanBody({ kind, body }: FiledDocument): Checked<unknown> {
+  const schema = SCHEMAS[kind] as z.ZodMiniType<unknown, unknown>;
+  const parsed = parseDocument(schema, body);
+  if (parsed.ok) return { ok: true, value: writeDocument(schema, parsed.value) };
+  const first = parsed.problems[0];
+  return bad(['body', ...(first?.path ?? [])].join('.'), first?.code ?? 'invalid');
+}
+
+/**
+ * Reads a room file: form, numbering without holes, and that every document that an event speaks of is
+ * there. Whether ids are the hashes of bodies is for the server, which has a hash.
+ */
+export function checkRoomFile(input: unknown): Checked<RoomFile> {
+  const form = checkForm<RoomFile>(Form as z.ZodMiniType<RoomFile, unknown>, input);
+  if (!form.ok) return form;
+  const { events, documents } = form.value;
+  const hole = events.findIndex((event, i) => event.seq !== i + 1);
+  if (hole >= 0) return bad(`events.${hole}.seq`, 'hole-in-numbering');
+  const state = stateOf(events);
+  if (!state) return bad('events.0.fact', 'room-not-opened');
+  const kinds = new Map(documents.map((d) => [d.id, d.kind]));
+  const wanted = [
+    ...state.rounds.map((round) => [round.challenge, 'challenge'] as const),
+    ...state.entries.map((entry) => [entry.design, 'design'] as const),
+    ...state.entries.flatMap((e) => (e.verdict ? [[e.verdict.document, 'verdict'] as const] : [])),
+  ];
+  const missing = wanted.find(([id, kind]) => id === null || kinds.get(id) !== kind);
+  return missing ? bad('documents', `missing-${missing[1]}`) : form;
+}
