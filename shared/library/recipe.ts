@@ -1,7 +1,7 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Design, Line, Mark } from '../documents/design.ts';
 import type { Kit } from '../documents/kit.ts';
-import type { Berth, Sheet } from '../documents/sheet.ts';
+import type { Area, Berth, Sheet } from '../documents/sheet.ts';
 import { radians } from '../geometry/exact-math.ts';
 import type { Mm } from '../geometry/units.ts';
 import { type ActionName, type MarkWish, markFor } from './chart-words.ts';
@@ -54,6 +54,18 @@ export const berth = (name: string, x: Mm, y: Mm, heading: number, r: Mm = 15): 
   at: { x, y },
   heading: radians(heading),
   r,
+});
+
+/** A named place between two opposite corners. */
+export const rectangle = (id: string, name: string, x0: Mm, y0: Mm, x1: Mm, y1: Mm): Area => ({
+  id,
+  name: { en: name },
+  polygon: [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ],
 });
 
 export const bareSheet = (start: Berth, finish?: Berth): Sheet => ({

@@ -21,7 +21,7 @@ export const bakeryAndBack: Recipe = {
   ],
   cook: ({ line, marks }) => ({
     sheet: {
-      ...bareSheet(berth('Boathouse', 50, 155, 0), berth('Lighthouse', 220, 48, 0)),
+      ...bareSheet(berth('Boathouse', 50, 155, 0), berth('Lighthouse', 220, 48, 180)),
       gates: [{ id: 'bakery', name: { en: 'Bakery' }, a: { x: 226, y: 140 }, b: { x: 226, y: 170 } }],
       given: {
         lines: [

@@ -1,5 +1,5 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
 
 export const ferryJunction: Recipe = {
   key: 'ferry-junction',
@@ -20,12 +20,13 @@ export const ferryJunction: Recipe = {
   ],
   cook: ({ line, marks }) => ({
     sheet: {
-      ...bareSheet(berth('Boathouse', 50, 105, 0), berth('Lighthouse', 240, 45, 0)),
+      ...bareSheet(berth('Boathouse', 50, 105, 0), berth('Lighthouse', 240, 45, 180)),
+      areas: [rectangle('market', 'Fish market', 224, 146, 272, 184)],
       given: {
         lines: [
           line({ id: 'way', from: { x: 42, y: 105 }, heading: 0 }, [ahead(118)]),
           line({ id: 'left', from: { x: 160, y: 105 }, heading: -90 }, [ahead(30), bend(90, 30), ahead(60)]),
-          line({ id: 'right', from: { x: 160, y: 105 }, heading: 90 }, [ahead(30), bend(-90, 30), ahead(60)]),
+          line({ id: 'right', from: { x: 160, y: 105 }, heading: 90 }, [ahead(30), bend(-90, 30), ahead(34)]),
         ],
         marks: [],
       },

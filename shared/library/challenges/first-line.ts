@@ -20,7 +20,7 @@ export const firstLine: Recipe = {
     { id: 'paper', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 },
   ],
   cook: ({ line }) => ({
-    sheet: bareSheet(berth('Boathouse', 50, 158, 0), berth('Lighthouse', 247, 52, 0)),
+    sheet: bareSheet(berth('Boathouse', 50, 158, 0), berth('Lighthouse', 247, 52, 180)),
     model: design(
       [
         line({ id: 'way', from: { x: 42, y: 158 }, heading: 0 }, [

@@ -1,5 +1,5 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
 
 export const lateChoice: Recipe = {
   key: 'late-choice',
@@ -19,16 +19,17 @@ export const lateChoice: Recipe = {
   ],
   cook: ({ line, marks }) => ({
     sheet: {
-      ...bareSheet(berth('Boathouse', 52, 165, -90), berth('Fish market', 245, 52, 0)),
+      ...bareSheet(berth('Boathouse', 52, 165, -90), berth('Fish market', 242, 52, 180)),
+      areas: [rectangle('bakery', 'Bakery', 224, 140, 272, 182)],
       given: {
         lines: [
           line({ id: 'way', from: { x: 52, y: 173 }, heading: -90 }, [ahead(81), bend(90, 40), ahead(153)]),
-          line({ id: 'side', from: { x: 160, y: 52 }, heading: 90 }, [ahead(70), bend(-90, 30), ahead(50)]),
+          line({ id: 'side', from: { x: 175, y: 52 }, heading: 90 }, [ahead(78), bend(-90, 30), ahead(20)]),
         ],
         marks: [],
       },
     },
-    begin: design([], marks([{ id: 'mark', line: 'way', at: 190, action: 'straight-on' }])),
-    model: design([], marks([{ id: 'mark', line: 'way', at: 45, action: 'straight-on' }])),
+    begin: design([], marks([{ id: 'mark', line: 'way', at: 192, action: 'straight-on' }])),
+    model: design([], marks([{ id: 'mark', line: 'way', at: 175, action: 'straight-on' }])),
   }),
 };

@@ -1,5 +1,5 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
 
 export const longPier: Recipe = {
   key: 'long-pier',
@@ -26,8 +26,8 @@ export const longPier: Recipe = {
   ],
   cook: ({ line, marks }) => ({
     sheet: {
-      ...bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 240, 50, 0)),
-      areas: [],
+      ...bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 240, 50, 180)),
+      areas: [rectangle('pier', 'Long pier', 74, 76, 224, 115)],
       given: {
         lines: [
           line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
@@ -44,8 +44,8 @@ export const longPier: Recipe = {
     model: design(
       [],
       marks([
-        { id: 'faster', line: 'way', at: 50, action: 'faster' },
-        { id: 'slower', line: 'way', at: 200, action: 'slower' },
+        { id: 'faster', line: 'way', at: 138, action: 'faster' },
+        { id: 'slower', line: 'way', at: 340, action: 'slower' },
       ]),
     ),
   }),

@@ -25,7 +25,7 @@ export const oneFastStretch: Recipe = {
     { id: 'paper', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 },
   ],
   cook: ({ line, marks }) => ({
-    sheet: bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 60, 50, 180)),
+    sheet: bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 60, 50, 0)),
     model: design(
       [
         line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [

@@ -1,5 +1,5 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
 
 export const parkOnTheLanding: Recipe = {
   key: 'park-on-the-landing',
@@ -20,18 +20,7 @@ export const parkOnTheLanding: Recipe = {
   cook: ({ line, marks }) => ({
     sheet: {
       ...bareSheet(berth('Boathouse', 50, 52, 0)),
-      areas: [
-        {
-          id: 'landing',
-          name: { en: 'Ferry landing' },
-          polygon: [
-            { x: 106, y: 132 },
-            { x: 166, y: 132 },
-            { x: 166, y: 184 },
-            { x: 106, y: 184 },
-          ],
-        },
-      ],
+      areas: [rectangle('landing', 'Ferry landing', 112, 116, 172, 172)],
       given: {
         lines: [
           line({ id: 'way', from: { x: 42, y: 52 }, heading: 0 }, [

@@ -1,25 +1,11 @@
-import type { Line } from '../../documents/design.ts';
 import { ahead, bend, turn } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe, type Tools } from '../recipe.ts';
+import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
 
-/** Along the bottom, then back over itself at 30 degrees, up to the top left and across. */
-const faulty = (line: Tools['line']): Line =>
-  line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
-    ahead(170),
-    turn(-150),
-    ahead(140),
-    turn(150),
-    ahead(150),
-  ]);
-
-const mended = (line: Tools['line']): Line =>
-  line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
-    ahead(150),
-    bend(-150, 22),
-    ahead(120),
-    bend(150, 22),
-    ahead(150),
-  ]);
+/** The legs of the corner lie so far apart that its middle can be redrawn with an arc of 22 mm. */
+const LEG = 82;
+/** Where the corner's first leg begins, and how sharp it is. */
+const KNEE = { x: 130, y: 165 } as const;
+const ANGLE = 30;
 
 export const sharpCorner: Recipe = {
   key: 'sharp-corner',
@@ -35,11 +21,32 @@ export const sharpCorner: Recipe = {
   seconds: 60,
   goals: [
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
-    { id: 'ink', formula: { kind: 'ink-limit', most: 480 }, must: false, weight: 1 },
+    { id: 'ink', formula: { kind: 'ink-limit', most: 120 }, must: false, weight: 1 },
   ],
-  cook: ({ line }) => ({
-    sheet: bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 247, 52, 0)),
-    begin: design([faulty(line)], []),
-    model: design([mended(line)], []),
-  }),
+  cook: ({ line }) => {
+    const corner = line({ id: 'corner', from: KNEE, heading: 0 }, [
+      ahead(LEG),
+      turn(ANGLE - 180),
+      ahead(LEG),
+    ]);
+    const far = corner.pieces.at(-1)!.to;
+    return {
+      sheet: {
+        ...bareSheet(berth('Boathouse', 50, KNEE.y, 0), berth('Lighthouse', 247, 58, 180)),
+        given: {
+          lines: [
+            line({ id: 'out', from: { x: 42, y: KNEE.y }, heading: 0 }, [ahead(KNEE.x - 42)]),
+            line({ id: 'on', from: far, heading: ANGLE - 180 }, [
+              ahead(42),
+              bend(180 - ANGLE, 24),
+              ahead(140),
+            ]),
+          ],
+          marks: [],
+        },
+      },
+      begin: design([corner], []),
+      model: design([line({ id: 'corner', from: KNEE, heading: 0 }, [bend(ANGLE - 180, 21.97)])], []),
+    };
+  },
 };
