@@ -1,28 +1,9 @@
 import type { Challenge } from '../documents/challenge.ts';
 import { type Formula, isPredicate, type Predicate } from '../documents/formula.ts';
+import type { ChallengeProblem, ChallengeProblemCode } from '../documents/refusal.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import type { PaperPoint } from '../geometry/units.ts';
-import { type DesignRefusalCode, refusalOf } from './refusal.ts';
-
-/** What is wrong with a challenge that its schema accepts. The path leads into the challenge. */
-export interface ChallengeProblem {
-  readonly path: readonly (string | number)[];
-  readonly code: ChallengeProblemCode;
-}
-
-export type ChallengeProblemCode =
-  | 'finish-missing'
-  | 'unknown-gate'
-  | 'unknown-area'
-  | 'keep-out-missing'
-  | 'same-id-twice'
-  | 'sheet-too-large'
-  | 'off-the-sheet'
-  | 'given-lines-missing'
-  | 'begin-missing'
-  | 'window-empty'
-  | 'window-unfair'
-  | DesignRefusalCode;
+import { refusalOf } from './refusal.ts';
 
 const LARGEST_SHEET = { w: 4000, h: 2000 } as const;
 

@@ -1,5 +1,6 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Design } from '../documents/design.ts';
+import type { DesignRefusal } from '../documents/refusal.ts';
 import type { RunEventOf, Trace } from '../documents/trace.ts';
 import {
   ENGINE_VERSION,
@@ -17,7 +18,7 @@ import { idealRuns } from '../run/ideal-runs.ts';
 import { worldOf } from '../run/world.ts';
 import { canonicalDrawing } from '../track/canonical.ts';
 import { layOut } from '../track/layout.ts';
-import { type DesignRefusal, refusalOf } from './refusal.ts';
+import { refusalOf } from './refusal.ts';
 import { settleSeverities } from './severity.ts';
 
 export interface Judged {

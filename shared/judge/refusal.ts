@@ -1,23 +1,8 @@
 import type { Challenge } from '../documents/challenge.ts';
 import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts';
+import type { DesignRefusal } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
-import type { Mm } from '../geometry/units.ts';
 import { inkOf } from '../goals/ink.ts';
-
-/**
- * Why a design is not judged, as a value. The path leads into the design, outermost first. Schemas
- * have refused what is wrong in itself; these are about the design on this challenge's sheet.
- */
-export type DesignRefusal = { readonly path: readonly (string | number)[] } & (
-  | { readonly code: 'mark-without-line'; readonly mark: string; readonly line: string }
-  | { readonly code: 'mark-past-end'; readonly mark: string; readonly measured: Mm; readonly allowed: Mm }
-  | { readonly code: 'id-already-given'; readonly id: string }
-  | { readonly code: 'unknown-ink'; readonly mark: string; readonly ink: string }
-  | { readonly code: 'too-many-pieces'; readonly measured: number; readonly allowed: number }
-  | { readonly code: 'too-many-marks'; readonly measured: number; readonly allowed: number }
-  | { readonly code: 'too-much-ink'; readonly measured: Mm; readonly allowed: Mm }
-);
-export type DesignRefusalCode = DesignRefusal['code'];
 
 /** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
 export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {

@@ -4,6 +4,7 @@ import { desk } from './desk.ts';
 import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
 import { goals } from './goals.ts';
+import { judging } from './judging.ts';
 import { numbers } from './numbers.ts';
 import { points } from './points.ts';
 import { refusals } from './refusals.ts';
@@ -16,6 +17,7 @@ export const en = {
   numbers,
   findings,
   goals,
+  judging,
   actions,
   points,
   refusals,

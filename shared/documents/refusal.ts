@@ -1,0 +1,39 @@
+import type { Mm } from '../geometry/units.ts';
+
+/** Where in a document, outermost first: `['drawing', 'marks', 3, 'line']`. */
+export type DocumentPath = readonly (string | number)[];
+
+/**
+ * Why a design is not judged, as a value. Schemas have refused what is wrong in itself; these are
+ * about the design on a challenge's sheet.
+ */
+export type DesignRefusal = { readonly path: DocumentPath } & (
+  | { readonly code: 'mark-without-line'; readonly mark: string; readonly line: string }
+  | { readonly code: 'mark-past-end'; readonly mark: string; readonly measured: Mm; readonly allowed: Mm }
+  | { readonly code: 'id-already-given'; readonly id: string }
+  | { readonly code: 'unknown-ink'; readonly mark: string; readonly ink: string }
+  | { readonly code: 'too-many-pieces'; readonly measured: number; readonly allowed: number }
+  | { readonly code: 'too-many-marks'; readonly measured: number; readonly allowed: number }
+  | { readonly code: 'too-much-ink'; readonly measured: Mm; readonly allowed: Mm }
+);
+export type DesignRefusalCode = DesignRefusal['code'];
+
+/** What is wrong with a challenge that its schema accepts. */
+export type ChallengeProblemCode =
+  | 'finish-missing'
+  | 'unknown-gate'
+  | 'unknown-area'
+  | 'keep-out-missing'
+  | 'same-id-twice'
+  | 'sheet-too-large'
+  | 'off-the-sheet'
+  | 'given-lines-missing'
+  | 'begin-missing'
+  | 'window-empty'
+  | 'window-unfair'
+  | DesignRefusalCode;
+
+export interface ChallengeProblem {
+  readonly path: DocumentPath;
+  readonly code: ChallengeProblemCode;
+}
