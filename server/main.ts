@@ -1,10 +1,15 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { type RunningServer, type ServerConfig, startServer } from './server.ts';
 
 /** The one place that reads the environment. `npm start` builds the pages first and then runs this. */
 
 const DEFAULT_PORT = 4310;
+/** The bundle of this file lies beside the pages. */
+const PAGES = fileURLToPath(
+  new URL(import.meta.url.endsWith('.ts') ? '../.build/pages' : '../pages', import.meta.url),
+);
 const LOG_LEVELS = ['silent', 'error', 'warn', 'info'] as const;
 
 const say = (text: string) => process.stdout.write(`${text}\n`);
@@ -22,7 +27,6 @@ function portFrom(text: string | undefined): number {
 }
 
 function configFrom(env: NodeJS.ProcessEnv): ServerConfig {
-  const pages = resolve('.build/pages');
   const { OWNER_KEY, PUBLIC_URL, HOST, LOG_LEVEL } = env;
   const logLevel = LOG_LEVELS.find((level) => level === LOG_LEVEL);
   if (OWNER_KEY !== undefined && !/^[A-Za-z0-9_-]{16,64}$/.test(OWNER_KEY)) {
@@ -34,7 +38,7 @@ function configFrom(env: NodeJS.ProcessEnv): ServerConfig {
   return {
     port: portFrom(env.PORT),
     dataDir: resolve(env.DATA_DIR ?? '.data'),
-    pages: existsSync(pages) ? pages : null,
+    pages: existsSync(PAGES) ? PAGES : null,
     ...(HOST && { host: HOST }),
     ...(OWNER_KEY && { ownerKey: OWNER_KEY }),
     ...(PUBLIC_URL && { publicUrl: PUBLIC_URL }),

@@ -1,0 +1,65 @@
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { stampIn, stampOf, stampPath } from './stamp.ts';
+
+/** One thing that is built from sources into a folder of its own. */
+export interface Build {
+  readonly name: string;
+  readonly target: string;
+  readonly folders: readonly string[];
+  readonly make: (root: string, outDir: string) => Promise<void>;
+}
+
+/** Outside the folders, these decide what a build looks like. */
+const COMMON = ['package.json', 'package-lock.json', 'tsconfig.json'];
+
+/** Server and judge as two files; packages stay where they are installed. */
+export async function bundleServer(root: string, outDir: string): Promise<void> {
+  const { build } = await import('esbuild');
+  await build({
+    absWorkingDir: root,
+    entryPoints: { main: 'server/main.ts', 'judge-worker': 'server/judging/worker.ts' },
+    outdir: outDir,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    packages: 'external',
+    logLevel: 'warning',
+  });
+}
+
+async function bundlePages(root: string, outDir: string): Promise<void> {
+  const { build } = await import('vite');
+  await build({
+    configFile: join(root, 'client/vite.config.ts'),
+    logLevel: 'warn',
+    build: { outDir, emptyOutDir: true },
+  });
+}
+
+export const BUILDS: readonly Build[] = [
+  { name: 'pages', target: '.build/pages', folders: ['client', 'shared'], make: bundlePages },
+  { name: 'server', target: '.build/server', folders: ['server', 'shared'], make: bundleServer },
+];
+
+/**
+ * Makes a build anew where its sources differ from those of the last one. It is made aside and put in
+ * its place when it is whole, so that a failed or half build is never served. Says whether it was made.
+ */
+export async function bringUpToDate(root: string, build: Build): Promise<boolean> {
+  const target = join(root, build.target);
+  const stamp = stampOf(root, build.folders, COMMON);
+  if (stampIn(target) === stamp) return false;
+  const aside = `${target}-${process.pid}`;
+  mkdirSync(aside, { recursive: true });
+  try {
+    await build.make(root, aside);
+    writeFileSync(stampPath(aside), stamp);
+    rmSync(target, { recursive: true, force: true });
+    renameSync(aside, target);
+  } finally {
+    rmSync(aside, { recursive: true, force: true });
+  }
+  return true;
+}

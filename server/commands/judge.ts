@@ -1,0 +1,99 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import type * as z from 'zod/mini';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { Design } from '../../shared/documents/design.ts';
+import type { DocumentPath } from '../../shared/documents/refusal.ts';
+import { parseDocument } from '../../shared/documents/values.ts';
+import { checkChallenge } from '../../shared/judge/check-challenge.ts';
+import { judge } from '../../shared/judge/judge.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import { wording } from '../../shared/wording/wording.ts';
+import { reportLines } from './judge-report.ts';
+
+/**
+ * `npm run judge -- --challenge FILE|KEY --design FILE [--json]`
+ * Exit code 0: met, 1: not met, 2: something that was given is not valid.
+ */
+
+const EXIT = { met: 0, notMet: 1, invalid: 2 } as const;
+const USAGE = 'Usage: npm run judge -- --challenge FILE|KEY --design FILE [--json]';
+
+const words = wording('en');
+
+/** Ends the command with a sentence for a person. */
+class Invalid extends Error {}
+
+const wrongValue = (what: string, path: DocumentPath, problem: string): Invalid =>
+  new Invalid(`${what}: ${words.judging.place(path)} ${problem}`);
+
+function readJson(what: string, file: string): unknown {
+  let text: string;
+  try {
+    text = readFileSync(file, 'utf8');
+  } catch {
+    throw new Invalid(`${what}: the file ${file} can’t be read.`);
+  }
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new Invalid(`${what}: ${file} is not JSON (${error instanceof Error ? error.message : ''}).`);
+  }
+}
+
+function readDocument<T>(what: string, schema: z.ZodMiniType<T, unknown>, file: string): T {
+  const parsed = parseDocument(schema, readJson(what, file));
+  if (parsed.ok) return parsed.value;
+  const problem = parsed.problems[0]!;
+  throw wrongValue(what, problem.path, `${words.judging.form(problem.code)} (${problem.code}).`);
+}
+
+function readChallenge(name: string): Challenge {
+  const ready = readyChallenges(DEMO_KIT).find((one) => one.key === name);
+  const challenge = ready?.playable ? ready.challenge : readDocument('Challenge', Challenge, name);
+  const problem = checkChallenge(challenge)[0];
+  if (problem) {
+    const sentence = words.judging.challengeProblem(problem.code);
+    throw wrongValue('Challenge', problem.path, `(${problem.code}): ${sentence}`);
+  }
+  return challenge;
+}
+
+function readArguments() {
+  const options = {
+    challenge: { type: 'string' },
+    design: { type: 'string' },
+    json: { type: 'boolean' },
+  } as const;
+  try {
+    const { values } = parseArgs({ options, strict: true });
+    if (values.challenge === undefined || values.design === undefined) throw new Invalid(USAGE);
+    return { challenge: values.challenge, design: values.design, json: values.json ?? false };
+  } catch (error) {
+    if (error instanceof Invalid) throw error;
+    throw new Invalid(`${error instanceof Error ? error.message : ''}\n${USAGE}`);
+  }
+}
+
+function run(): number {
+  const given = readArguments();
+  const challenge = readChallenge(given.challenge);
+  const design = readDocument('Design', Design, given.design);
+  const { verdict, refusal } = judge(challenge, design, 'entry');
+  if (refusal)
+    throw wrongValue('Design', refusal.path, `(${refusal.code}): ${words.judging.refusal(refusal)}`);
+  const text = given.json
+    ? JSON.stringify(verdict, null, 2)
+    : reportLines(challenge, verdict, words).join('\n');
+  process.stdout.write(`${text}\n`);
+  return verdict.met ? EXIT.met : EXIT.notMet;
+}
+
+try {
+  process.exitCode = run();
+} catch (error) {
+  if (!(error instanceof Invalid)) throw error;
+  process.stderr.write(`${error.message}\n`);
+  process.exitCode = EXIT.invalid;
+}
