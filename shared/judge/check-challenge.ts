@@ -7,8 +7,8 @@ import { refusalOf } from './refusal.ts';
 
 const LARGEST_SHEET = { w: 4000, h: 2000 } as const;
 
-/** Common robots differ by about 3 % in speed: a window must reach 6 % to either side of its middle. */
-const FAIR_WINDOW = 0.06;
+/** Per cent. Common robots differ by about 3 in speed: a window must reach 6 to either side of its middle. */
+const FAIR_WINDOW = 6;
 
 /** Every problem of a challenge; none means that it can be played and judged. */
 export function checkChallenge(challenge: Challenge): ChallengeProblem[] {
@@ -93,8 +93,10 @@ function wishProblem(wish: Predicate, sheet: Sheet): ChallengeProblemCode | unde
 
 function windowProblem(from: number, to: number): ChallengeProblemCode | undefined {
   if (to <= from) return 'window-empty';
-  const middle = (from + to) / 2;
-  return (to - from) / 2 < FAIR_WINDOW * middle ? 'window-unfair' : undefined;
+  // In whole hundredths, as files hold them, so that a window of exactly the least width is fair.
+  const width = Math.round((to - from) * 100);
+  const twiceMiddle = Math.round((to + from) * 100);
+  return width * 100 < FAIR_WINDOW * twiceMiddle ? 'window-unfair' : undefined;
 }
 
 function designProblems(challenge: Challenge): ChallengeProblem[] {

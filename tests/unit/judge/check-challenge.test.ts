@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { Formula } from '../../../shared/documents/formula.ts';
+import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { SHEET } from '../goals/hand-made.ts';
+
+const challenge = (over: Partial<Challenge> = {}): Challenge => ({
+  version: 1,
+  id: 'test',
+  topic: 1,
+  sentence: { en: 'Arrive.' },
+  play: 'draw',
+  kit: DEMO_KIT,
+  sheet: SHEET,
+  starts: ['start'],
+  goals: [{ id: 'g', formula: { kind: 'finish' }, must: true, weight: 1 }],
+  limits: { time: 60 },
+  ...over,
+});
+const { finish: _finish, ...noFinish } = SHEET;
+const wanting = (formula: Formula, sheet: Challenge['sheet'] = SHEET) =>
+  checkChallenge(challenge({ sheet, goals: [{ id: 'g', formula, must: true, weight: 1 }] }));
+const goalPath = ['goals', 0, 'formula'];
+
+describe('checkChallenge', () => {
+  test('is silent about a sound challenge', () => {
+    expect(checkChallenge(challenge())).toEqual([]);
+  });
+  test('finish, time and park without an area need a finish berth, also inside a formula', () => {
+    const wishes: Formula[] = [
+      { kind: 'finish' },
+      { kind: 'time', from: 0, to: 10 },
+      { kind: 'park' },
+      { kind: 'not', of: { kind: 'or', of: [{ kind: 'finish' }] } },
+    ];
+    for (const wish of wishes) {
+      expect(wanting(wish, noFinish)).toEqual([{ path: goalPath, code: 'finish-missing' }]);
+    }
+  });
+  test('a start from a finish that is not there is named', () => {
+    const problems = checkChallenge(
+      challenge({
+        sheet: noFinish,
+        starts: ['start', 'finish'],
+        goals: [{ id: 'g', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 }],
+      }),
+    );
+    expect(problems).toEqual([{ path: ['starts'], code: 'finish-missing' }]);
+  });
+  test('gates and areas must exist, keep-out must have something to keep out of', () => {
+    expect(wanting({ kind: 'gates', gates: ['bakery'], ordered: true })).toEqual([
+      { path: goalPath, code: 'unknown-gate' },
+    ]);
+    expect(wanting({ kind: 'park', area: 'moon' })).toEqual([{ path: goalPath, code: 'unknown-area' }]);
+    expect(wanting({ kind: 'park', area: 'landing' })).toEqual([]);
+    expect(wanting({ kind: 'keep-out' })).toEqual([{ path: goalPath, code: 'keep-out-missing' }]);
+  });
+  test('a window of 6 % to either side of 10 s is fair, a narrower one is not', () => {
+    expect(wanting({ kind: 'time', from: 9.4, to: 10.6 })).toEqual([]);
+    expect(wanting({ kind: 'time', from: 9.5, to: 10.5 })).toEqual([
+      { path: goalPath, code: 'window-unfair' },
+    ]);
+    expect(wanting({ kind: 'time', from: 12, to: 10 })).toEqual([{ path: goalPath, code: 'window-empty' }]);
+  });
+  test('a way to play needs what it is played with', () => {
+    expect(checkChallenge(challenge({ play: 'fill-in' })).map((p) => p.code)).toEqual([
+      'given-lines-missing',
+    ]);
+    expect(checkChallenge(challenge({ play: 'mend' })).map((p) => p.code)).toEqual(['begin-missing']);
+  });
+  test('a berth beside the paper and a repeated id are named with their path', () => {
+    const start = { ...SHEET.start, at: { x: 300, y: 100 } };
+    const areas = [SHEET.areas[0]!, SHEET.areas[0]!];
+    expect(checkChallenge(challenge({ sheet: { ...SHEET, start, areas } }))).toEqual([
+      { path: ['sheet', 'start'], code: 'off-the-sheet' },
+      { path: ['sheet', 'areas'], code: 'same-id-twice' },
+    ]);
+  });
+  test('a model that the sheet refuses is named with the path inside it', () => {
+    const marks = [{ id: 'm', line: 'gone', at: 1, bands: [{ ink: 'C', length: 5.5, gap: 0 }] }];
+    const model = { version: 1 as const, drawing: { lines: [], marks } };
+    expect(checkChallenge(challenge({ model }))).toEqual([
+      { path: ['model', 'drawing', 'marks', 0, 'line'], code: 'mark-without-line' },
+    ]);
+  });
+});
