@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import { apply, openedState } from '../../../shared/room/apply.ts';
+import type { RoomCommand } from '../../../shared/room/commands.ts';
+import { decide } from '../../../shared/room/decide.ts';
+import type { RoomEvent, Seat } from '../../../shared/room/events.ts';
+import { PHASES, type RoomState } from '../../../shared/room/state.ts';
+
+/** Random lessons: commands of all seats, sensible often enough that rooms get far. */
+
+export const DESK: Seat = { role: 'desk' };
+export const BOARD: Seat = { role: 'board' };
+export const SERVER: Seat = { role: 'server' };
+export const team = (id: string): Seat => ({ role: 'team', team: id });
+
+export const OPENED: RoomEvent = {
+  seq: 1,
+  at: 1000,
+  version: 1,
+  fact: { kind: 'opened', room: 'room-1', word: 'plum-42', chargerWatched: false },
+};
+
+export function opened(): RoomState {
+  if (OPENED.fact?.kind !== 'opened') throw new Error('the first fact opens the room');
+  return openedState(OPENED.fact, OPENED);
+}
+
+/** One step: after `wait` ms, `seat` sends `command`. */
+export interface Step {
+  readonly wait: number;
+  readonly seat: Seat;
+  readonly command: RoomCommand;
+}
+
+const TEAMS = ['t1', 't2', 't3'];
+const teamId = fc.constantFrom(...TEAMS);
+const entryId = fc.constantFrom('e1', 'e2', 'e3', 'e4', 'e5', 'e6');
+const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
+  fc.constant<RoomCommand>({ kind: 'watch-charger' }),
+  fc.record({
+    kind: fc.constant('choose-challenge' as const),
+    challenge: fc.constantFrom('c1', 'c2'),
+    key: fc.constantFrom('k1', 'k2'),
+  }),
+  fc.record({ kind: fc.constant('go-to' as const), phase: fc.constantFrom(...PHASES) }),
+  fc.record({
+    kind: fc.constant('start-building' as const),
+    seconds: fc.option(fc.integer({ min: 1, max: 60 })),
+  }),
+  fc.record({ kind: fc.constant('extend-building' as const), seconds: fc.integer({ min: 1, max: 60 }) }),
+  fc.constant<RoomCommand>({ kind: 'end-building' }),
+  fc.record({ kind: fc.constant('look-here' as const), on: fc.boolean() }),
+  fc.record({ kind: fc.constant('show-standings' as const), on: fc.boolean() }),
+  fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(entryId, { maxLength: 3 }) }),
+);
+
+const deskStep = fc.record({ seat: fc.constant(DESK), command: deskCommand });
+const teamStep = fc
+  .record({ by: teamId, entry: entryId, round: fc.integer({ min: 0, max: 2 }) })
+  .map(({ by, entry, round }) => ({
+    seat: team(by),
+    command: { kind: 'hand-in', round, entry: `${by}-${entry}`, design: `d-${by}-${entry}` } as const,
+  }));
+const serverStep: fc.Arbitrary<{ seat: Seat; command: RoomCommand }> = fc
+  .oneof(
+    fc.record({ kind: fc.constant('join' as const), team: teamId }),
+    fc.constant({ kind: 'time-is-up' as const }),
+    fc.record({ by: teamId, entry: entryId, points: fc.integer({ min: 0, max: 100 }) }).map((j) => ({
+      kind: 'judge' as const,
+      entry: `${j.by}-${j.entry}`,
+      document: `v-${j.by}-${j.entry}`,
+      points: j.points,
+      met: j.points === 100,
+    })),
+  )
+  .map((command) => ({ seat: SERVER, command }));
+
+const step = fc
+  .tuple(fc.integer({ min: 0, max: 20_000 }), fc.oneof(deskStep, teamStep, serverStep))
+  .map(([wait, rest]): Step => ({ wait, ...rest }));
+
+/** Begins as lessons do, so that most of what follows finds a room in the middle of one. */
+const BEGINNING: Step[] = [
+  { wait: 0, seat: SERVER, command: { kind: 'join', team: 't1' } },
+  { wait: 0, seat: SERVER, command: { kind: 'join', team: 't2' } },
+  { wait: 0, seat: DESK, command: { kind: 'choose-challenge', challenge: 'c1', key: 'k1' } },
+  { wait: 0, seat: DESK, command: { kind: 'start-building', seconds: null } },
+  { wait: 0, seat: team('t1'), command: { kind: 'hand-in', round: 0, entry: 't1-e1', design: 'd-t1-e1' } },
+  { wait: 0, seat: team('t2'), command: { kind: 'hand-in', round: 0, entry: 't2-e1', design: 'd-t2-e1' } },
+  {
+    wait: 0,
+    seat: SERVER,
+    command: { kind: 'judge', entry: 't1-e1', document: 'v-t1-e1', points: 80, met: false },
+  },
+  { wait: 0, seat: DESK, command: { kind: 'go-to', phase: 'show' } },
+  { wait: 0, seat: DESK, command: { kind: 'stage', entries: ['t1-e1'] } },
+];
+
+export const lesson: fc.Arbitrary<Step[]> = fc
+  .tuple(fc.integer({ min: 0, max: BEGINNING.length }), fc.array(step, { maxLength: 60 }))
+  .map(([n, steps]) => [...BEGINNING.slice(0, n), ...steps]);
+
+export interface Played {
+  readonly state: RoomState;
+  readonly events: readonly RoomEvent[];
+}
+
+/** Plays steps as the server does: decide on the newest state, number, apply. */
+export function play(steps: readonly Step[]): Played {
+  let state = opened();
+  const events: RoomEvent[] = [OPENED];
+  let now = 1000;
+  for (const { wait, seat, command } of steps) {
+    now += wait;
+    const decision = decide(state, command, seat, now);
+    if (!decision.ok) continue;
+    for (const fact of decision.facts) {
+      const event: RoomEvent = { seq: state.seq + 1, at: now, version: 1, fact };
+      events.push(event);
+      state = apply(state, event);
+    }
+  }
+  return { state, events };
+}
