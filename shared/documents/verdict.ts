@@ -100,6 +100,9 @@ export const GoalResult = z.strictObject({
   leftToLuck: z.boolean(),
 });
 
+/** The reason of a goal's points; the goal's id stands behind it. */
+export const GOAL_REASON = 'goal:';
+
 export const PointLine = z.strictObject({ reason: z.string(), got: z.number(), of: z.number() });
 
 export const Verdict = z.strictObject({

@@ -1,11 +1,8 @@
 import type { Goal } from '../documents/challenge.ts';
-import type { GoalResult, PointLine } from '../documents/verdict.ts';
+import { GOAL_REASON, type GoalResult, type PointLine } from '../documents/verdict.ts';
 
 /** Points that a challenge can give. */
 export const FULL_POINTS = 100;
-
-/** The reason of a goal's line; the id of the goal stands behind it. */
-export const GOAL_REASON = 'goal:';
 
 /**
  * One line a goal: its share of the full points by weight, got when the goal is met. Whole numbers

@@ -87,7 +87,7 @@ function clause(formula: Formula, sheet: Sheet): string {
   if (isPredicate(formula)) {
     return (CLAUSES[formula.kind] as (wish: Predicate, sheet: Sheet) => string)(formula, sheet);
   }
-  if (formula.kind === 'not') return `don't ${clause(formula.of, sheet)}`;
+  if (formula.kind === 'not') return `don’t ${clause(formula.of, sheet)}`;
   const parts = formula.of.map((part) => clause(part, sheet));
   return numbers.list(parts, formula.kind);
 }

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { type Finding, RULE_IDS, SEVERITIES } from '../../../shared/documents/verdict.ts';
+import { wording } from '../../../shared/wording/wording.ts';
+
+const { findings, actions } = wording('en');
+
+const finding = (over: Partial<Finding>): Finding => ({
+  id: 'f',
+  rule: 'R-corner',
+  severity: 'may-stop',
+  place: { kind: 'point', at: { x: 0, y: 0 } },
+  ...over,
+});
+
+describe('findings', () => {
+  test('a corner of 42 degrees that may be taken for a junction', () => {
+    expect(findings.said(finding({ measured: 42, allowed: 50, unit: 'degrees' }))).toEqual({
+      title: 'Sharp corner (42°)',
+      sentence:
+        'The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here.',
+    });
+  });
+  for (const rule of RULE_IDS) {
+    test(`${rule} has a short title and a whole sentence in every severity`, () => {
+      for (const severity of SEVERITIES) {
+        const { title, sentence } = findings.said(finding({ rule, severity, measured: 3, allowed: 5 }));
+        expect(title.replace(/ \(.*\)$/, '').split(' ').length).toBeLessThanOrEqual(5);
+        expect(sentence).toMatch(/^[A-Z].*\.$/);
+        expect(sentence).not.toMatch(/undefined|NaN/);
+      }
+    });
+  }
+});
+
+describe('actions', () => {
+  test('are said as the chart says them', () => {
+    expect(actions.name({ kind: 'pace-by', steps: 1 })).toBe('faster');
+    expect(actions.name({ kind: 'pace-by', steps: -2 })).toBe('slower by 2');
+    expect(actions.name({ kind: 'choose', way: 'straight' })).toBe('straight on');
+    expect(actions.name({ kind: 'pace-to', pace: 'creep' })).toBe('tiptoe');
+    expect(actions.name({ kind: 'nothing' })).toBe('pass');
+    expect(actions.already('fast')).toBe('already fast');
+  });
+});
