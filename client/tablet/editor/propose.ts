@@ -1,0 +1,198 @@
+import type { Design } from '../../../shared/documents/design.ts';
+import { pathFoot, pathOf } from '../../../shared/geometry/path.ts';
+import type { PaperPoint } from '../../../shared/geometry/units.ts';
+import { type Gesture, hasPulled, heldBy, neighboursOf, type Touch } from './gesture.ts';
+import { attempt } from './history.ts';
+import { lineAt, markAt } from './hit.ts';
+import { lineIn, nodesOf } from './lines.ts';
+import { anyLine, flipMark, markIn, placeMark, rubMark, slideMark } from './marks.ts';
+import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
+import { rubLine, rubSection } from './sections.ts';
+import { type BendCatch, bend, bulgeThrough, moveLine, moveNode, roundCorner } from './shape.ts';
+import { onGrid, type Snap, type SnapQuery, snap, snapEnd } from './snap.ts';
+import { addStraight, addStroke } from './stroke.ts';
+
+/** What would come of a gesture if the finger went up now. */
+export interface Proposal {
+  readonly edited: Edited;
+  /** What the finger caught on, and the shape a bend caught on. */
+  readonly snap: Snap | null;
+  readonly caught: BendCatch;
+}
+
+/** A gesture with everything it has passed: the samples of a stroke, what rubbing has taken so far. */
+export interface Progress {
+  readonly gesture: Gesture;
+  readonly samples: readonly PaperPoint[];
+  readonly rubbed: Design;
+}
+
+/** Marks slide in steps of half a millimetre. */
+const SLIDE_STEP = 0.5;
+
+const unchanged = (editor: Editor, selection: Selection | null): Edited => ({
+  ok: true,
+  design: editor.design,
+  selection,
+});
+
+const plain = (edited: Edited, caught: Snap | null = null): Proposal => ({
+  edited,
+  snap: caught,
+  caught: null,
+});
+
+/** Works out the drawing as it would be; pure, so that it can be asked for at every move. */
+export function propose(progress: Progress, editor: Editor, context: EditContext, touch: Touch): Proposal {
+  const { gesture } = progress;
+  const { design } = editor;
+  const query: SnapQuery = { design, context, reach: touch.reach };
+  switch (gesture.kind) {
+    case 'straight': {
+      const to = snap(touch.at, { ...query, from: [gesture.from.at] });
+      return plain(addStraight(design, context, gesture.from.at, to.at), to);
+    }
+    case 'bend':
+      return proposeBend(gesture, editor, context, touch);
+    case 'round':
+      return plain(roundCorner(design, context, gesture.line, gesture.node, touch.at));
+    case 'stroke':
+      return plain(unchanged(editor, null), snapEnd(touch.at, query));
+    case 'place': {
+      const line = lineAt(touch.at, design, context, touch.reach * 3);
+      return plain(line ? placeMark(design, context, stepped(line), gesture.word) : unchanged(editor, null));
+    }
+    case 'slide':
+      return proposeSlide(gesture, editor, context, touch);
+    case 'node':
+      return proposeNode(gesture, editor, context, touch);
+    case 'line':
+      return plain(moveLine(design, context, gesture.line, onGrid(between(gesture.down, touch.at))));
+    case 'rub':
+      return plain({ ok: true, design: progress.rubbed, selection: null });
+    case 'nothing':
+      return plain(gesture.refusal ? { ok: false, refusal: gesture.refusal } : unchanged(editor, null));
+  }
+}
+
+const between = (a: PaperPoint, b: PaperPoint): PaperPoint => ({ x: b.x - a.x, y: b.y - a.y });
+const stepped = <T extends { readonly line: string; readonly s: number }>({ line, s }: T) => ({
+  line,
+  s: Math.round(s / SLIDE_STEP) * SLIDE_STEP,
+});
+
+function proposeBend(
+  gesture: Gesture & { kind: 'bend' },
+  editor: Editor,
+  context: EditContext,
+  touch: Touch,
+): Proposal {
+  const line = lineIn(editor.design, gesture.line);
+  const nodes = line ? nodesOf(line) : [];
+  const [a, b] = [nodes[gesture.piece], nodes[gesture.piece + 1]];
+  if (!a || !b || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
+  const { bulge, caught } = bulgeThrough(a, b, touch.at);
+  return { edited: bend(editor.design, context, gesture.line, gesture.piece, bulge), snap: null, caught };
+}
+
+/** Along its own line; onto another one only when the finger is clearly there. */
+function proposeSlide(
+  gesture: Gesture & { kind: 'slide' },
+  editor: Editor,
+  context: EditContext,
+  touch: Touch,
+): Proposal {
+  const held = heldBy(gesture);
+  const mark = markIn(editor.design, gesture.mark);
+  const line = mark && anyLine(editor.design, context, mark.line);
+  if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, held));
+  const foot = pathFoot(pathOf(line), touch.at);
+  const other =
+    foot.distance > touch.reach * 1.5 ? lineAt(touch.at, editor.design, context, touch.reach) : undefined;
+  const to = other ?? { line: line.id, s: foot.s + gesture.grabbed };
+  return plain(slideMark(editor.design, context, gesture.mark, stepped(to)));
+}
+
+function proposeNode(
+  gesture: Gesture & { kind: 'node' },
+  editor: Editor,
+  context: EditContext,
+  touch: Touch,
+): Proposal {
+  const line = lineIn(editor.design, gesture.line);
+  const place = line && nodesOf(line)[gesture.node];
+  if (!place || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
+  const to = snap(touch.at, {
+    design: editor.design,
+    context,
+    reach: touch.reach,
+    from: neighboursOf(editor, gesture.line, gesture.node),
+    without: [place],
+    withoutLines: [gesture.line],
+  });
+  const edited = moveNode(editor.design, context, gesture.line, gesture.node, to.at);
+  return plain(edited.ok ? { ...edited, selection: heldBy(gesture) } : edited, to);
+}
+
+/** Takes another place of the finger into a gesture. */
+export function follow(
+  progress: Progress,
+  editor: Editor,
+  context: EditContext,
+  points: readonly PaperPoint[],
+  reach: number,
+): Progress {
+  const { gesture } = progress;
+  if (gesture.kind === 'stroke') return { ...progress, samples: [...progress.samples, ...points] };
+  if (gesture.kind !== 'rub') return progress;
+  const rubbed = points.reduce(
+    (design, at) => rubAt(design, { ...editor, design }, context, at, reach),
+    progress.rubbed,
+  );
+  return { ...progress, rubbed };
+}
+
+function rubAt(design: Design, editor: Editor, context: EditContext, at: PaperPoint, reach: number): Design {
+  const mark = markAt(at, design, context, reach * 0.5);
+  if (mark?.kind === 'mark' && !mark.given) return designOrSame(rubMark(design, mark.mark), design);
+  const line = lineAt(at, design, context, reach * 0.5);
+  if (!line || line.given) return design;
+  const edited =
+    editor.rub === 'line'
+      ? rubLine(design, context, line.line)
+      : rubSection(design, context, line.line, line.s);
+  return designOrSame(edited, design);
+}
+
+const designOrSame = (edited: Edited, design: Design): Design => (edited.ok ? edited.design : design);
+
+/** The finger goes down. */
+export function start(gesture: Gesture, editor: Editor, context: EditContext, touch: Touch): Progress {
+  const fresh: Progress = { gesture, samples: [], rubbed: editor.design };
+  return follow(fresh, editor, context, [touch.at], touch.reach);
+}
+
+/** The finger goes up: the edit, as one step, or why there is none. */
+export function finish(
+  progress: Progress,
+  editor: Editor,
+  context: EditContext,
+  touch: Touch,
+): { readonly editor: Editor; readonly refusal: EditRefusal | null } {
+  const { gesture, samples } = progress;
+  const query: SnapQuery = { design: editor.design, context, reach: touch.reach };
+  if (gesture.kind === 'stroke') {
+    const drawn = attempt(editor, addStroke(samples, query));
+    // A tap with the pen is a slip, not a wish that needs an answer.
+    return drawn.refusal?.code === 'too-short' ? { editor: deselected(editor), refusal: null } : drawn;
+  }
+  if (gesture.kind === 'straight' && !gesture.second && !hasPulled(gesture, touch))
+    return { editor: { ...editor, pending: gesture.from.at, selection: null }, refusal: null };
+  if (gesture.kind === 'slide' && gesture.chosenBefore && !hasPulled(gesture, touch))
+    return attempt(editor, flipMark(editor.design, gesture.mark));
+  const done = attempt(editor, propose(progress, editor, context, touch).edited);
+  const letGo = gesture.kind === 'straight' && done.refusal?.code === 'too-short';
+  return letGo ? { editor: deselected(editor), refusal: null } : done;
+}
+
+const deselected = (editor: Editor): Editor => ({ ...editor, selection: null, pending: null });
