@@ -1,4 +1,21 @@
 import '../parts/theme.css';
+import './desk.css';
 import { createRoot } from 'react-dom/client';
+import { connect } from '../link/connect.ts';
+import { Announcer } from '../parts/announcer.tsx';
+import { holdLink, LinkProvider } from '../parts/use-link.tsx';
+import { Desk } from './desk.tsx';
+import { Lobby } from './lobby.tsx';
+import { roomInAddress } from './session.ts';
 
-createRoot(document.getElementById('root')!).render(<h1>Harbour Lines</h1>);
+const room = roomInAddress();
+const page =
+  room === null ? (
+    <Lobby />
+  ) : (
+    <LinkProvider held={holdLink(connect({ page: 'desk', room }))}>
+      <Desk />
+    </LinkProvider>
+  );
+
+createRoot(document.getElementById('root')!).render(<Announcer>{page}</Announcer>);

@@ -23,11 +23,12 @@ export function foldEvents(state: LinkState, events: readonly RoomEvent[]): Fold
   return { state: { ...state, room, ...forgotten(state, room) } };
 }
 
-/** A new round begins with empty drafts, whatever was on the lossy channel before. */
+/** Lossy values that events have made old: drafts of an earlier round, the clock of another stage. */
 function forgotten(state: LinkState, room: LinkState['room']): Partial<LinkState> {
   const before = state.room?.rounds.length ?? 0;
-  const now = room?.rounds.length ?? 0;
-  return now > before && before > 0 ? { drafts: {}, doings: {}, stageClock: null } : {};
+  const newRound = before > 0 && (room?.rounds.length ?? 0) > before;
+  const newStage = state.room !== null && room?.stage.join() !== state.room.stage.join();
+  return { ...(newRound ? { drafts: {}, doings: {} } : {}), ...(newStage ? { stageClock: null } : {}) };
 }
 
 /** Takes a welcome: a snapshot replaces the room, events bring it up to date. */

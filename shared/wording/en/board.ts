@@ -1,1 +1,98 @@
-export const board = {};
+import type { Doing } from '../../wire/protocol.ts';
+import { numbers } from './numbers.ts';
+
+const { counted } = numbers;
+
+const DOINGS: Readonly<Record<Doing, string>> = {
+  drawing: 'drawing',
+  trying: 'trying',
+  'handed-in': 'handed in',
+  away: 'away',
+};
+
+/** What a class did, as counted from its room. */
+export interface Together {
+  readonly teams: number;
+  readonly challenges: number;
+  readonly entries: number;
+  readonly teamsMet: number;
+  readonly teamsBetter: number;
+}
+
+function together(figures: Together): string[] {
+  const { teams, challenges, entries, teamsMet, teamsBetter } = figures;
+  if (entries === 0) return [counted(teams, 'team was here', 'teams were here')];
+  const lines = [
+    `${counted(entries, 'drawing', 'drawings')} handed in by ${counted(teams, 'team', 'teams')}`,
+    `${counted(challenges, 'challenge', 'challenges')} played`,
+  ];
+  if (teamsMet > 0)
+    lines.push(
+      teamsMet === teams
+        ? 'every team brought its robot there'
+        : `${teamsMet} of ${teams} teams brought their robot there`,
+    );
+  if (teamsBetter > 0)
+    lines.push(`${counted(teamsBetter, 'team made its', 'teams made their')} first drawing better`);
+  return lines;
+}
+
+/** Time is told without hurry: whole minutes, then "the last minute". */
+function timeLeft(ms: number): string {
+  if (ms <= 0) return 'time is up';
+  const minutes = Math.ceil(ms / 60_000);
+  return minutes <= 1 ? 'the last minute' : `${minutes} minutes left`;
+}
+
+export const board = {
+  title: 'Harbour Lines',
+  noRoom: {
+    title: 'No room is open yet',
+    next: 'The teacher opens one at the desk. It then appears here by itself.',
+  },
+  gather: {
+    title: 'The harbour wall',
+    scan: 'Scan the code',
+    or: 'or open',
+    andType: 'and type',
+    berth: (n: number) => `berth ${n}, free`,
+    taken: (n: number, name: string) => `berth ${n}, ${name}`,
+    empty: 'Free berths wait for you.',
+    teams: (n: number) => counted(n, 'team is in', 'teams are in'),
+  },
+  brief: {
+    soon: 'The next challenge',
+    goals: 'What must come true',
+    seconds: (s: number) => `The robot has ${numbers.time(s)}.`,
+  },
+  building: {
+    title: 'Building',
+    doing: (doing: Doing) => DOINGS[doing],
+    timeLeft,
+    over: 'Pens down',
+    noLimit: 'Take your time',
+    handedIn: (n: number, of: number) => `${n} of ${counted(of, 'team has', 'teams have')} handed in`,
+    noTeams: 'No team is in yet.',
+  },
+  show: {
+    title: 'Showing',
+    entry: (n: number) => `entry ${n}`,
+    soon: 'Which drawing comes first?',
+    soonNote: 'Your teacher chooses.',
+    loading: 'One moment',
+    points: (n: number) => counted(n, 'point', 'points'),
+    heat: 'Side by side',
+    label: (name: string, n: number) => `The robot on the drawing of ${name}, entry ${n}`,
+    neverStarted: 'The robot does not start.',
+  },
+  standings: {
+    title: 'Standings',
+    points: 'points',
+    none: 'No drawing has been handed in yet.',
+    more: (n: number) => `and ${counted(n, 'team', 'teams')} more`,
+  },
+  look: { title: 'Look here', note: 'Hands off the tablets, please. Your drawings stay as they are.' },
+  close: { title: 'Together', count: 'Robots back in their berths, caps on the markers.' },
+  link: { away: 'No link to the desk. It comes back by itself.', connecting: 'Looking for the desk' },
+  together,
+};

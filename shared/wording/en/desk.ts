@@ -1,1 +1,273 @@
-export const desk = {};
+import type { Play } from '../../documents/challenge.ts';
+import type { Doing } from '../../wire/protocol.ts';
+import { numbers } from './numbers.ts';
+
+const { counted, list } = numbers;
+
+export type Step = 'prepare' | 'gather' | 'brief' | 'build' | 'show' | 'close';
+
+const STEPS: Readonly<Record<Step, string>> = {
+  prepare: 'Prepare',
+  gather: 'Gather',
+  brief: 'Brief',
+  build: 'Build',
+  show: 'Show',
+  close: 'Close',
+};
+
+const PLAYS: Readonly<Record<Play, string>> = { draw: 'Draw', 'fill-in': 'Fill in', mend: 'Mend' };
+
+const PLAY_SENTENCES: Readonly<Record<Play, string>> = {
+  draw: 'Teams draw the whole track.',
+  'fill-in': 'The lines are given, teams put the marks in.',
+  mend: 'Teams get a faulty drawing and change as little as they can.',
+};
+
+const DOINGS: Readonly<Record<Doing, string>> = {
+  drawing: 'drawing',
+  trying: 'trying it out',
+  'handed-in': 'handed in',
+  away: 'tablet away',
+};
+
+const time = (ms: number): string => {
+  const seconds = Math.max(0, Math.ceil(ms / 1000));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+};
+
+const preparing = {
+  openTitle: 'Open a room',
+  openNote:
+    'One room is one class playing together. It is kept on this machine until you delete the data folder.',
+  open: 'Open a room',
+  opening: 'Opening the room',
+  unwatched:
+    'The room opens all the same. The desk keeps saying that nobody watches the charger until you tick it.',
+  thanks: 'Noted: somebody stays with the charger.',
+  roomsTitle: 'Rooms on this machine',
+  roomsNone: 'No room has been opened here yet.',
+  roomsLoading: 'Looking for rooms',
+  goOn: 'Go on',
+  goOnWith: (word: string) => `Go on with ${word}`,
+  openedAt: (when: string) => `opened ${when}`,
+  restoreTitle: 'Open a room file',
+  restoreNote: 'A file that a desk saved at the end of a lesson, from this machine or another one.',
+  restore: 'Choose a file',
+  notARoomFile:
+    'This file could not be read as a room file. Choose the one that was saved with “Save the room”.',
+  toWall: 'To the harbour wall',
+};
+
+const gathering = {
+  title: 'Teams come in',
+  how: 'On each tablet: scan the code, or open the address and type the room word.',
+  word: 'Room word',
+  address: 'Address',
+  more: 'Other addresses of this machine',
+  copy: 'Copy the link',
+  copied: 'Copied',
+  boardTitle: 'The board',
+  boardNote: 'Open this page on the projector.',
+  boardOpen: 'Open the board',
+  noTeams: 'Nobody is here yet. Emblems appear as tablets come in.',
+  teams: (n: number) => counted(n, 'team', 'teams'),
+  berth: (n: number) => `berth ${n}`,
+  choose: 'Choose a challenge',
+  trouble: 'No tablet gets through?',
+  troubleHow: [
+    'Tablet and this machine must be in the same network.',
+    'Some school networks keep devices apart from each other: ask for one without that, or use a hotspot of your own.',
+    'The firewall of this machine may ask whether it may be reached: allow it for private networks.',
+  ],
+};
+
+const briefing = {
+  title: 'Choose a challenge',
+  chosen: 'chosen',
+  played: 'played',
+  take: 'Take this challenge',
+  takeAgain: 'Play it again',
+  takeNext: 'Take it as the next challenge',
+  buildingStill: 'Teams are still building. End that first.',
+  topic: (n: number) => `Topic ${n}`,
+  play: (play: Play) => PLAYS[play],
+  playSentence: (play: Play) => PLAY_SENTENCES[play],
+  goals: 'What must come true',
+  also: 'worth points, not a must',
+  limits: (seconds: number) => `The robot has ${numbers.time(seconds)}.`,
+  note: 'For you',
+  teaches: 'What it teaches',
+  mistakes: 'Usual mistakes',
+  ask: 'A question to ask',
+  time: 'Time to build',
+  noLimit: 'No limit',
+  minutes: (n: number) => `${n} min`,
+  start: 'Start building',
+  onBoard: 'The board shows the goal and the sheet.',
+};
+
+const building = {
+  title: (n: number) => counted(n, 'team', 'teams'),
+  noTeams: 'No team is in the room. Tablets can still come in with the room word.',
+  left: 'left',
+  noLimit: 'no time limit',
+  over: 'building is over',
+  spent: (ms: number) => `${time(ms)} so far`,
+  extend: (minutes: number) => `+${minutes} min`,
+  end: 'End building',
+  open: 'Build on',
+  show: 'Go to showing',
+  doing: (doing: Doing) => DOINGS[doing],
+  nothingYet: 'nothing drawn yet',
+  handedIn: (number: number, points: number | null) =>
+    points === null ? `entry ${number}, being judged` : `entry ${number}, ${points} points`,
+  points: (n: number) => `${n} p`,
+  mayNeed: 'May need you',
+  nobody: 'Nobody seems stuck.',
+  need: {
+    empty: 'nothing drawn yet',
+    away: 'tablet away',
+    stuck: (entries: number) => `${entries} entries, not there yet`,
+  },
+  trips: 'What trips the class',
+  tripped: (title: string, teams: number) => `${title} ${teams}`,
+  select: 'Choose a team to see its drawing and why it scores what it scores.',
+};
+
+const team = {
+  now: 'On the tablet now',
+  lastSeen: 'Last drawing',
+  entries: 'Entries',
+  noEntries: 'Nothing handed in yet.',
+  entry: (number: number) => `Entry ${number}`,
+  late: 'late',
+  judging: 'being judged',
+  points: (n: number) => counted(n, 'point', 'points'),
+  outOf: (got: number, of: number) => `${got} of ${of}`,
+  met: 'met',
+  notMet: 'not met',
+  luck: 'left to luck',
+  goals: 'Goals',
+  findings: 'What the rules say',
+  noFindings: 'Nothing to mend in the drawing.',
+  happens: 'What the robot does',
+  why: 'Why these points',
+  checking: 'Checking the drawing',
+  show: 'Show on the board',
+  showing: 'On the board',
+  off: 'Take off the board',
+  back: 'All teams',
+  emblem: (name: string) => name,
+};
+
+const showing = {
+  title: 'The stage',
+  empty: 'Nothing is on the stage. Press a number to show that team’s best drawing.',
+  emptyNoEntries: 'No entry has been handed in for this challenge.',
+  best: 'Best of each team',
+  play: 'Play',
+  pause: 'Pause',
+  again: 'From the start',
+  speed: (n: number) => `${n}×`,
+  speedWord: 'Speed',
+  scrub: 'Where the replay stands',
+  at: (t: number, of: number) => `${numbers.short(t, 1)} of ${numbers.short(of, 1)} s`,
+  heat: 'Side by side',
+  heatWith: (name: string) => `Side by side with ${name}`,
+  clear: 'Clear the stage',
+  standings: 'Standings on the board',
+  next: 'Next drawing',
+  close: 'Close the lesson',
+  another: 'Another challenge',
+  shown: 'shown',
+  noEntry: 'no entry',
+  entry: (name: string, number: number) => `${name}, entry ${number}`,
+  runs: (n: number) => `${n} ways it can go`,
+};
+
+const closing = {
+  title: 'Close',
+  together: 'Together',
+  results: 'Results',
+  csv: 'Save the results (CSV)',
+  file: 'Save the room (JSON)',
+  fileNote: 'The room file holds all drawings and verdicts and opens again on another machine.',
+  count: 'Count back in',
+  counts: ['robots in their berths', 'caps on markers', 'chargers unplugged'],
+  teamHead: 'Team',
+  total: 'Total',
+  round: (n: number) => `Challenge ${n}`,
+  none: 'No entry was handed in.',
+  again: 'Another challenge',
+  leave: 'Leave this room',
+};
+
+const board = {
+  title: 'On the board now',
+  gather: 'the harbour wall',
+  brief: 'the goal and the sheet',
+  build: 'who is doing what, no drawings',
+  show: 'a drawing on the stage',
+  empty: 'the stage, still empty',
+  close: 'what the class did together',
+  look: '“Look here”',
+  standings: 'standings shown',
+  noStandings: 'no ranks',
+};
+
+const status = {
+  live: 'Linked',
+  connecting: 'Finding the server',
+  away: 'The server does not answer. What you see is the last that came; the link comes back by itself.',
+  quiet: 'This desk is open in a newer tab. That one has the room now.',
+  takeOver: 'Use this tab',
+  waiting: (n: number) => counted(n, 'command waits', 'commands wait'),
+  back: 'Linked again.',
+};
+
+const keys = {
+  title: 'Keys',
+  open: 'Keys',
+  on: 'Single keys do something on this page',
+  groups: { lesson: 'Lesson', teams: 'Teams', stage: 'Stage' },
+  next: 'the next sensible step, the blue button',
+  step: 'look at a step of the lesson',
+  look: '“Look here” on and off',
+  standings: 'standings on the board on and off',
+  help: 'this list',
+  pick: 'choose a team; on the stage: show its best drawing',
+  second: 'put a second one beside it',
+  move: 'from team to team',
+  extend: 'two minutes more',
+  play: 'play and pause',
+  scrub: 'one second back and on',
+  speed: 'speed 1, 2, 4',
+  clear: 'clear the stage',
+};
+
+export const desk = {
+  title: 'Harbour Lines',
+  room: 'room',
+  path: 'Steps of the lesson',
+  step: (step: Step) => STEPS[step],
+  here: 'the class is here',
+  doneStep: 'done',
+  lookHere: 'Look here',
+  lookHereOff: 'Go on',
+  close: 'Close',
+  time,
+  list,
+  noSeat: 'This browser has no desk. Open the desk’s link that the server printed at its start.',
+  unknownRoom: 'This room is not on this server any more.',
+  toRooms: 'All rooms',
+  preparing,
+  gathering,
+  briefing,
+  building,
+  team,
+  showing,
+  closing,
+  board,
+  status,
+  keys,
+};

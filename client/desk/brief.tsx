@@ -1,0 +1,160 @@
+import { Check } from 'lucide-react';
+import { useEffect, useId, useMemo } from 'react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { textIn } from '../../shared/wording/wording.ts';
+import { Icon } from '../parts/icon.tsx';
+import { Miniature } from '../parts/miniature.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { useLocale, useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import './brief.css';
+
+/** The ready challenges, and the one that is marked, in full. */
+export function BriefStep({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const { marked, mark } = useDesk();
+  const challenges = useMemo(() => readyChallenges(DEMO_KIT), []);
+  const current = room.rounds.at(-1)?.key ?? null;
+  const building = room.building !== null && !room.building.ended;
+  const first = current ?? challenges[0]?.key ?? null;
+  useEffect(() => {
+    if (marked === null && first !== null) mark(first);
+  }, [marked, first, mark]);
+  const shown = challenges.find((each) => each.key === marked);
+  return (
+    <div className="desk-two">
+      <main className="desk-main">
+        <h2 id="brief-title">{desk.briefing.title}</h2>
+        {building && <Notice tone="caution">{desk.briefing.buildingStill}</Notice>}
+        <div className="brief-list" role="radiogroup" aria-labelledby="brief-title">
+          {challenges.map((each) => (
+            <ChallengeCard
+              key={each.key}
+              ready={each}
+              marked={each.key === marked}
+              state={each.key === current ? 'chosen' : played(room, each.key) ? 'played' : null}
+            />
+          ))}
+        </div>
+      </main>
+      <aside className="desk-aside">
+        {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={shown.title} />}
+        {shown?.playable && shown.key === current && room.building === null && <TimeChoice />}
+      </aside>
+    </div>
+  );
+}
+
+const played = (room: RoomState, key: string): boolean => room.rounds.some((round) => round.key === key);
+
+interface CardProps {
+  readonly ready: ReadyChallenge;
+  readonly marked: boolean;
+  readonly state: 'chosen' | 'played' | null;
+}
+
+function ChallengeCard({ ready, marked, state }: CardProps) {
+  const { desk } = useWords();
+  const locale = useLocale();
+  const mark = useDesk((desk) => desk.mark);
+  if (!ready.playable) return null;
+  const { challenge } = ready;
+  return (
+    <label className="brief-card" data-marked={marked}>
+      <input
+        className="only-read-aloud"
+        type="radio"
+        name="challenge"
+        checked={marked}
+        onChange={() => mark(ready.key)}
+      />
+      <span className="brief-card-picture">
+        <Miniature sheet={challenge.sheet} kit={challenge.kit} drawing={challenge.begin?.drawing} />
+      </span>
+      <span className="brief-card-words">
+        <span className="brief-card-head">
+          <strong>{ready.title}</strong>
+          {state && (
+            <span className="brief-state">
+              <Icon of={Check} size={16} />
+              {desk.briefing[state]}
+            </span>
+          )}
+        </span>
+        <span>{textIn(challenge.sentence, locale)}</span>
+        <span className="desk-quiet">
+          {desk.briefing.topic(ready.topic)} · {desk.briefing.play(challenge.play)}
+        </span>
+      </span>
+    </label>
+  );
+}
+
+interface DetailProps {
+  readonly challenge: Challenge;
+  readonly title: string;
+}
+
+function ChallengeDetail({ challenge, title }: DetailProps) {
+  const { desk, goals } = useWords();
+  const locale = useLocale();
+  const { sheet, kit, note } = challenge;
+  return (
+    <section className="brief-detail" aria-label={title}>
+      <h2>{textIn(challenge.sentence, locale)}</h2>
+      <div className="desk-sheet">
+        <Miniature sheet={sheet} kit={kit} drawing={challenge.begin?.drawing} label={title} />
+      </div>
+      <p>
+        <strong>{desk.briefing.play(challenge.play)}.</strong> {desk.briefing.playSentence(challenge.play)}
+      </p>
+      <h3>{desk.briefing.goals}</h3>
+      <ul className="brief-goals">
+        {challenge.goals.map((goal) => (
+          <li key={goal.id}>
+            {goals.sentence(goal.formula, sheet)}
+            {!goal.must && <span className="desk-quiet"> {desk.briefing.also}</span>}
+          </li>
+        ))}
+      </ul>
+      {note && (
+        <dl className="brief-note">
+          <dt>{desk.briefing.teaches}</dt>
+          <dd>{textIn(note.teaches, locale)}</dd>
+          <dt>{desk.briefing.mistakes}</dt>
+          <dd>{textIn(note.mistakes, locale)}</dd>
+          <dt>{desk.briefing.ask}</dt>
+          <dd>“{textIn(note.ask, locale)}”</dd>
+        </dl>
+      )}
+    </section>
+  );
+}
+
+const TIMES = [null, 5, 8, 10, 15, 20] as const;
+
+function TimeChoice() {
+  const { desk } = useWords();
+  const { minutes, setMinutes } = useDesk();
+  const name = useId();
+  return (
+    <fieldset className="brief-time">
+      <legend>{desk.briefing.time}</legend>
+      {TIMES.map((each) => (
+        <label key={each} className="brief-minutes" data-on={each === minutes}>
+          <input
+            className="only-read-aloud"
+            type="radio"
+            name={name}
+            checked={each === minutes}
+            onChange={() => setMinutes(each)}
+          />
+          {each === null ? desk.briefing.noLimit : desk.briefing.minutes(each)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

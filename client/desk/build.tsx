@@ -1,0 +1,92 @@
+import type { RoomState } from '../../shared/room/state.ts';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useDocument } from '../parts/use-document.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { useKeys } from './keys.ts';
+import { needWords } from './team-card.tsx';
+import { TeamDetail } from './team-detail.tsx';
+import { TeamGrid } from './team-grid.tsx';
+import './build.css';
+
+/** While teams build: everybody at a glance, one team in full. */
+export function BuildStep({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const { team, pickTeam, keysOn } = useDesk();
+  const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
+  const challenge = loaded.kind === 'here' ? loaded.value : null;
+  const picked = room.teams.find((each) => each.id === team);
+  useKeys(
+    Object.fromEntries(room.teams.slice(0, 9).map((each, i) => [String(i + 1), () => pickTeam(each.id)])),
+    keysOn,
+  );
+  return (
+    <div className="desk-two">
+      <main className="desk-main">
+        <h2>{desk.building.title(room.teams.length)}</h2>
+        {loaded.kind === 'refused' && <Refused refusal={loaded.refusal} />}
+        {room.teams.length === 0 && <p className="desk-quiet">{desk.building.noTeams}</p>}
+        {challenge && room.teams.length > 0 && (
+          <>
+            <Needs room={room} />
+            <TeamGrid room={room} challenge={challenge} label={desk.building.title(room.teams.length)} />
+            <Trips room={room} />
+          </>
+        )}
+      </main>
+      <aside className="desk-aside">
+        {picked && challenge ? (
+          <TeamDetail room={room} team={picked} challenge={challenge} />
+        ) : (
+          <p className="desk-quiet">{desk.building.select}</p>
+        )}
+      </aside>
+    </div>
+  );
+}
+
+/** Who may need somebody: cards stay in their places, these names come and go. */
+function Needs({ room }: { readonly room: RoomState }) {
+  const words = useWords();
+  const { glances, pickTeam } = useDesk();
+  const needing = room.teams.flatMap((team) => {
+    const need = glances[team.id]?.need;
+    return need ? [{ team, need }] : [];
+  });
+  return (
+    <div className="needs">
+      <strong>{words.desk.building.mayNeed}</strong>
+      {needing.length === 0 && <span className="desk-quiet">{words.desk.building.nobody}</span>}
+      {needing.map(({ team, need }) => (
+        <button key={team.id} type="button" className="need" onClick={() => pickTeam(team.id)}>
+          <EmblemBadge emblem={team.emblem} size={18} />
+          <span className="desk-quiet">{needWords(need, words)}</span>
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** The findings that most drawings have in common. */
+function Trips({ room }: { readonly room: RoomState }) {
+  const { desk, findings } = useWords();
+  const glances = useDesk((state) => state.glances);
+  const counts = new Map<string, number>();
+  for (const team of room.teams) {
+    const finding = glances[team.id]?.finding;
+    if (!finding || finding.severity === 'untidy') continue;
+    const { title } = findings.said(finding);
+    counts.set(title, (counts.get(title) ?? 0) + 1);
+  }
+  const common = [...counts].filter(([, n]) => n > 1).sort((a, b) => b[1] - a[1]);
+  if (common.length === 0) return null;
+  return (
+    <p className="trips">
+      {desk.building.trips}:{' '}
+      {common.map(([title, n]) => (
+        <span key={title}>{desk.building.tripped(title, n)}</span>
+      ))}
+    </p>
+  );
+}

@@ -1,0 +1,98 @@
+import { Download } from 'lucide-react';
+import { useMemo } from 'react';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures.ts';
+import { Icon } from '../parts/icon.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { resultsPath, roomFilePath } from './session.ts';
+import './close.css';
+
+/** The end of the lesson: what there is to keep, and what to count back in. */
+export function CloseStep({ room }: { readonly room: RoomState }) {
+  const { desk, board } = useWords();
+  return (
+    <main className="desk-main close-step">
+      <section>
+        <h2>{desk.closing.together}</h2>
+        <ul className="close-figures">
+          {board.together(classFigures(room)).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+        <h2>{desk.closing.count}</h2>
+        <ul className="close-count">
+          {desk.closing.counts.map((line) => (
+            <li key={line}>
+              <label>
+                <input type="checkbox" /> {line}
+              </label>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section>
+        <h2>{desk.closing.results}</h2>
+        <p className="close-save">
+          <a className="button" href={resultsPath(room.word)} download>
+            <Icon of={Download} />
+            {desk.closing.csv}
+          </a>
+          <a className="button" href={roomFilePath(room.word)} download>
+            <Icon of={Download} />
+            {desk.closing.file}
+          </a>
+        </p>
+        <p className="desk-quiet">{desk.closing.fileNote}</p>
+        <ResultsTable room={room} />
+      </section>
+    </main>
+  );
+}
+
+function ResultsTable({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const titles = useMemo(
+    () => new Map(readyChallenges(DEMO_KIT).map((ready) => [ready.key, ready.title])),
+    [],
+  );
+  if (room.entries.length === 0) return <p>{desk.closing.none}</p>;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and so it must take the focus
+    <section className="close-table-box" tabIndex={0} aria-label={desk.closing.results}>
+      <table className="close-table">
+        <thead>
+          <tr>
+            <th scope="col">{desk.closing.teamHead}</th>
+            {room.rounds.map((round, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a round is its place in the list
+              <th key={i} scope="col">
+                {titles.get(round.key) ?? desk.closing.round(i + 1)}
+              </th>
+            ))}
+            <th scope="col">{desk.closing.total}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {standingsOf(room).map(({ team, points, rank }) => (
+            <tr key={team.id}>
+              <th scope="row">
+                <EmblemBadge emblem={team.emblem} size={20} />
+              </th>
+              {room.rounds.map((_, i) => {
+                const best = bestEntry(room, team.id, i);
+                // biome-ignore lint/suspicious/noArrayIndexKey: a round is its place in the list
+                return <td key={i}>{best ? pointsOf(best) : '–'}</td>;
+              })}
+              <td>
+                <strong>{rank === null ? '–' : points}</strong>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

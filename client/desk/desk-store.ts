@@ -1,0 +1,50 @@
+import { create } from 'zustand';
+import type { EntryId, TeamId } from '../../shared/room/state.ts';
+import type { Step } from '../../shared/wording/en/desk.ts';
+import type { Glance } from './insight.ts';
+import { keysAreOn, switchKeys } from './keys.ts';
+
+/** What the desk itself looks at; nothing of it is the room's business. */
+export interface DeskState {
+  /** The step being looked at; null follows the class. */
+  readonly step: Step | null;
+  readonly team: TeamId | null;
+  /** An entry of that team; null is its newest drawing. */
+  readonly entry: EntryId | null;
+  /** Key of the challenge marked in the list. */
+  readonly marked: string | null;
+  /** Building time for the next start; null without a limit. */
+  readonly minutes: number | null;
+  /** What the cards of the grid last saw of their teams. */
+  readonly glances: Readonly<Record<TeamId, Glance>>;
+  readonly keysOn: boolean;
+  readonly helpOpen: boolean;
+  readonly lookAt: (step: Step | null) => void;
+  readonly pickTeam: (team: TeamId | null, entry?: EntryId | null) => void;
+  readonly mark: (key: string) => void;
+  readonly setMinutes: (minutes: number | null) => void;
+  readonly report: (team: TeamId, glance: Glance) => void;
+  readonly setKeys: (on: boolean) => void;
+  readonly setHelp: (open: boolean) => void;
+}
+
+export const useDesk = create<DeskState>()((set) => ({
+  step: null,
+  team: null,
+  entry: null,
+  marked: null,
+  minutes: 10,
+  glances: {},
+  keysOn: keysAreOn(),
+  helpOpen: false,
+  lookAt: (step) => set({ step }),
+  pickTeam: (team, entry = null) => set({ team, entry }),
+  mark: (marked) => set({ marked }),
+  setMinutes: (minutes) => set({ minutes }),
+  report: (team, glance) => set((state) => ({ glances: { ...state.glances, [team]: glance } })),
+  setKeys: (keysOn) => {
+    switchKeys(keysOn);
+    set({ keysOn });
+  },
+  setHelp: (helpOpen) => set({ helpOpen }),
+}));

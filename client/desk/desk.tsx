@@ -1,0 +1,152 @@
+import { Hand, LogOut } from 'lucide-react';
+import { useEffect } from 'react';
+import type { RoomState } from '../../shared/room/state.ts';
+import type { Step } from '../../shared/wording/en/desk.ts';
+import { Button } from '../parts/button.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { Refused, refusalSentence } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
+import { useLink, useLinkState } from '../parts/use-link.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { BriefStep } from './brief.tsx';
+import { BuildStep } from './build.tsx';
+import { BuildingTime } from './building-time.tsx';
+import { CloseStep } from './close.tsx';
+import { useDesk } from './desk-store.ts';
+import { GatherStep } from './gather.tsx';
+import { useKeys } from './keys.ts';
+import { KeysHelp } from './keys-help.tsx';
+import { PrepareStep } from './prepare.tsx';
+import { Rail } from './rail.tsx';
+import { goToRoom } from './session.ts';
+import { ShowStep } from './show.tsx';
+import { reachable, STEPS } from './steps.ts';
+import { useNext } from './use-next.ts';
+
+/** The desk of one room. */
+export function Desk() {
+  const room = useLinkState((state) => state.room);
+  return room ? <DeskOfRoom room={room} /> : <DeskWithoutRoom />;
+}
+
+function DeskWithoutRoom() {
+  const words = useWords();
+  const status = useLinkState((state) => state.status);
+  return (
+    <main className="desk-alone">
+      <h1>{words.desk.title}</h1>
+      {status.kind === 'refused' ? (
+        <Notice tone="stops" role="alert">
+          {status.refusal.code === 'unknown-room'
+            ? words.desk.unknownRoom
+            : status.refusal.code === 'no-seat'
+              ? words.desk.noSeat
+              : refusalSentence(words, status.refusal)}
+        </Notice>
+      ) : (
+        <p role="status">{words.desk.status.connecting} …</p>
+      )}
+      <Button onClick={() => goToRoom(null)}>{words.desk.toRooms}</Button>
+    </main>
+  );
+}
+
+const STEP_VIEWS = {
+  prepare: PrepareStep,
+  gather: GatherStep,
+  brief: BriefStep,
+  build: BuildStep,
+  show: ShowStep,
+  close: CloseStep,
+} as const satisfies Record<Step, unknown>;
+
+function DeskOfRoom({ room }: { readonly room: RoomState }) {
+  const { step: looked, lookAt } = useDesk();
+  const step: Step = looked ?? room.phase;
+  // Wherever the desk was looking, it follows the class when that moves on.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the phase is what moves it
+  useEffect(() => lookAt(null), [room.phase, lookAt]);
+  const View = STEP_VIEWS[step];
+  return (
+    <div className="desk">
+      <DeskHead room={room} step={step} />
+      <StatusLine />
+      <div className="desk-body">
+        <Rail room={room} step={step} onStep={lookAt} />
+        <View room={room} />
+      </div>
+    </div>
+  );
+}
+
+function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Step }) {
+  const { desk } = useWords();
+  const { keysOn, lookAt } = useDesk();
+  const { ask, refusal } = useAsk();
+  const next = useNext(room, step);
+  const toggleLook = () => void ask({ kind: 'look-here', on: !room.lookHere });
+  const walk = (by: 1 | -1) => {
+    const open = STEPS.filter((each) => reachable(each, room));
+    const to = open[open.indexOf(step) + by];
+    if (to) lookAt(to);
+  };
+  useKeys(
+    {
+      n: next.possible && !next.busy ? next.go : undefined,
+      h: toggleLook,
+      s: () => void ask({ kind: 'show-standings', on: !room.standingsShown }),
+      '[': () => walk(-1),
+      ']': () => walk(1),
+    },
+    keysOn,
+  );
+  return (
+    <header className="desk-head">
+      <h1>{desk.title}</h1>
+      <p className="desk-word">
+        <span>{desk.room}</span> <strong>{room.word}</strong>
+      </p>
+      <Button
+        look="quiet"
+        icon={<Icon of={LogOut} />}
+        aria-label={desk.closing.leave}
+        onClick={() => goToRoom(null)}
+      />
+      <span className="desk-head-space" />
+      <KeysHelp />
+      <Button icon={<Icon of={Hand} />} shortcut="H" aria-pressed={room.lookHere} onClick={toggleLook}>
+        {desk.lookHere}
+      </Button>
+      <BuildingTime room={room} />
+      <Button look="primary" shortcut="N" disabled={!next.possible || next.busy} onClick={next.go}>
+        {next.label}
+      </Button>
+      {(refusal ?? next.refusal) && (
+        <div className="desk-head-refusal">
+          <Refused refusal={refusal ?? next.refusal} />
+        </div>
+      )}
+    </header>
+  );
+}
+
+function StatusLine() {
+  const { desk } = useWords();
+  const link = useLink();
+  const status = useLinkState((state) => state.status);
+  const waiting = useLinkState((state) => state.waiting);
+  if (status.kind === 'quiet')
+    return (
+      <div className="desk-status" role="alert">
+        {desk.status.quiet} <Button onClick={link.takeOver}>{desk.status.takeOver}</Button>
+      </div>
+    );
+  if (status.kind !== 'away') return null;
+  return (
+    <div className="desk-status" role="alert">
+      {desk.status.away}
+      {waiting > 0 && <strong>{desk.status.waiting(waiting)}</strong>}
+    </div>
+  );
+}

@@ -1,0 +1,89 @@
+import { Keyboard } from 'lucide-react';
+import { useId } from 'react';
+import { Button } from '../parts/button.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { useKeys } from './keys.ts';
+import './keys-help.css';
+
+/** The list of keys, with the switch that turns them off. */
+export function KeysHelp() {
+  const { desk } = useWords();
+  const { keys } = desk;
+  const { helpOpen, setHelp, keysOn, setKeys } = useDesk();
+  useKeys({ '?': () => setHelp(true) }, keysOn);
+  const switchId = useId();
+  const groups = [
+    {
+      title: keys.groups.lesson,
+      rows: [
+        ['N', keys.next],
+        ['[ ]', keys.step],
+        ['H', keys.look],
+        ['S', keys.standings],
+        ['+', keys.extend],
+        ['?', keys.help],
+      ],
+    },
+    {
+      title: keys.groups.teams,
+      rows: [
+        ['1 … 9', keys.pick],
+        ['Shift 1 … 9', keys.second],
+        ['← → ↑ ↓', keys.move],
+      ],
+    },
+    {
+      title: keys.groups.stage,
+      rows: [
+        ['P', keys.play],
+        [', .', keys.scrub],
+        ['V', keys.speed],
+        ['X', keys.clear],
+      ],
+    },
+  ] as const;
+  return (
+    <>
+      <Button
+        look="quiet"
+        icon={<Icon of={Keyboard} />}
+        shortcut="?"
+        className="keys-open"
+        onClick={() => setHelp(true)}
+      >
+        <span className="keys-open-word">{keys.open}</span>
+      </Button>
+      <Dialog open={helpOpen} title={keys.title} closeWord={desk.close} onClose={() => setHelp(false)}>
+        <div className="keys-list">
+          {groups.map((group) => (
+            <section key={group.title}>
+              <h3>{group.title}</h3>
+              <dl>
+                {group.rows.map(([key, does]) => (
+                  <div key={key} className="keys-row">
+                    <dt>
+                      <kbd>{key}</kbd>
+                    </dt>
+                    <dd>{does}</dd>
+                  </div>
+                ))}
+              </dl>
+            </section>
+          ))}
+        </div>
+        <label className="keys-switch" htmlFor={switchId}>
+          <input
+            id={switchId}
+            type="checkbox"
+            checked={keysOn}
+            onChange={(event) => setKeys(event.target.checked)}
+          />
+          {keys.on}
+        </label>
+      </Dialog>
+    </>
+  );
+}

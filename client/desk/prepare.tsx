@@ -1,0 +1,110 @@
+import { Plus } from 'lucide-react';
+import { useState } from 'react';
+import type { WireRefusal } from '../../shared/wire/protocol.ts';
+import { Button } from '../parts/button.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
+import { useLinkState } from '../parts/use-link.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { Cautions } from './cautions.tsx';
+import { useKeys } from './keys.ts';
+import { RestoreRoom, RoomList } from './rooms.tsx';
+import { goToRoom, openRoom } from './session.ts';
+import './prepare.css';
+
+/** Preparing before any room is open: cautions, opening a room, going on with one. */
+export function PrepareLobby({ keysOn }: { readonly keysOn: boolean }) {
+  return (
+    <div className="prepare">
+      <Cautions />
+      <div className="prepare-side">
+        <OpenRoom keysOn={keysOn} />
+        <RoomList />
+        <RestoreRoom />
+      </div>
+    </div>
+  );
+}
+
+function OpenRoom({ keysOn }: { readonly keysOn: boolean }) {
+  const { desk, safety } = useWords();
+  const [watched, setWatched] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const [refusal, setRefusal] = useState<WireRefusal | null>(null);
+  const open = async () => {
+    if (busy) return;
+    setBusy(true);
+    setRefusal(null);
+    const answer = await openRoom(watched);
+    if (answer.ok) goToRoom(answer.value.room);
+    else {
+      setRefusal(answer.refusal);
+      setBusy(false);
+    }
+  };
+  useKeys({ n: () => void open() }, keysOn);
+  return (
+    <section className="prepare-box" aria-labelledby="open-title">
+      <h2 id="open-title">{desk.preparing.openTitle}</h2>
+      <label className="prepare-tick">
+        <input type="checkbox" checked={watched} onChange={(event) => setWatched(event.target.checked)} />
+        <span>
+          <strong>{safety.stays}</strong>
+          <br />
+          {safety.staysNote}
+        </span>
+      </label>
+      {!watched && <p className="prepare-quiet">{desk.preparing.unwatched}</p>}
+      <Button
+        look="primary"
+        icon={<Icon of={Plus} />}
+        shortcut="N"
+        disabled={busy}
+        onClick={() => void open()}
+      >
+        {busy ? desk.preparing.opening : desk.preparing.open}
+      </Button>
+      <Refused refusal={refusal} />
+      <p className="prepare-quiet">{desk.preparing.openNote}</p>
+    </section>
+  );
+}
+
+/** Preparing again while a room is open. */
+export function PrepareStep() {
+  const { desk, safety } = useWords();
+  const watched = useLinkState((state) => state.room?.chargerWatched ?? false);
+  const { ask, refusal, busy } = useAsk();
+  return (
+    <div className="prepare">
+      <Cautions />
+      <div className="prepare-side">
+        <section className="prepare-box">
+          {watched ? (
+            <Notice tone="met">{desk.preparing.thanks}</Notice>
+          ) : (
+            <>
+              <Notice tone="caution">{safety.nobodyStays}</Notice>
+              <label className="prepare-tick">
+                <input
+                  type="checkbox"
+                  checked={false}
+                  disabled={busy}
+                  onChange={() => void ask({ kind: 'watch-charger' })}
+                />
+                <span>
+                  <strong>{safety.stays}</strong>
+                  <br />
+                  {safety.staysNote}
+                </span>
+              </label>
+            </>
+          )}
+          <Refused refusal={refusal} />
+        </section>
+      </div>
+    </div>
+  );
+}

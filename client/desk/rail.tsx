@@ -1,0 +1,64 @@
+import { Check } from 'lucide-react';
+import type { RoomState } from '../../shared/room/state.ts';
+import type { Step } from '../../shared/wording/en/desk.ts';
+import type { Wording } from '../../shared/wording/wording.ts';
+import { Icon } from '../parts/icon.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { reachable, STEPS, standOf } from './steps.ts';
+import './rail.css';
+
+export interface RailProps {
+  readonly room: RoomState | null;
+  /** The step that the desk looks at. */
+  readonly step: Step;
+  readonly onStep: (step: Step) => void;
+}
+
+/** The lesson's path: where the class is, what the desk looks at, what the board shows. */
+export function Rail({ room, step, onStep }: RailProps) {
+  const { desk, safety } = useWords();
+  return (
+    <nav className="desk-rail" aria-label={desk.path}>
+      <ol className="rail-steps">
+        {STEPS.map((each, i) => {
+          const stand = room ? standOf(each, room.phase) : each === 'prepare' ? 'here' : 'ahead';
+          return (
+            <li key={each}>
+              <button
+                type="button"
+                className="rail-step"
+                data-stand={stand}
+                aria-current={step === each ? 'step' : undefined}
+                disabled={room ? !reachable(each, room) : each !== 'prepare'}
+                onClick={() => onStep(each)}
+              >
+                <span className="rail-disc">
+                  {stand === 'done' ? <Icon of={Check} size={16} label={desk.doneStep} /> : i + 1}
+                </span>
+                {desk.step(each)}
+                {room && stand === 'here' && <span className="only-read-aloud">, {desk.here}</span>}
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+      {room && (
+        <div className="rail-foot">
+          <p className="rail-board">
+            <span>{desk.board.title}</span>
+            <strong>{boardSays(room, desk)}</strong>
+            <span>{room.standingsShown ? desk.board.standings : desk.board.noStandings}</span>
+          </p>
+          {!room.chargerWatched && <Notice tone="caution">{safety.nobodyStays}</Notice>}
+        </div>
+      )}
+    </nav>
+  );
+}
+
+function boardSays(room: RoomState, desk: Wording['desk']): string {
+  if (room.lookHere) return desk.board.look;
+  if (room.phase === 'show' && room.stage.length === 0) return desk.board.empty;
+  return desk.board[room.phase];
+}

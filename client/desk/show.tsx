@@ -1,0 +1,157 @@
+import { Columns2, ListOrdered } from 'lucide-react';
+import type { EntryId, RoomState, Team } from '../../shared/room/state.ts';
+import { Button } from '../parts/button.tsx';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { bestEntry, entriesOf, entryOf } from '../parts/figures.ts';
+import { Icon } from '../parts/icon.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { type Asking, useAsk } from '../parts/use-ask.ts';
+import { useDocument } from '../parts/use-document.ts';
+import { useLink } from '../parts/use-link.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { useKeys } from './keys.ts';
+import { StagePanel } from './stage-panel.tsx';
+import { VerdictView } from './team-detail.tsx';
+import './show.css';
+
+/** Drawings on the board's stage: the best of each team one key away, any entry two clicks. */
+export function ShowStep({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const keysOn = useDesk((state) => state.keysOn);
+  const stage = useStaging(room);
+  useKeys(
+    Object.fromEntries(room.teams.slice(0, 9).flatMap((team, i) => numberKeys(room, team, i, stage))),
+    keysOn,
+  );
+  return (
+    <div className="desk-two">
+      <main className="desk-main show">
+        <header className="show-head">
+          <h2>{desk.showing.title}</h2>
+          <Button
+            icon={<Icon of={ListOrdered} />}
+            shortcut="S"
+            aria-pressed={room.standingsShown}
+            onClick={() => void stage.ask({ kind: 'show-standings', on: !room.standingsShown })}
+          >
+            {desk.showing.standings}
+          </Button>
+        </header>
+        <Refused refusal={stage.refusal} />
+        <StagePanel room={room} />
+        <StageWhy room={room} />
+      </main>
+      <aside className="desk-aside">
+        <h2 className="show-teams-title">{desk.showing.best}</h2>
+        <ul className="show-teams">
+          {room.teams.map((team, i) => (
+            <TeamRow key={team.id} room={room} team={team} place={i + 1} stage={stage} />
+          ))}
+        </ul>
+      </aside>
+    </div>
+  );
+}
+
+interface Staging extends Asking {
+  /** Shows one entry alone. */
+  readonly alone: (entry: EntryId) => void;
+  /** Puts a second one beside the one that is shown. */
+  readonly beside: (entry: EntryId) => void;
+}
+
+/** Puts entries on the stage; the clock of a new stage stands at its beginning. */
+function useStaging(room: RoomState): Staging {
+  const link = useLink();
+  const asking = useAsk();
+  const put = async (entries: readonly EntryId[]) => {
+    if (await asking.ask({ kind: 'stage', entries }))
+      link.tell({ kind: 'stage-clock', clock: { playing: false, speed: 1, at: 0 } });
+  };
+  return {
+    ...asking,
+    alone: (entry) => void put([entry]),
+    beside: (entry) => {
+      const first = room.stage.find((each) => each !== entry);
+      void put(first === undefined ? [entry] : [first, entry]);
+    },
+  };
+}
+
+function numberKeys(room: RoomState, team: Team, i: number, stage: Staging): [string, () => void][] {
+  const best = bestEntry(room, team.id);
+  if (!best) return [];
+  return [
+    [String(i + 1), () => stage.alone(best.id)],
+    [`Shift+${i + 1}`, () => stage.beside(best.id)],
+  ];
+}
+
+interface TeamRowProps {
+  readonly room: RoomState;
+  readonly team: Team;
+  readonly place: number;
+  readonly stage: Staging;
+}
+
+function TeamRow({ room, team, place, stage }: TeamRowProps) {
+  const { desk, emblems } = useWords();
+  const best = bestEntry(room, team.id);
+  const others = entriesOf(room, team.id).filter((entry) => entry !== best && entry.verdict !== null);
+  const name = emblems.name(team.emblem);
+  return (
+    <li className="show-team" data-on={best !== undefined && room.stage.includes(best.id)}>
+      <button
+        type="button"
+        className="show-best"
+        disabled={!best}
+        onClick={() => best && stage.alone(best.id)}
+        aria-label={best ? desk.showing.entry(name, best.number) : `${name}, ${desk.showing.noEntry}`}
+      >
+        <kbd>{place <= 9 ? place : ''}</kbd>
+        <EmblemBadge emblem={team.emblem} />
+        <span className="show-points">
+          {best ? desk.team.points(best.verdict?.points ?? 0) : desk.showing.noEntry}
+        </span>
+      </button>
+      {best && room.stage.length > 0 && !room.stage.includes(best.id) && (
+        <Button
+          look="quiet"
+          icon={<Icon of={Columns2} />}
+          aria-label={desk.showing.heatWith(name)}
+          title={desk.showing.heatWith(name)}
+          onClick={() => stage.beside(best.id)}
+        />
+      )}
+      {others.length > 0 && (
+        <span className="show-others">
+          {others.map((entry) => (
+            <button
+              key={entry.id}
+              type="button"
+              aria-pressed={room.stage.includes(entry.id)}
+              aria-label={desk.showing.entry(name, entry.number)}
+              onClick={() => stage.alone(entry.id)}
+            >
+              {entry.number} · {entry.verdict?.points}
+            </button>
+          ))}
+        </span>
+      )}
+    </li>
+  );
+}
+
+/** Why the entry on the stage scores what it scores. In a heat the board shows both. */
+function StageWhy({ room }: { readonly room: RoomState }) {
+  const entry = room.stage.length === 1 ? entryOf(room, room.stage[0]!) : undefined;
+  const challenge = useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null);
+  const verdict = useDocument('verdict', entry?.verdict?.document ?? null);
+  if (challenge.kind !== 'here' || verdict.kind !== 'here') return null;
+  return (
+    <div className="show-why">
+      <VerdictView challenge={challenge.value} verdict={verdict.value} withPoints />
+    </div>
+  );
+}

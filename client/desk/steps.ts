@@ -1,0 +1,68 @@
+import type { Phase, RoomState } from '../../shared/room/state.ts';
+import type { Step } from '../../shared/wording/en/desk.ts';
+
+/** The lesson as the desk walks it: the room's phases, with preparing before them. */
+export const STEPS: readonly Step[] = ['prepare', 'gather', 'brief', 'build', 'show', 'close'];
+
+export const stepOf = (phase: Phase): Step => phase;
+
+/** How a step stands: behind the class, where the class is, or before it. */
+export function standOf(step: Step, phase: Phase): 'done' | 'here' | 'ahead' {
+  const difference = STEPS.indexOf(step) - STEPS.indexOf(phase);
+  return difference < 0 ? 'done' : difference === 0 ? 'here' : 'ahead';
+}
+
+/** Why a step can't be looked at yet, or null when it can. */
+export function reachable(step: Step, room: RoomState): boolean {
+  if (step === 'build') return room.building !== null;
+  if (step === 'show') return room.rounds.length > 0 && room.building !== null;
+  return true;
+}
+
+/** The most useful thing that the desk can do next, given where the class is and what the desk looks at. */
+export type NextStep =
+  | { readonly kind: 'look-at'; readonly step: Step }
+  | { readonly kind: 'take-challenge' }
+  | { readonly kind: 'start-building' }
+  | { readonly kind: 'end-building' }
+  | { readonly kind: 'go-to-show' }
+  | { readonly kind: 'show-next'; readonly entry: string }
+  | { readonly kind: 'go-to-close' }
+  | { readonly kind: 'another-challenge' };
+
+export interface DeskView {
+  readonly step: Step;
+  /** Key of the challenge that the desk has marked in the list, if it may be taken. */
+  readonly marked: string | null;
+  /** The best entry of the next team that has not been on the board, in order of berths. */
+  readonly unshown: string | null;
+}
+
+const isBuilding = (room: RoomState) => room.building !== null && !room.building.ended;
+
+/** One sensible action for every place of the lesson; the blue button and the key N carry it out. */
+export function nextStep(room: RoomState, view: DeskView): NextStep {
+  switch (view.step) {
+    case 'prepare':
+      return { kind: 'look-at', step: room.phase };
+    case 'gather':
+      return { kind: 'look-at', step: 'brief' };
+    case 'brief':
+      return nextOfBrief(room, view);
+    case 'build':
+      return isBuilding(room) ? { kind: 'end-building' } : { kind: 'go-to-show' };
+    case 'show':
+      if (room.phase !== 'show') return { kind: 'go-to-show' };
+      return view.unshown === null ? { kind: 'go-to-close' } : { kind: 'show-next', entry: view.unshown };
+    case 'close':
+      return { kind: 'another-challenge' };
+  }
+}
+
+function nextOfBrief(room: RoomState, view: DeskView): NextStep {
+  if (isBuilding(room)) return { kind: 'look-at', step: 'build' };
+  const current = room.rounds.at(-1)?.key;
+  const fresh = current !== undefined && room.building === null;
+  if (view.marked !== null && !(fresh && view.marked === current)) return { kind: 'take-challenge' };
+  return fresh ? { kind: 'start-building' } : { kind: 'take-challenge' };
+}

@@ -1,0 +1,206 @@
+import { Presentation } from 'lucide-react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Design } from '../../shared/documents/design.ts';
+import type { Verdict } from '../../shared/documents/verdict.ts';
+import type { Entry, RoomState, Team } from '../../shared/room/state.ts';
+import { Button } from '../parts/button.tsx';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { entriesOf, pointsSoFar } from '../parts/figures.ts';
+import { GoalRows } from '../parts/goal-rows.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { useJudged } from '../parts/judging.ts';
+import { Miniature } from '../parts/miniature.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
+import { useDocument } from '../parts/use-document.ts';
+import { useTeamDrawing } from '../parts/use-drawings.ts';
+import { useLocale, useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { gravest } from './insight.ts';
+import { Places } from './places.tsx';
+import './team-detail.css';
+
+export interface TeamDetailProps {
+  readonly room: RoomState;
+  readonly team: Team;
+  readonly challenge: Challenge;
+}
+
+/** One team in full: its drawing now or one of its entries, and why that scores what it scores. */
+export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
+  const { desk } = useWords();
+  const picked = useDesk((state) => state.entry);
+  const entries = entriesOf(room, team.id);
+  const entry = entries.find((each) => each.id === picked);
+  const points = pointsSoFar(room, team.id);
+  return (
+    <section className="team-detail">
+      <header className="team-detail-head">
+        <h2>
+          <EmblemBadge emblem={team.emblem} size={24} />
+        </h2>
+        <span className="desk-quiet">{points === null ? null : desk.team.points(points)}</span>
+      </header>
+      <EntryTabs team={team} entries={entries} entry={entry} />
+      {entry ? (
+        <EntryView room={room} entry={entry} challenge={challenge} />
+      ) : (
+        <DraftView room={room} team={team} challenge={challenge} />
+      )}
+    </section>
+  );
+}
+
+interface TabsProps {
+  readonly team: Team;
+  readonly entries: readonly Entry[];
+  readonly entry: Entry | undefined;
+}
+
+function EntryTabs({ team, entries, entry }: TabsProps) {
+  const { desk } = useWords();
+  const pickTeam = useDesk((state) => state.pickTeam);
+  if (entries.length === 0) return <p className="desk-quiet">{desk.team.noEntries}</p>;
+  return (
+    <div className="entry-tabs">
+      <button type="button" aria-pressed={!entry} onClick={() => pickTeam(team.id)}>
+        {desk.team.now}
+      </button>
+      {entries.map((each) => (
+        <button
+          key={each.id}
+          type="button"
+          aria-pressed={each === entry}
+          onClick={() => pickTeam(team.id, each.id)}
+        >
+          {desk.team.entry(each.number)} · {each.verdict?.points ?? '…'}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function DraftView({ room, team, challenge }: TeamDetailProps) {
+  const { desk } = useWords();
+  const drawing = useTeamDrawing(room, team.id);
+  const judged = useJudged(challenge, drawing?.design ?? null);
+  return (
+    <>
+      <BigPicture challenge={challenge} design={drawing?.design ?? null} verdict={judged?.verdict ?? null} />
+      {!drawing && <p className="desk-quiet">{desk.building.nothingYet}</p>}
+      {drawing && !judged && <p className="desk-quiet">{desk.team.checking} …</p>}
+      {judged && <VerdictView challenge={challenge} verdict={judged.verdict} withPoints={false} />}
+    </>
+  );
+}
+
+interface EntryViewProps {
+  readonly room: RoomState;
+  readonly entry: Entry;
+  readonly challenge: Challenge;
+}
+
+function EntryView({ room, entry, challenge }: EntryViewProps) {
+  const { desk } = useWords();
+  const locale = useLocale();
+  const design = useDocument('design', entry.design);
+  const verdict = useDocument('verdict', entry.verdict?.document ?? null);
+  const when = new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(entry.at);
+  return (
+    <>
+      <BigPicture
+        challenge={challenge}
+        design={design.kind === 'here' ? design.value : null}
+        verdict={verdict.kind === 'here' ? verdict.value : null}
+      />
+      <div className="entry-line">
+        <span>
+          {when}
+          {entry.late && `, ${desk.team.late}`}
+          {', '}
+          <strong>{entry.verdict ? desk.team.points(entry.verdict.points) : desk.team.judging}</strong>
+        </span>
+        <StageButton room={room} entry={entry} />
+      </div>
+      {verdict.kind === 'refused' && <Refused refusal={verdict.refusal} />}
+      {verdict.kind === 'here' && <VerdictView challenge={challenge} verdict={verdict.value} withPoints />}
+    </>
+  );
+}
+
+function StageButton({ room, entry }: { readonly room: RoomState; readonly entry: Entry }) {
+  const { desk } = useWords();
+  const { ask, refusal, busy } = useAsk();
+  if (room.phase !== 'show' || !entry.verdict) return null;
+  const on = room.stage.includes(entry.id);
+  return (
+    <>
+      <Button
+        icon={<Icon of={Presentation} />}
+        aria-pressed={on}
+        disabled={busy}
+        onClick={() => void ask({ kind: 'stage', entries: on ? [] : [entry.id] })}
+      >
+        {on ? desk.team.showing : desk.team.show}
+      </Button>
+      <Refused refusal={refusal} />
+    </>
+  );
+}
+
+interface BigPictureProps {
+  readonly challenge: Challenge;
+  readonly design: Design | null;
+  readonly verdict: Verdict | null;
+}
+
+function BigPicture({ challenge, design, verdict }: BigPictureProps) {
+  return (
+    <div className="big-picture desk-sheet">
+      <Miniature
+        sheet={challenge.sheet}
+        kit={challenge.kit}
+        drawing={design?.drawing ?? challenge.begin?.drawing}
+      />
+      {verdict && <Places sheet={challenge.sheet} findings={verdict.findings} />}
+    </div>
+  );
+}
+
+interface VerdictViewProps {
+  readonly challenge: Challenge;
+  readonly verdict: Verdict;
+  readonly withPoints: boolean;
+}
+
+/** Goals with margins, what the robot does, what the drawing rules say. */
+export function VerdictView({ challenge, verdict, withPoints }: VerdictViewProps) {
+  const { desk, findings, actions, numbers } = useWords();
+  const runs = verdict.runs.map((run) => `${actions.ending(run.ending)} (${numbers.time(run.duration)})`);
+  const found = gravest(verdict.findings);
+  return (
+    <div className="verdict">
+      <h3>{withPoints ? desk.team.why : desk.team.goals}</h3>
+      <GoalRows
+        challenge={challenge}
+        results={verdict.goals}
+        points={withPoints ? verdict.points : undefined}
+      />
+      {runs.length > 0 && (
+        <>
+          <h3>{desk.team.happens}</h3>
+          <p>{numbers.capital(numbers.list([...new Set(runs)], 'or'))}.</p>
+        </>
+      )}
+      <h3>{desk.team.findings}</h3>
+      {found.length === 0 && <p className="desk-quiet">{desk.team.noFindings}</p>}
+      <ul className="verdict-findings">
+        {found.map((finding) => (
+          <li key={finding.id} data-severity={finding.severity}>
+            {findings.said(finding).sentence}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

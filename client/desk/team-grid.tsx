@@ -1,0 +1,58 @@
+import { type KeyboardEvent, useRef } from 'react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { useDesk } from './desk-store.ts';
+import { TeamCard } from './team-card.tsx';
+import './team-grid.css';
+
+export interface TeamGridProps {
+  readonly room: RoomState;
+  readonly challenge: Challenge;
+  readonly label: string;
+}
+
+const STEP_OF_KEY: Readonly<Record<string, 'before' | 'after' | 'up' | 'down'>> = {
+  ArrowLeft: 'before',
+  ArrowRight: 'after',
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+};
+
+/** All teams in the order of their berths. One card is in the tab order; arrows go from card to card. */
+export function TeamGrid({ room, challenge, label }: TeamGridProps) {
+  const grid = useRef<HTMLDivElement>(null);
+  const picked = useDesk((state) => state.team);
+  const first = room.teams.some((team) => team.id === picked) ? picked : room.teams[0]?.id;
+  const move = (event: KeyboardEvent) => {
+    const step = STEP_OF_KEY[event.key];
+    if (!step || !grid.current) return;
+    event.preventDefault();
+    const cards = [...grid.current.querySelectorAll<HTMLElement>('.team-card')];
+    const from = cards.indexOf(document.activeElement as HTMLElement);
+    const by = step === 'before' ? -1 : step === 'after' ? 1 : columnsOf(cards) * (step === 'up' ? -1 : 1);
+    const to = cards[from + by];
+    to?.focus();
+    to?.click();
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a group of buttons, not of form fields
+    <div className="team-grid" ref={grid} role="group" aria-label={label} onKeyDown={move}>
+      {room.teams.map((team) => (
+        <TeamCard
+          key={team.id}
+          room={room}
+          team={team}
+          challenge={challenge}
+          picked={team.id === picked}
+          inTabOrder={team.id === first}
+        />
+      ))}
+    </div>
+  );
+}
+
+/** How many cards stand in the first row. */
+function columnsOf(cards: readonly HTMLElement[]): number {
+  const second = cards.findIndex((card) => card.offsetTop !== cards[0]?.offsetTop);
+  return second < 0 ? cards.length : second;
+}

@@ -1,0 +1,89 @@
+import type { RoomState } from '../../shared/room/state.ts';
+import type { Step } from '../../shared/wording/en/desk.ts';
+import type { Wording } from '../../shared/wording/wording.ts';
+import { bestEntry } from '../parts/figures.ts';
+import { type Asking, useAsk } from '../parts/use-ask.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { type NextStep, nextStep } from './steps.ts';
+
+export interface Next extends Asking {
+  readonly label: string;
+  readonly possible: boolean;
+  readonly go: () => void;
+}
+
+/** The next sensible action as a button would show it. */
+export function useNext(room: RoomState, step: Step): Next {
+  const { desk } = useWords();
+  const { marked, minutes, lookAt } = useDesk();
+  const asking = useAsk();
+  const { ask } = asking;
+  const next = nextStep(room, { step, marked, unshown: unshownBest(room) });
+  const go = async () => {
+    switch (next.kind) {
+      case 'look-at':
+        return lookAt(next.step);
+      case 'take-challenge':
+        if (marked === null || !(await ask({ kind: 'choose-challenge', key: marked }))) return;
+        if (room.phase === 'gather') await ask({ kind: 'go-to', phase: 'brief' });
+        return;
+      case 'start-building':
+        await ask({ kind: 'start-building', seconds: minutes === null ? null : minutes * 60 });
+        return lookAt(null);
+      case 'end-building':
+        await ask({ kind: 'end-building' });
+        return;
+      case 'go-to-show':
+        await ask({ kind: 'go-to', phase: 'show' });
+        return lookAt(null);
+      case 'show-next':
+        await ask({ kind: 'stage', entries: [next.entry] });
+        return;
+      case 'go-to-close':
+        await ask({ kind: 'go-to', phase: 'close' });
+        return lookAt(null);
+      case 'another-challenge':
+        return lookAt('brief');
+    }
+  };
+  return {
+    ...asking,
+    label: labelOf(next, room, desk),
+    possible: next.kind !== 'take-challenge' || marked !== null,
+    go: () => void go(),
+  };
+}
+
+/** The best entry of the first team, in order of berths, none of whose entries has been on the board. */
+export function unshownBest(room: RoomState): string | null {
+  const round = room.rounds.length - 1;
+  for (const team of room.teams) {
+    if (room.entries.some((e) => e.team === team.id && e.round === round && e.shown)) continue;
+    const best = bestEntry(room, team.id);
+    if (best) return best.id;
+  }
+  return null;
+}
+
+function labelOf(next: NextStep, room: RoomState, desk: Wording['desk']): string {
+  switch (next.kind) {
+    case 'look-at':
+      if (next.step === 'brief') return desk.gathering.choose;
+      return next.step === 'gather' ? desk.preparing.toWall : desk.step(next.step);
+    case 'take-challenge':
+      return room.rounds.length > 0 && room.building !== null ? desk.briefing.takeNext : desk.briefing.take;
+    case 'start-building':
+      return desk.briefing.start;
+    case 'end-building':
+      return desk.building.end;
+    case 'go-to-show':
+      return desk.building.show;
+    case 'show-next':
+      return desk.showing.next;
+    case 'go-to-close':
+      return desk.showing.close;
+    case 'another-challenge':
+      return desk.closing.again;
+  }
+}

@@ -1,0 +1,83 @@
+import { bestOfRounds, type Scored, standings } from '../../shared/points/standings.ts';
+import type { Entry, RoomState, Team, TeamId } from '../../shared/room/state.ts';
+
+/** Index of the round being played; -1 before the first challenge. */
+export const currentRound = (room: RoomState): number => room.rounds.length - 1;
+
+export const teamOf = (room: RoomState, id: TeamId): Team | undefined => room.teams.find((t) => t.id === id);
+export const entryOf = (room: RoomState, id: string): Entry | undefined =>
+  room.entries.find((entry) => entry.id === id);
+
+/** A team's entries of a round, oldest first. */
+export const entriesOf = (room: RoomState, team: TeamId, round = currentRound(room)): Entry[] =>
+  room.entries.filter((entry) => entry.team === team && entry.round === round);
+
+/** The judged entry with the most points, the earlier of two equal ones. */
+export function bestEntry(room: RoomState, team: TeamId, round = currentRound(room)): Entry | undefined {
+  const judged = entriesOf(room, team, round).filter((entry) => entry.verdict !== null);
+  return judged.reduce<Entry | undefined>(
+    (best, entry) => (best && pointsOf(best) >= pointsOf(entry) ? best : entry),
+    undefined,
+  );
+}
+
+export const pointsOf = (entry: Entry): number => entry.verdict?.points ?? 0;
+
+export interface TeamStanding {
+  readonly team: Team;
+  readonly points: number;
+  /** null for a team without a judged entry: it stands below the line, without a rank. */
+  readonly rank: number | null;
+}
+
+/** The table of the whole lesson: the best entry of each round, standard competition ranking. */
+export function standingsOf(room: RoomState): TeamStanding[] {
+  const scored = scoredOf(room);
+  const withEntries = room.teams.filter((team) => scored.some((entry) => entry.team === team.id));
+  const ranked = standings(
+    withEntries.map((team) => team.id),
+    scored,
+  ).map(({ team, points, rank }) => ({ team: teamOf(room, team)!, points, rank }));
+  const others = room.teams.filter((team) => !withEntries.includes(team));
+  return [...ranked, ...others.map((team) => ({ team, points: 0, rank: null }))];
+}
+
+/** Points of a team so far, or null before its first judged entry. */
+export function pointsSoFar(room: RoomState, team: TeamId): number | null {
+  const best = bestOfRounds(team, scoredOf(room));
+  return best.size === 0 ? null : [...best.values()].reduce((sum, points) => sum + points, 0);
+}
+
+const scoredOf = (room: RoomState): Scored[] =>
+  room.entries
+    .filter((entry) => entry.verdict !== null)
+    .map((entry) => ({ team: entry.team, round: entry.round, points: pointsOf(entry) }));
+
+/** What the class did together. */
+export interface ClassFigures {
+  readonly teams: number;
+  readonly challenges: number;
+  readonly entries: number;
+  /** Teams that met at least one challenge. */
+  readonly teamsMet: number;
+  /** Teams whose best entry of a round has more points than their first one there. */
+  readonly teamsBetter: number;
+}
+
+export function classFigures(room: RoomState): ClassFigures {
+  const met = new Set(room.entries.filter((entry) => entry.verdict?.met).map((entry) => entry.team));
+  const better = room.teams.filter((team) =>
+    room.rounds.some((_, round) => {
+      const first = entriesOf(room, team.id, round).find((entry) => entry.verdict !== null);
+      const best = bestEntry(room, team.id, round);
+      return first && best && pointsOf(best) > pointsOf(first);
+    }),
+  );
+  return {
+    teams: room.teams.length,
+    challenges: new Set(room.entries.map((entry) => entry.round)).size,
+    entries: room.entries.length,
+    teamsMet: met.size,
+    teamsBetter: better.length,
+  };
+}

@@ -1,0 +1,115 @@
+import { useEffect, useState } from 'react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Design } from '../../shared/documents/design.ts';
+import type { Verdict } from '../../shared/documents/verdict.ts';
+import type { Judged } from '../../shared/judge/judge.ts';
+
+export interface JudgeOrder {
+  readonly id: number;
+  readonly challenge: Challenge;
+  readonly design: Design;
+  readonly level: Verdict['level'];
+}
+export type JudgeAnswer =
+  | { readonly id: number; readonly judged: Judged }
+  | { readonly id: number; readonly trouble: string };
+
+/** `now` before everything that waits; `idle` one at a time, when nothing else does. */
+export type Urgency = 'now' | 'idle';
+
+interface Waiting {
+  readonly order: JudgeOrder;
+  readonly done: (judged: Judged) => void;
+  readonly failed: (error: Error) => void;
+  /** Nobody wants it any more. */
+  readonly dropped: () => boolean;
+}
+
+let worker: Worker | null = null;
+let running: Waiting | null = null;
+let nextId = 1;
+const queues: Record<Urgency, Waiting[]> = { now: [], idle: [] };
+
+function theWorker(): Worker {
+  if (worker) return worker;
+  worker = new Worker(new URL('./judge-worker.ts', import.meta.url), { type: 'module' });
+  worker.onmessage = ({ data }: MessageEvent<JudgeAnswer>) => {
+    const finished = running;
+    running = null;
+    if (finished && 'judged' in data) finished.done(data.judged);
+    else if (finished && 'trouble' in data) finished.failed(new Error(data.trouble));
+    startNext();
+  };
+  worker.onerror = () => {
+    running?.failed(new Error('the judge beside the page could not be started'));
+    running = null;
+    worker = null;
+  };
+  return worker;
+}
+
+function startNext(): void {
+  if (running) return;
+  for (const queue of [queues.now, queues.idle]) {
+    for (let waiting = queue.shift(); waiting; waiting = queue.shift()) {
+      if (waiting.dropped()) continue;
+      running = waiting;
+      theWorker().postMessage(waiting.order);
+      return;
+    }
+  }
+}
+
+/** Judges in a worker. Resolves to null when `dropped` says, before its turn, that nobody wants it. */
+function judgeAside(
+  order: Omit<JudgeOrder, 'id'>,
+  urgency: Urgency,
+  dropped: () => boolean,
+): Promise<Judged | null> {
+  return new Promise((resolve, reject) => {
+    const noLonger = () => {
+      const gone = dropped();
+      if (gone) resolve(null);
+      return gone;
+    };
+    queues[urgency].push({
+      order: { ...order, id: nextId++ },
+      done: resolve,
+      failed: reject,
+      dropped: noLonger,
+    });
+    startNext();
+  });
+}
+
+/** What is known of a design: designs never change, so each is judged once. */
+const known = new WeakMap<Design, { challenge: Challenge; judged: Judged }>();
+
+/**
+ * The verdict and traces of a design, worked out on this page; null until they are there. Bit for bit
+ * the server's own: the engine is the same.
+ */
+export function useJudged(
+  challenge: Challenge | null,
+  design: Design | null,
+  urgency: Urgency = 'now',
+): Judged | null {
+  const [, setTurn] = useState(0);
+  const before = design ? known.get(design) : undefined;
+  const here = before?.challenge === challenge ? before : undefined;
+  useEffect(() => {
+    if (!challenge || !design || here) return;
+    let current = true;
+    judgeAside({ challenge, design, level: 'live' }, urgency, () => !current)
+      .then((judged) => {
+        if (!judged) return;
+        known.set(design, { challenge, judged });
+        if (current) setTurn((turn) => turn + 1);
+      })
+      .catch((error: unknown) => console.error(error));
+    return () => {
+      current = false;
+    };
+  }, [challenge, design, urgency, here]);
+  return here?.judged ?? null;
+}

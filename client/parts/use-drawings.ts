@@ -1,0 +1,35 @@
+import { Design } from '../../shared/documents/design.ts';
+import { parseDocument } from '../../shared/documents/values.ts';
+import type { RoomState, TeamId } from '../../shared/room/state.ts';
+import { currentRound, entriesOf } from './figures.ts';
+import { useDocument } from './use-document.ts';
+import { useLinkState } from './use-link.tsx';
+
+const read = new WeakMap<object, Design | null>();
+
+/** A draft as it came over the lossy channel; null where it is no design. Read once. */
+function draftDesign(raw: unknown): Design | null {
+  if (typeof raw !== 'object' || raw === null) return null;
+  const before = read.get(raw);
+  if (before !== undefined) return before;
+  const parsed = parseDocument(Design, raw);
+  const design = parsed.ok ? parsed.value : null;
+  read.set(raw, design);
+  return design;
+}
+
+export interface TeamDrawing {
+  readonly design: Design;
+  /** `draft` is on the tablet now; `entry` was handed in last. */
+  readonly from: 'draft' | 'entry';
+}
+
+/** The newest drawing of a team that this page may see: its draft, or what it handed in last. */
+export function useTeamDrawing(room: RoomState, team: TeamId): TeamDrawing | null {
+  const draft = useLinkState((state) => state.drafts[team]);
+  const last = entriesOf(room, team).at(-1);
+  const entry = useDocument('design', draft ? null : (last?.design ?? null));
+  const drawn = draft && draft.round === currentRound(room) ? draftDesign(draft.design) : null;
+  if (drawn) return { design: drawn, from: 'draft' };
+  return entry.kind === 'here' ? { design: entry.value, from: 'entry' } : null;
+}
