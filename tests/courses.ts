@@ -2,7 +2,9 @@ import { Drawing, type Piece } from '../shared/documents/design.ts';
 import type { Kit } from '../shared/documents/kit.ts';
 import { Sheet } from '../shared/documents/sheet.ts';
 import { parseDocument, writeDocument } from '../shared/documents/values.ts';
+import { type Box, pieceBox } from '../shared/geometry/box.ts';
 import { cos, sin } from '../shared/geometry/exact-math.ts';
+import { pathOf } from '../shared/geometry/path.ts';
 import type { Mm, PaperPoint, Rad, Seconds } from '../shared/geometry/units.ts';
 import { DEMO_KIT } from '../shared/kit/demo-kit.ts';
 import { reference } from './reference.ts';
@@ -67,9 +69,8 @@ export function courses(): Course[] {
 function courseOf(published: PublishedCourse): Course {
   const scale = COURSE_RADIUS / published.min_radius_cm;
   const drawn = drawnFrom(published, scale);
-  const xs = drawn.corners.map((p) => p.x);
-  const ys = drawn.corners.map((p) => p.y);
-  const shift = { x: MARGIN - Math.min(...xs), y: MARGIN - Math.min(...ys) };
+  const box = extentOf(pathOf(drawn).pieces.map(pieceBox));
+  const shift = { x: MARGIN - box.minX, y: MARGIN - box.minY };
   const moved = (p: PaperPoint): PaperPoint => ({ x: p.x + shift.x, y: p.y + shift.y });
   const from = moved(drawn.from);
   const pieces = drawn.pieces.map((piece) => ({ to: moved(piece.to), bulge: piece.bulge }));
@@ -93,8 +94,8 @@ function courseOf(published: PublishedCourse): Course {
       marks: [],
     }),
     sheet: quantised(Sheet, {
-      w: Math.max(...xs) - Math.min(...xs) + 2 * MARGIN,
-      h: Math.max(...ys) - Math.min(...ys) + 2 * MARGIN,
+      w: box.maxX - box.minX + 2 * MARGIN,
+      h: box.maxY - box.minY + 2 * MARGIN,
       start: berth,
       finish: berth,
       gates: [],
@@ -105,14 +106,13 @@ function courseOf(published: PublishedCourse): Course {
   };
 }
 
-/** Follows the segments with y turned down; `corners` also holds points on the arcs, for the extent. */
+/** Follows the segments with y turned down. */
 function drawnFrom(published: PublishedCourse, scale: number) {
   const start = published.start_pose;
   const from = { x: start.x_cm * scale, y: -start.y_cm * scale };
   let heading: Rad = -start.heading_rad;
   let at: PaperPoint = from;
   const pieces: Piece[] = [];
-  const corners: PaperPoint[] = [from];
   for (const [cm, leftward] of published.segments) {
     // A turn to the left is negative on the sheet. Arcs are cut into quarters at most.
     const parts = Math.max(1, Math.ceil(Math.abs(cm * leftward) / (Math.PI / 2)));
@@ -124,11 +124,17 @@ function drawnFrom(published: PublishedCourse, scale: number) {
       at = { x: at.x + chord * cos(along), y: at.y + chord * sin(along) };
       heading += turn;
       pieces.push({ to: at, bulge: sin(turn / 4) / cos(turn / 4) });
-      corners.push(at);
     }
   }
-  return { from, pieces, corners };
+  return { from, pieces };
 }
+
+const extentOf = (boxes: readonly Box[]): Box => ({
+  minX: Math.min(...boxes.map((box) => box.minX)),
+  minY: Math.min(...boxes.map((box) => box.minY)),
+  maxX: Math.max(...boxes.map((box) => box.maxX)),
+  maxY: Math.max(...boxes.map((box) => box.maxY)),
+});
 
 /** The published loops close within 4 mm of the real course; the last piece takes up the rest. */
 const closed = (pieces: readonly Piece[], from: PaperPoint): Piece[] =>

@@ -1,6 +1,7 @@
-import type { Trace } from '../documents/trace.ts';
+import type { RunEventOf, Trace } from '../documents/trace.ts';
 import type { Seconds } from '../geometry/units.ts';
 import { drive } from './drive.ts';
+import { RUN_RULES } from './model.ts';
 import { type StartBerth, UNDISTURBED, type World } from './world.ts';
 
 export interface IdealRuns {
@@ -10,11 +11,36 @@ export interface IdealRuns {
   readonly tooMany: boolean;
 }
 
-/** Every run of the undisturbed robot: it forks where a junction leaves the way to chance. */
+/** Every run of the undisturbed robot: it forks where a junction leaves the way to chance, arms from the left. */
 export function idealRuns(
   world: World,
   options: { readonly starts: readonly StartBerth[]; readonly limit: Seconds },
 ): IdealRuns {
-  const traces = options.starts.map((start) => drive(world, { ...UNDISTURBED, start, limit: options.limit }));
+  const forks = options.starts.map((start) => runsFrom(world, start, options.limit));
+  return { traces: forks.flatMap((fork) => fork.traces), tooMany: forks.some((fork) => fork.tooMany) };
+}
+
+/**
+ * A run takes the first arm wherever its list of choices has ended, so one run shows all junctions that
+ * it leaves open; the others follow from its last junction back to its first.
+ */
+function runsFrom(world: World, start: StartBerth, limit: Seconds): IdealRuns {
+  const traces: Trace[] = [];
+  const open: number[][] = [[]];
+  for (let choices = open.pop(); choices; choices = open.pop()) {
+    if (traces.length === RUN_RULES.mostIdealRuns) return { traces, tooMany: true };
+    const trace = drive(world, { ...UNDISTURBED, start, limit, choices });
+    traces.push(trace);
+    const junctions = leftToChance(trace);
+    for (let i = choices.length; i < junctions.length; i++) {
+      const before = [...choices, ...new Array<number>(i - choices.length).fill(0)];
+      for (let arm = junctions[i]!.arms.length - 1; arm > 0; arm--) open.push([...before, arm]);
+    }
+  }
   return { traces, tooMany: false };
 }
+
+const leftToChance = (trace: Trace): RunEventOf<'junction'>[] =>
+  trace.events.filter(
+    (event): event is RunEventOf<'junction'> => event.kind === 'junction' && event.by === 'chance',
+  );

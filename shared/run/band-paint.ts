@@ -1,0 +1,131 @@
+import { angleAlong, type PieceShape } from '../geometry/piece.ts';
+import type { Mm } from '../geometry/units.ts';
+import type { LaidBand, LaidMark, Layout } from '../track/layout.ts';
+import { shareInside } from './blur.ts';
+import { FOOTPRINT, INK_REACH, PIXELS_PER_MM, shareOnStrip, TILE_PIXELS, TILE_ROW } from './coverage.ts';
+import { type Reflectance, WHITE } from './reflectance.ts';
+
+/** A band is this much wider than its line on each side: half of the 0.4 mm that inks spread. */
+const BAND_SPREAD: Mm = 0.2;
+
+/** A stretch of line that is not the marker's black: bands, or the white between two of them. */
+export interface BandPart {
+  readonly line: number;
+  readonly piece: PieceShape;
+  readonly half: Mm;
+  /** Ways along the line. */
+  readonly from: Mm;
+  readonly to: Mm;
+  /** Way along the line to the beginning of the piece. */
+  readonly start: Mm;
+  /** What comes back in each channel, as a share of white paper. */
+  readonly tint: Reflectance;
+}
+
+const NO_INK: Reflectance = [1, 1, 1];
+
+/** All bands and gaps of a layout, cut at ends of pieces; where bands overlap their inks multiply. */
+export function bandParts(layout: Layout, tints: ReadonlyMap<string, Reflectance>): BandPart[] {
+  return layout.lines.flatMap((line, index) => {
+    const marks = layout.marks.filter((mark) => mark.line === line.id);
+    return tintedStretches(marks, tints).flatMap((stretch) =>
+      line.path.pieces.flatMap((piece, i): BandPart[] => {
+        const start = line.path.starts[i]!;
+        const last = i === line.path.pieces.length - 1;
+        const from = i === 0 ? stretch.from : Math.max(stretch.from, start);
+        const to = last ? stretch.to : Math.min(stretch.to, start + piece.length);
+        if (from >= to) return [];
+        return [
+          { line: index, piece, half: line.width / 2 + BAND_SPREAD, from, to, start, tint: stretch.tint },
+        ];
+      }),
+    );
+  });
+}
+
+interface Stretch {
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly tint: Reflectance;
+}
+
+function tintedStretches(marks: readonly LaidMark[], tints: ReadonlyMap<string, Reflectance>): Stretch[] {
+  const bands = marks.flatMap((mark) => mark.bands);
+  const ends = bands.flatMap((band) => [band.from, band.to]).sort((a, b) => a - b);
+  const stretches: Stretch[] = [];
+  for (let i = 0; i + 1 < ends.length; i++) {
+    const from = ends[i]!;
+    const to = ends[i + 1]!;
+    const middle = (from + to) / 2;
+    if (to <= from || !marks.some((mark) => mark.from < middle && middle < mark.to)) continue;
+    stretches.push({ from, to, tint: mixedTint(bands, middle, tints) });
+  }
+  return stretches;
+}
+
+function mixedTint(
+  bands: readonly LaidBand[],
+  way: Mm,
+  tints: ReadonlyMap<string, Reflectance>,
+): Reflectance {
+  let [red, green, blue] = NO_INK;
+  for (const band of bands) {
+    if (way < band.from || way > band.to) continue;
+    const ink = tints.get(band.ink) ?? NO_INK;
+    red *= ink[0];
+    green *= ink[1];
+    blue *= ink[2];
+  }
+  return [red, green, blue];
+}
+
+/** Scratch of one tile: how much of a footprint lies on bands, and what comes back from there. */
+export interface BandLayer {
+  readonly share: Float64Array;
+  readonly light: Float64Array;
+}
+
+export const newBandLayer = (): BandLayer => ({
+  share: new Float64Array(TILE_PIXELS),
+  light: new Float64Array(3 * TILE_PIXELS),
+});
+
+/** Adds one part to the layer of a tile. */
+export function addBandPart(layer: BandLayer, left: Mm, top: Mm, part: BandPart): void {
+  const place: { along: Mm; across: Mm } = { along: 0, across: 0 };
+  for (let row = 0; row < TILE_ROW; row++) {
+    const y = top + row / PIXELS_PER_MM;
+    for (let column = 0; column < TILE_ROW; column++) {
+      locate(part, left + column / PIXELS_PER_MM, y, place);
+      if (place.across > part.half + INK_REACH || place.across < -part.half - INK_REACH) continue;
+      const share =
+        shareInside((place.along - part.from) / FOOTPRINT) - shareInside((place.along - part.to) / FOOTPRINT);
+      if (share <= 0) continue;
+      const inked = shareOnStrip(place.across < 0 ? -place.across : place.across, part.half);
+      const pixel = row * TILE_ROW + column;
+      layer.share[pixel]! += share;
+      for (let channel = 0; channel < 3; channel++) {
+        layer.light[3 * pixel + channel]! += share * WHITE * (1 + (part.tint[channel]! - 1) * inked);
+      }
+    }
+  }
+}
+
+/** Way along the line and distance across it of a point near the part's piece. */
+function locate(part: BandPart, x: Mm, y: Mm, place: { along: Mm; across: Mm }): void {
+  const { piece } = part;
+  if (piece.kind === 'straight') {
+    const dx = x - piece.from.x;
+    const dy = y - piece.from.y;
+    place.along = part.start + dx * piece.along.x + dy * piece.along.y;
+    place.across = dy * piece.along.x - dx * piece.along.y;
+    return;
+  }
+  const dx = x - piece.center.x;
+  const dy = y - piece.center.y;
+  const turned = angleAlong(piece, { x, y });
+  const size = piece.length / piece.radius;
+  const behind = turned - size > 2 * Math.PI - turned;
+  place.along = part.start + (behind ? turned - 2 * Math.PI : turned) * piece.radius;
+  place.across = Math.sqrt(dx * dx + dy * dy) - piece.radius;
+}

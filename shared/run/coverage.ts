@@ -1,0 +1,82 @@
+import { cos, norm, sin } from '../geometry/exact-math.ts';
+import type { Arc, PieceShape, Straight } from '../geometry/piece.ts';
+import type { Mm } from '../geometry/units.ts';
+import { FOOTPRINT_REACH, shareInside } from './blur.ts';
+
+/** Chosen, mm: deviation of a sensor's footprint on the paper, a Gaussian. */
+export const FOOTPRINT: Mm = 0.8;
+/** How far from an edge of ink a sensor still sees it, mm. */
+export const INK_REACH: Mm = FOOTPRINT_REACH * FOOTPRINT;
+
+/** Raster: pixels a mm, pixels a tile's side, and stored pixels a side: one more, for looking up between. */
+export const PIXELS_PER_MM = 3;
+export const TILE_BITS = 5;
+export const TILE = 1 << TILE_BITS;
+export const TILE_ROW = TILE + 1;
+export const TILE_PIXELS = TILE_ROW * TILE_ROW;
+
+/** A piece of line as wide as its marker. */
+export interface Stroke {
+  readonly line: number;
+  readonly piece: PieceShape;
+  readonly half: Mm;
+  /** Way along its line to its beginning. */
+  readonly start: Mm;
+}
+
+/**
+ * Share of the footprint that lies on a strip of half width `half` at `across` from its middle: exact
+ * beside a straight, and on a curve good to the curvature of the strip within the footprint.
+ */
+export function shareOnStrip(across: Mm, half: Mm): number {
+  return shareInside((half - across) / FOOTPRINT) - shareInside((-half - across) / FOOTPRINT);
+}
+
+/** Adds a stroke to a tile's coverage (0 to 1 a pixel), keeping the larger where strokes overlap. */
+export function coverTile(coverage: Float64Array, left: Mm, top: Mm, stroke: Stroke): void {
+  if (stroke.piece.kind === 'straight') coverStraight(coverage, left, top, stroke.piece, stroke.half);
+  else coverArc(coverage, left, top, stroke.piece, stroke.half);
+}
+
+function raise(coverage: Float64Array, pixel: number, distance: Mm, half: Mm): void {
+  if (distance >= half + INK_REACH) return;
+  const share = shareOnStrip(distance, half);
+  if (share > coverage[pixel]!) coverage[pixel] = share;
+}
+
+function coverStraight(coverage: Float64Array, left: Mm, top: Mm, piece: Straight, half: Mm): void {
+  const { from, along, length } = piece;
+  for (let row = 0; row < TILE_ROW; row++) {
+    const y = top + row / PIXELS_PER_MM - from.y;
+    for (let column = 0; column < TILE_ROW; column++) {
+      const x = left + column / PIXELS_PER_MM - from.x;
+      const way = x * along.x + y * along.y;
+      const s = way < 0 ? 0 : Math.min(way, length);
+      const dx = x - s * along.x;
+      const dy = y - s * along.y;
+      raise(coverage, row * TILE_ROW + column, norm(dx, dy), half);
+    }
+  }
+}
+
+function coverArc(coverage: Float64Array, left: Mm, top: Mm, piece: Arc, half: Mm): void {
+  const { center, radius, from, to } = piece;
+  // A point belongs to the arc where its direction is within half the sweep of the arc's middle.
+  const middle = piece.start + piece.sweep / 2;
+  const mx = cos(middle);
+  const my = sin(middle);
+  const least = cos(piece.sweep / 2);
+  for (let row = 0; row < TILE_ROW; row++) {
+    const y = top + row / PIXELS_PER_MM;
+    for (let column = 0; column < TILE_ROW; column++) {
+      const x = left + column / PIXELS_PER_MM;
+      const dx = x - center.x;
+      const dy = y - center.y;
+      const out = norm(dx, dy);
+      const beside = dx * mx + dy * my >= least * out;
+      const off = out > radius ? out - radius : radius - out;
+      const toEnds = (): Mm => Math.min(norm(x - from.x, y - from.y), norm(x - to.x, y - to.y));
+      raise(coverage, row * TILE_ROW + column, beside ? off : toEnds(), half);
+    }
+  }
+}

@@ -1,0 +1,63 @@
+import type { RunEventOf } from '../documents/trace.ts';
+import { startTurn } from './actions.ts';
+import type { Machine } from './machine.ts';
+import { MODEL } from './model.ts';
+import { rolled } from './random.ts';
+import { type Arm, MODE, type RobotState } from './robot.ts';
+
+/** Sides on which an arm may be seen, from patterns of dark sensors; 16 is the leftmost, 1 the rightmost. */
+export const LEFT_ARM: Uint8Array = armTable(false);
+export const RIGHT_ARM: Uint8Array = armTable(true);
+
+/**
+ * An arm: the outer sensor is dark, and one line can't explain the pattern, being either three adjacent
+ * dark sensors or two clusters.
+ */
+function armTable(mirrored: boolean): Uint8Array {
+  const table = new Uint8Array(32);
+  for (let pattern = 0; pattern < 32; pattern++) {
+    const dark = [16, 8, 4, 2, 1].map((bit) => (pattern & bit) !== 0);
+    if (mirrored) dark.reverse();
+    const [outer, next, middle, far] = dark;
+    table[pattern] = outer && (next ? middle : middle || far) ? 1 : 0;
+  }
+  return table;
+}
+
+/** At the end of a creep: a corner is turned; at a junction an arm is taken. `middleDark`: the line goes on. */
+export function passJunction(r: RobotState, m: Machine, middleDark: boolean): void {
+  const arms: Arm[] = [];
+  if (r.sawLeft) arms.push('left');
+  if (middleDark) arms.push('straight');
+  if (r.sawRight) arms.push('right');
+  if (arms.length < 2) {
+    const took = r.sawLeft ? 'left' : 'right';
+    r.notes.push({ kind: 'corner', took });
+    startTurn(r, sideOf(took), MODEL.leastTurn);
+    return;
+  }
+  const { took, by } = armTaken(r, m, arms);
+  r.notes.push({ kind: 'junction', took, by, arms });
+  r.junctionAt = r.odometer;
+  if (took === 'straight') r.mode = MODE.follow;
+  else startTurn(r, sideOf(took), MODEL.leastTurn);
+}
+
+const sideOf = (arm: Arm): number => (arm === 'left' ? 1 : -1);
+
+interface Taken {
+  readonly took: Arm;
+  readonly by: RunEventOf<'junction'>['by'];
+}
+
+/** A junction uses up a waiting choice, also one for an arm that is not there. */
+function armTaken(r: RobotState, m: Machine, arms: readonly Arm[]): Taken {
+  const chosen = r.pending;
+  r.pending = undefined;
+  if (chosen && arms.includes(chosen)) return { took: chosen, by: 'mark' };
+  if (m.straightAtJunctions && arms.includes('straight')) return { took: 'straight', by: 'straight' };
+  const settled = r.choices[r.choicesMade];
+  r.choicesMade++;
+  if (settled !== undefined) return { took: arms[settled] ?? arms[0]!, by: 'chance' };
+  return { took: arms[r.die ? rolled(r.die, arms.length) : 0]!, by: 'chance' };
+}
