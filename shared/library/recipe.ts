@@ -1,5 +1,6 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Design, Line, Mark } from '../documents/design.ts';
+import type { Formula } from '../documents/formula.ts';
 import type { Kit } from '../documents/kit.ts';
 import type { Area, Berth, Sheet } from '../documents/sheet.ts';
 import { radians } from '../geometry/exact-math.ts';
@@ -45,6 +46,9 @@ export interface Recipe {
     readonly model: Design;
   };
 }
+
+/** A second wish that counts only together with the first, so that an empty drawing gets nothing for it. */
+export const both = (first: Formula, second: Formula): Formula => ({ kind: 'and', of: [first, second] });
 
 export const A4 = { w: 297, h: 210 } as const;
 

@@ -1,5 +1,5 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
+import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
 
 export const ferryJunction: Recipe = {
   key: 'ferry-junction',
@@ -16,7 +16,12 @@ export const ferryJunction: Recipe = {
   seconds: 60,
   goals: [
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
-    { id: 'marks', formula: { kind: 'mark-limit', most: 1 }, must: false, weight: 1 },
+    {
+      id: 'marks',
+      formula: both({ kind: 'finish' }, { kind: 'mark-limit', most: 1 }),
+      must: false,
+      weight: 1,
+    },
   ],
   cook: ({ line, marks }) => ({
     sheet: {

@@ -15,10 +15,7 @@ export const firstLine: Recipe = {
     ask: 'Where exactly does the robot start to see your line?',
   },
   seconds: 60,
-  goals: [
-    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
-    { id: 'paper', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 },
-  ],
+  goals: [{ id: 'finish', formula: { kind: 'finish' }, must: true, weight: 1 }],
   cook: ({ line }) => ({
     sheet: bareSheet(berth('Boathouse', 50, 158, 0), berth('Lighthouse', 247, 52, 180)),
     model: design(

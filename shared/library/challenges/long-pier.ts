@@ -1,5 +1,7 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
+import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
+
+const BRISK = { kind: 'stretches', pace: 'brisk', how: 'exactly', count: 1, length: 120 } as const;
 
 export const longPier: Recipe = {
   key: 'long-pier',
@@ -15,14 +17,9 @@ export const longPier: Recipe = {
   },
   seconds: 60,
   goals: [
-    {
-      id: 'brisk',
-      formula: { kind: 'stretches', pace: 'brisk', how: 'exactly', count: 1, length: 120 },
-      must: true,
-      weight: 3,
-    },
-    { id: 'steady', formula: { kind: 'pace-at-end', pace: 'steady' }, must: true, weight: 2 },
-    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 2 },
+    { id: 'brisk', formula: BRISK, must: true, weight: 6 },
+    { id: 'steady', formula: both(BRISK, { kind: 'pace-at-end', pace: 'steady' }), must: true, weight: 3 },
+    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 1 },
   ],
   cook: ({ line, marks }) => ({
     sheet: {

@@ -22,7 +22,6 @@ export const oneFastStretch: Recipe = {
       weight: 3,
     },
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 2 },
-    { id: 'paper', formula: { kind: 'stay-on-paper' }, must: true, weight: 1 },
   ],
   cook: ({ line, marks }) => ({
     sheet: bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 60, 50, 0)),

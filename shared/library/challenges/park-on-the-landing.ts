@@ -1,5 +1,7 @@
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
+import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
+
+const PARKED = { kind: 'park', area: 'landing' } as const;
 
 export const parkOnTheLanding: Recipe = {
   key: 'park-on-the-landing',
@@ -14,8 +16,8 @@ export const parkOnTheLanding: Recipe = {
   },
   seconds: 60,
   goals: [
-    { id: 'park', formula: { kind: 'park', area: 'landing' }, must: true, weight: 3 },
-    { id: 'marks', formula: { kind: 'mark-limit', most: 1 }, must: false, weight: 1 },
+    { id: 'park', formula: PARKED, must: true, weight: 3 },
+    { id: 'marks', formula: both(PARKED, { kind: 'mark-limit', most: 1 }), must: false, weight: 1 },
   ],
   cook: ({ line, marks }) => ({
     sheet: {

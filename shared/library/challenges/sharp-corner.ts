@@ -1,5 +1,5 @@
 import { ahead, bend, turn } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
+import { bareSheet, berth, both, design, type Recipe } from '../recipe.ts';
 
 /** The legs of the corner lie so far apart that its middle can be redrawn with an arc of 22 mm. */
 const LEG = 82;
@@ -21,7 +21,12 @@ export const sharpCorner: Recipe = {
   seconds: 60,
   goals: [
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
-    { id: 'ink', formula: { kind: 'ink-limit', most: 120 }, must: false, weight: 1 },
+    {
+      id: 'ink',
+      formula: both({ kind: 'finish' }, { kind: 'ink-limit', most: 120 }),
+      must: false,
+      weight: 1,
+    },
   ],
   cook: ({ line }) => {
     const corner = line({ id: 'corner', from: KNEE, heading: 0 }, [

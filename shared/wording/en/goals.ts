@@ -93,8 +93,12 @@ function clause(formula: Formula, sheet: Sheet): string {
 }
 
 function short(formula: Formula, sheet: Sheet): string {
-  if (!isPredicate(formula)) return clause(formula, sheet);
-  return (SHORT[formula.kind] as (wish: Predicate, sheet: Sheet) => string)(formula, sheet);
+  if (isPredicate(formula)) {
+    return (SHORT[formula.kind] as (wish: Predicate, sheet: Sheet) => string)(formula, sheet);
+  }
+  if (formula.kind === 'not') return clause(formula, sheet);
+  const parts = formula.of.map((part) => short(part, sheet));
+  return numbers.list(parts, formula.kind);
 }
 
 export const goals = {
