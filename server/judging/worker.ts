@@ -1,20 +1,20 @@
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { Design } from '../../shared/documents/design.ts';
+import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
+import { Verdict } from '../../shared/documents/verdict.ts';
+import { judge } from '../../shared/judge/judge.ts';
 import type { Judged, JudgeTask } from './judging.ts';
 
-/** Runs in a worker thread: reads the documents, asks the judge, writes the verdict. */
+/**
+ * Runs in a worker thread: reads the documents, asks the judge, writes the verdict. Traces are not
+ * kept: every page makes them again from the same design, bit for bit.
+ */
 export default function judgeEntry(task: JudgeTask): Judged {
-  const design = JSON.parse(task.design) as { drawing: { lines: unknown[] } };
-  const met = design.drawing.lines.length > 0;
-  const total = met ? 100 : 0;
-  const verdict = {
-    version: 1,
-    engine: 1,
-    level: 'entry',
-    findings: [],
-    runs: [],
-    goals: [],
-    met,
-    points: [],
-    total,
-  };
-  return { verdict, points: total, met };
+  const challenge = parseDocument(Challenge, JSON.parse(task.challenge));
+  const design = parseDocument(Design, JSON.parse(task.design));
+  if (!challenge.ok)
+    throw new Error(`a challenge that was kept is not one: ${JSON.stringify(challenge.problems)}`);
+  if (!design.ok) throw new Error(`a design that was kept is not one: ${JSON.stringify(design.problems)}`);
+  const { verdict } = judge(challenge.value, design.value, 'entry');
+  return { verdict: writeDocument(Verdict, verdict), points: verdict.total, met: verdict.met };
 }
