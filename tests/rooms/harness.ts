@@ -1,0 +1,200 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { io, type Socket } from 'socket.io-client';
+import { type RunningServer, type ServerConfig, startServer } from '../../server/server.ts';
+import { apply } from '../../shared/room/apply.ts';
+import type { RoomEvent } from '../../shared/room/events.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import {
+  type Answer,
+  type ClientAsk,
+  type Fetched,
+  type LatestDown,
+  PROTOCOL_VERSION,
+  ROUTES,
+  type Welcome,
+} from '../../shared/wire/protocol.ts';
+
+/** A real server on a free port with a folder of its own, and plain socket clients as pages. */
+
+export interface TestServer extends RunningServer {
+  readonly dataDir: string;
+  /** Ends the server and removes its folder. */
+  readonly end: () => Promise<void>;
+}
+
+export async function testServer(config: Partial<ServerConfig> = {}): Promise<TestServer> {
+  const dataDir = config.dataDir ?? mkdtempSync(join(tmpdir(), 'harbour-room-'));
+  const server = await startServer({ port: 0, pages: null, logLevel: 'silent', ...config, dataDir });
+  const end = async () => {
+    await server.close();
+    rmSync(dataDir, { recursive: true, force: true });
+  };
+  return { ...server, dataDir, end };
+}
+
+/** The cookies of an answer, as a browser would send them back. */
+export const cookiesOf = (response: Response): string =>
+  response.headers
+    .getSetCookie()
+    .map((cookie) => cookie.split(';')[0])
+    .join('; ');
+
+export async function ownerCookie(server: { url: string; ownerKey: string }): Promise<string> {
+  return cookiesOf(await fetch(`${server.url}/desk?key=${server.ownerKey}`, { redirect: 'manual' }));
+}
+
+export const post = (url: string, body: unknown, cookie = ''): Promise<Response> =>
+  fetch(url, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', cookie },
+    body: typeof body === 'string' ? body : JSON.stringify(body),
+  });
+
+export async function openRoom(url: string, owner: string): Promise<{ room: string; word: string }> {
+  const response = await post(`${url}${ROUTES.openRoom}`, { chargerWatched: true }, owner);
+  return (await response.json()) as { room: string; word: string };
+}
+
+export async function joinCookie(url: string, word: string): Promise<string> {
+  return cookiesOf(await post(`${url}${ROUTES.join}`, { word }));
+}
+
+const PATIENCE_MS = 10_000;
+let commands = 0;
+
+/** One page: a socket that folds what it is told, and remembers every byte that came. */
+export class Page {
+  readonly socket: Socket;
+  state: RoomState | null = null;
+  readonly events: RoomEvent[] = [];
+  readonly latest: LatestDown[] = [];
+  /** Everything that the server sent over this socket, as text. */
+  received = '';
+  quiet = 0;
+  moved = 0;
+  welcome: Welcome | null = null;
+
+  constructor(url: string, page: 'desk' | 'board' | 'tablet', cookie = '', room: string | null = null) {
+    this.socket = io(url, {
+      transports: ['websocket'],
+      auth: { page, room },
+      extraHeaders: { cookie },
+      forceNew: true,
+      reconnection: false,
+    });
+    this.socket.io.on('open', () => {
+      this.socket.io.engine.on('packet', ({ data }) => {
+        if (typeof data === 'string') this.received += `${data}\n`;
+      });
+    });
+    this.socket.on('events', (events: RoomEvent[]) => this.#take(events));
+    this.socket.on('latest', (value: LatestDown) => this.latest.push(value));
+    this.socket.on('quiet', () => this.quiet++);
+    this.socket.on('moved', () => this.moved++);
+  }
+
+  #take(events: readonly RoomEvent[]): void {
+    for (const event of events) {
+      if (!this.state || event.seq !== this.state.seq + 1) throw new Error(`a hole before ${event.seq}`);
+      this.events.push(event);
+      this.state = apply(this.state, event);
+    }
+  }
+
+  async ask(name: string, body: unknown): Promise<unknown> {
+    return this.socket.timeout(PATIENCE_MS).emitWithAck(name, body);
+  }
+
+  async hello(room = this.state?.id ?? null, seq = this.state?.seq ?? 0): Promise<Welcome> {
+    const welcome = (await this.ask('hello', { version: PROTOCOL_VERSION, room, seq })) as Welcome;
+    this.welcome = welcome;
+    if (!welcome.ok) return welcome;
+    if (welcome.snapshot) this.state = welcome.snapshot;
+    this.#take(welcome.events);
+    return welcome;
+  }
+
+  command(ask: ClientAsk, id = `c${commands++}`): Promise<Answer> {
+    return this.ask('command', { version: PROTOCOL_VERSION, id, ask }) as Promise<Answer>;
+  }
+
+  document(id: string): Promise<Fetched> {
+    return this.ask('fetch', id) as Promise<Fetched>;
+  }
+
+  /** Waits until `holds`; rejects with `what` when it takes too long. */
+  async until(what: string, holds: () => boolean): Promise<void> {
+    const end = Date.now() + PATIENCE_MS;
+    while (!holds()) {
+      if (Date.now() > end) throw new Error(`waited in vain: ${what}`);
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+  }
+
+  /** Waits for the event with this number. */
+  reaches(seq: number): Promise<void> {
+    return this.until(`event ${seq}`, () => (this.state?.seq ?? 0) >= seq);
+  }
+
+  close(): void {
+    this.socket.close();
+  }
+}
+
+/** A page that is connected and has said hello. */
+export async function seated(...parts: ConstructorParameters<typeof Page>): Promise<Page> {
+  const page = new Page(...parts);
+  await page.hello();
+  return page;
+}
+
+/** The sequence number of an accepted command; throws where it was refused. */
+export function seqOf(answer: Answer): number {
+  if (!answer.ok) throw new Error(`refused: ${JSON.stringify(answer.refusal)}`);
+  return answer.seq;
+}
+
+export const codeOf = (answer: unknown): string => {
+  const { ok, refusal } = answer as { ok?: boolean; refusal?: { code: string } };
+  return ok ? 'accepted' : (refusal?.code ?? 'no answer');
+};
+
+/** A design in its file form: one straight line of `length` mm from the left, `y` mm down. */
+export const lineDesign = (length: number, y = 100) => ({
+  version: 1,
+  drawing: {
+    lines: [
+      {
+        id: 'a',
+        width: 500,
+        from: { x: 4000, y: y * 100 },
+        pieces: [{ to: { x: 4000 + length * 100, y: y * 100 }, bulge: 0 }],
+      },
+    ],
+    marks: [],
+  },
+});
+
+/** A judge for tests that are about rooms: 60 points for a line of 100 mm or more. */
+export const quickJudging = {
+  judge: async ({ design }: { design: string }) => {
+    const { drawing } = JSON.parse(design) as { drawing: { lines: { pieces: { to: { x: number } }[] }[] } };
+    const far = (drawing.lines[0]?.pieces[0]?.to.x ?? 0) >= 14_000;
+    const points = far ? 60 : 0;
+    const verdict = {
+      version: 1,
+      engine: 1,
+      level: 'entry',
+      findings: [],
+      runs: [],
+      goals: [],
+      met: far,
+      points: [{ reason: 'goal:far', got: points, of: 100 }],
+      total: points,
+    };
+    return { verdict, points, met: far };
+  },
+  close: async () => undefined,
+};
