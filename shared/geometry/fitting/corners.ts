@@ -4,26 +4,31 @@ import { smoothed } from './sampling.ts';
 import { FITTING } from './settings.ts';
 
 /**
- * Positions of corners in an evenly spaced stroke: where it turns sharply within a short way while it
- * is calmer before and after. A tight curve turns on over a longer way and is none.
+ * Positions of corners in an evenly spaced stroke: where it turns by much more within a short way than
+ * the curves on both sides of that way would. A tight curve turns on evenly and has none.
  */
 export function cornersOf(points: readonly PaperPoint[], step: Mm): number[] {
   const light = smoothed(points, step, [], FITTING.cornerWindow);
-  const near = Math.max(Math.round(FITTING.cornerNear / step), 2);
-  const far = Math.max(Math.round(FITTING.cornerFar / step), 4);
+  const near = Math.max(Math.round(FITTING.cornerReach / step), 2);
   const least = Math.max(Math.round(FITTING.hook / step), 2);
-  const turns = light.map((_, i) =>
-    i < least || i >= light.length - least ? 0 : Math.abs(turnAt(light, i, near)),
-  );
-  const apart = Math.round(FITTING.cornersApart / step);
-  const byTurn = turns.map((turn, i) => ({ turn, i })).filter(({ turn }) => turn >= FITTING.cornerTurn);
-  byTurn.sort((p, q) => q.turn - p.turn || p.i - q.i);
-  const corners: number[] = [];
-  for (const { turn, i } of byTurn) {
-    if (corners.some((c) => Math.abs(c - i) < apart)) continue;
-    if (turn >= FITTING.cornerShare * Math.abs(turnAt(light, i, far))) corners.push(i);
+  const sharp: { i: number; excess: Rad }[] = [];
+  for (let i = least; i < light.length - least; i++) {
+    const excess = excessAt(light, i, near);
+    if (excess >= FITTING.cornerTurn) sharp.push({ i, excess });
   }
+  sharp.sort((p, q) => q.excess - p.excess || p.i - q.i);
+  const apart = Math.round(FITTING.cornersApart / step);
+  const corners: number[] = [];
+  for (const { i } of sharp) if (!corners.some((c) => Math.abs(c - i) < apart)) corners.push(i);
   return corners.sort((a, b) => a - b);
+}
+
+function excessAt(points: readonly PaperPoint[], i: number, reach: number): Rad {
+  const turn = turnAt(points, i, reach);
+  const sense = turn < 0 ? -1 : 1;
+  const flank = (k: number): Rad =>
+    k < reach || k >= points.length - reach ? 0 : Math.max(sense * turnAt(points, k, reach), 0);
+  return sense * turn - (flank(i - 2 * reach) + flank(i + 2 * reach)) / 2;
 }
 
 /** The angle between the chords of `reach` steps before and after point `i`; shorter near the ends. */

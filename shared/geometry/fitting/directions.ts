@@ -6,7 +6,10 @@ import { FITTING } from './settings.ts';
 
 /** An evenly spaced, smoothed part of a stroke between two corners. */
 export interface Section {
+  /** Where pieces may end. */
   readonly points: readonly PaperPoint[];
+  /** What they are held against, one for each point. */
+  readonly samples: readonly PaperPoint[];
   readonly step: number;
 }
 

@@ -4,9 +4,11 @@ import type { PieceEnds } from '../piece.ts';
 import { TOLERANCE } from '../tolerances.ts';
 import type { Mm, PaperPoint } from '../units.ts';
 import { type CleanStroke, cleanStroke } from './clean.ts';
+import type { Section } from './directions.ts';
 import { endDirection, startDirection } from './joins.ts';
 import { fitSection } from './section.ts';
 import { FITTING } from './settings.ts';
+import { sharpened } from './sharpen.ts';
 import { simplified } from './simplify.ts';
 import { strayOf } from './stray.ts';
 
@@ -30,27 +32,43 @@ export function fitStroke(samples: readonly PaperPoint[], options: FitOptions = 
 export function fitCleaned(stroke: CleanStroke, tolerance: Mm = TOLERANCE.fit): PathSource | null {
   // The file form's rounding may move a line by this much.
   const allowed = tolerance - 0.01;
-  let corners = stroke.corners;
-  let pieces = fitBetween(stroke, corners, allowed);
-  const real = realCorners(corners, pieces);
-  if (real.length < corners.length) {
-    corners = real;
-    pieces = fitBetween(stroke, corners, allowed);
+  const sharp = sharpened(stroke);
+  let pieces = fitBetween(stroke, sharp, allowed);
+  const real = realCorners(sharp.corners, pieces);
+  if (real.length < sharp.corners.length) {
+    const fewer = sharpened({ ...stroke, corners: real });
+    pieces = fitBetween(stroke, fewer, allowed);
   }
   const flat = pieces.flat();
   if (flat.length > FITTING.mostPieces) return fitCleaned(stroke, tolerance * 1.5);
   return quantised(flat);
 }
 
+type Targets = Pick<CleanStroke, 'points' | 'corners'>;
+
 /** The pieces of each part between corners. */
-function fitBetween({ points, step }: CleanStroke, corners: readonly number[], tolerance: Mm): PieceEnds[][] {
+function fitBetween(
+  { points: samples, step }: CleanStroke,
+  { points, corners }: Targets,
+  tolerance: Mm,
+): PieceEnds[][] {
   const stops = [0, ...corners, points.length - 1];
   return stops.slice(1).map((high, k) => {
-    const part = points.slice(stops[k]!, high + 1);
-    const fitted = fitSection({ points: part, step }, tolerance);
-    if (fitted && strayOf(fitted, part, [0, part.length - 1, 1], tolerance).most <= tolerance) return fitted;
-    return chords(part, tolerance);
+    const part = (whole: readonly PaperPoint[]): PaperPoint[] => whole.slice(stops[k]!, high + 1);
+    const section = { points: part(points), samples: part(samples), step };
+    return fitPart(section, tolerance) ?? chords(section.samples, tolerance);
   });
+}
+
+/** The search looks at every other sample; where one between them strays, it is told to be stricter. */
+function fitPart(part: Section, tolerance: Mm): PieceEnds[] | undefined {
+  for (const share of [1, 0.9, 0.75]) {
+    const fitted = fitSection(part, tolerance * share);
+    if (!fitted) return undefined;
+    const { most } = strayOf(fitted, part.samples, [0, part.samples.length - 1, 1], tolerance);
+    if (most <= tolerance) return fitted;
+  }
+  return undefined;
 }
 
 /** The last resort: straights with corners, as Ramer, Douglas and Peucker's method keeps them. */

@@ -80,8 +80,7 @@ function tightness({ points, step }: Section): boolean[] {
 
 function extend(search: Search, state: State, states: State[][]): void {
   let failures = 0;
-  const end = Math.min(state.knot + FITTING.reach, search.knots.length - 1);
-  for (let j = state.knot + 1; j <= end && failures < FITTING.patience; j++) {
+  for (const j of knotsAhead(state.knot, search.knots.length - 1)) {
     let reached = false;
     for (const pieces of chainsTo(search, state, j)) {
       const cost = costOf(search, pieces, search.knots[state.knot]!, search.knots[j]!);
@@ -91,7 +90,20 @@ function extend(search: Search, state: State, states: State[][]): void {
       keep(states[j]!, { knot: j, along, cost: state.cost + cost, pieces, before: state });
     }
     failures = reached ? 0 : failures + 1;
+    if (failures > FITTING.patience) return;
   }
+}
+
+/** Every knot nearby, farther on ever fewer, and the last: long pieces need no fine choice of their end. */
+function knotsAhead(from: number, last: number): number[] {
+  const ahead: number[] = [];
+  let stride = 1;
+  for (let j = from + 1; j < last; j += stride) {
+    ahead.push(j);
+    if (j - from >= FITTING.densely * stride) stride *= 2;
+  }
+  if (from < last) ahead.push(last);
+  return ahead;
 }
 
 /** Keeps the cheapest few states of a knot, with directions that differ. */
@@ -127,10 +139,11 @@ function* chainsTo(search: Search, state: State, j: number): Generator<PieceEnds
   if (ahead && Math.abs(turn) < TOLERANCE.tangent / 2) yield [straight];
   const arc = arcTo(pose, to);
   if (arc) yield [arc];
-  for (const along of search.directions[j]!) {
-    const arcs = twoArcs(pose, { at: to, along });
-    if (arcs) yield arcs;
-    const mixed = straightAndArc(pose, { at: to, along });
+  const [stroke, ...straights] = search.directions[j]!;
+  const arcs = stroke && twoArcs(pose, { at: to, along: stroke });
+  if (arcs) yield arcs;
+  for (const along of straights) {
+    const mixed = straightAndArc(pose, { at: to, along }) ?? twoArcs(pose, { at: to, along });
     if (mixed) yield mixed;
   }
 }
@@ -176,8 +189,12 @@ function costOf(search: Search, pieces: readonly PieceEnds[], low: number, high:
   return cost + FITTING.cost.stray * stray.squares * search.stride * search.step;
 }
 
-/** Arc length from its chord and bulge, to a few percent: enough to refuse pieces that go round. */
-const arcLength = (chord: Mm, b: number): Mm => chord * (1 + (b * b * 2) / 3 + (b * b * b) / 3);
+/** Chord × (1 + b²)·atan(b)/b, the arctangent to half a percent: enough to refuse what goes round. */
+function arcLength(chord: Mm, b: number): Mm {
+  const inverse = 1 / b;
+  const quarter = b > 1 ? Math.PI / 2 - inverse / (1 + 0.28 * inverse * inverse) : b / (1 + 0.28 * b * b);
+  return chord * (1 + b * b) * quarter * inverse;
+}
 
 function isTight({ tight }: Search, low: number, high: number): boolean {
   for (let i = low; i <= high; i++) if (tight[i]) return true;

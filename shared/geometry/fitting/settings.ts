@@ -15,17 +15,24 @@ export const FITTING = Object.freeze({
   mostSteps: 2000,
   /** Width of the moving average. */
   window: 5,
-  /** Corners: a turn of at least `cornerTurn` seen over `cornerNear` to both sides, most of what is seen over `cornerFar`. */
-  cornerNear: 5,
-  cornerFar: 10,
-  cornerTurn: radians(38),
-  cornerShare: 0.62,
+  /** A corner turns by this much more, over so much to both sides, than the curves beside it. */
+  cornerReach: 5,
+  cornerTurn: radians(25),
   /** Light smoothing before corners are looked for. */
   cornerWindow: 2,
   /** Two corners are at least this far apart. */
   cornersApart: 6,
-  /** A corner at which the fitted pieces turn by less than 22 degrees (their cosine) was none. */
-  cornerCosine: 0.927,
+  /** A corner at which the fitted pieces turn by less than 30 degrees (their cosine) was none. */
+  cornerCosine: 0.866,
+  /** The sides of a corner: so far from its tip, over so much, and how far the tip may move the samples. */
+  tipSkip: 3,
+  tipSpan: 7,
+  tipStray: 1.3,
+  tipBeyond: 2,
+  /** Sine of the least angle between sides that are drawn on (20 degrees). */
+  tipSine: 0.342,
+  /** Two corners closer than this may be one whose tip was cut off. */
+  pairApart: 10,
   /** No arc tighter than this, unless the stroke is. */
   radius: 15,
   /** The most pieces of one stroke. */
@@ -33,10 +40,10 @@ export const FITTING = Object.freeze({
   /** Spacing of the places where a piece may end, and the most of them. */
   knotStep: 3,
   mostKnots: 300,
-  /** How many knots one transition may span. */
-  reach: 48,
+  /** How many knots ahead are tried one by one, before every second, fourth and so on. */
+  densely: 8,
   /** How many directions are kept at a knot, and the sine below which two are one. */
-  directions: 6,
+  directions: 5,
   sameDirection: 0.03,
   /** After so many knots that can't be reached, those behind are not tried. */
   patience: 4,

@@ -1,6 +1,7 @@
 import { norm } from '../exact-math.ts';
-import { type Arc, type PieceEnds, type PieceShape, shapeOf } from '../piece.ts';
+import type { PieceEnds } from '../piece.ts';
 import { distanceToSegment } from '../polygon.ts';
+import { TOLERANCE } from '../tolerances.ts';
 import type { Mm, PaperPoint } from '../units.ts';
 
 /** How far samples lie from pieces that should replace them. */
@@ -9,9 +10,11 @@ export interface Stray {
   readonly squares: number;
 }
 
+const TOO_FAR: Stray = { most: Number.POSITIVE_INFINITY, squares: Number.POSITIVE_INFINITY };
+
 /**
  * Distances of the points `low` to `high` (every `stride`th) from the nearest of a few pieces. Gives up
- * with an infinite answer as soon as one exceeds `limit`.
+ * with an infinite answer as soon as one exceeds `limit`; the middle is asked first, it tells most.
  */
 export function strayOf(
   pieces: readonly PieceEnds[],
@@ -19,14 +22,14 @@ export function strayOf(
   [low, high, stride]: readonly [number, number, number],
   limit: Mm,
 ): Stray {
-  const gauges = pieces.map((piece) => gaugeOf(shapeOf(piece)));
+  if (low > high) return { most: 0, squares: 0 };
+  const gauges = pieces.map(gaugeOf);
+  if (leastOf(gauges, points[(low + high) >> 1]!) > limit) return TOO_FAR;
   let most = 0;
   let squares = 0;
   for (let i = low; i <= high; i += stride) {
-    const p = points[i]!;
-    let d = Number.POSITIVE_INFINITY;
-    for (const gauge of gauges) d = Math.min(d, gauge(p));
-    if (d > limit) return { most: Number.POSITIVE_INFINITY, squares: Number.POSITIVE_INFINITY };
+    const d = leastOf(gauges, points[i]!);
+    if (d > limit) return TOO_FAR;
     most = Math.max(most, d);
     squares += d * d;
   }
@@ -35,19 +38,30 @@ export function strayOf(
 
 type Gauge = (p: PaperPoint) => Mm;
 
-const gaugeOf = (piece: PieceShape): Gauge =>
-  piece.kind === 'straight' ? (p) => distanceToSegment(p, piece.from, piece.to) : arcGauge(piece);
+function leastOf(gauges: readonly Gauge[], p: PaperPoint): Mm {
+  let least = Number.POSITIVE_INFINITY;
+  for (const gauge of gauges) least = Math.min(least, gauge(p));
+  return least;
+}
+
+const gaugeOf = (piece: PieceEnds): Gauge =>
+  Math.abs(piece.bulge) < TOLERANCE.straightBulge
+    ? (p) => distanceToSegment(p, piece.from, piece.to)
+    : arcGauge(piece);
 
 /** As `pieceFoot`, but without an arctangent: the two ends' directions tell which points face the arc. */
-function arcGauge(arc: Arc): Gauge {
-  const { center, from, to, radius } = arc;
-  const sign = arc.sweep < 0 ? -1 : 1;
-  const wide = arc.sweep * sign > Math.PI;
-  const [fx, fy] = [from.x - center.x, from.y - center.y];
-  const [tx, ty] = [to.x - center.x, to.y - center.y];
+function arcGauge({ from, to, bulge }: PieceEnds): Gauge {
+  const [ex, ey] = [to.x - from.x, to.y - from.y];
+  const offset = (1 - bulge * bulge) / (4 * bulge);
+  const [cx, cy] = [(from.x + to.x) / 2 - ey * offset, (from.y + to.y) / 2 + ex * offset];
+  const [fx, fy] = [from.x - cx, from.y - cy];
+  const [tx, ty] = [to.x - cx, to.y - cy];
+  const radius = norm(fx, fy);
+  const sign = bulge < 0 ? -1 : 1;
+  const wide = bulge * sign > 1;
   return (p) => {
-    const x = p.x - center.x;
-    const y = p.y - center.y;
+    const x = p.x - cx;
+    const y = p.y - cy;
     const afterFrom = sign * (fx * y - fy * x) >= 0;
     const beforeTo = sign * (x * ty - y * tx) >= 0;
     if (wide ? afterFrom || beforeTo : afterFrom && beforeTo) return Math.abs(norm(x, y) - radius);
