@@ -1,11 +1,13 @@
 import type { Drawing } from '../documents/design.ts';
 import type { Kit } from '../documents/kit.ts';
-import type { Sheet } from '../documents/sheet.ts';
+import type { Berth, Sheet } from '../documents/sheet.ts';
 import type { Finding, RuleId } from '../documents/verdict.ts';
 import type { Layout } from '../track/layout.ts';
+import { type Start, startOn } from '../track/start.ts';
 import type { Track } from '../track/track.ts';
+import { type Travel, travelFrom } from '../track/travel.ts';
 
-/** All that a drawing rule may look at. `layout` and `track` are those of `sheet` and `drawing`. */
+/** All that a check of a drawing needs. `layout` and `track` are those of `sheet` and `drawing`. */
 export interface RuleContext {
   readonly sheet: Sheet;
   readonly drawing: Drawing;
@@ -13,17 +15,37 @@ export interface RuleContext {
   readonly track: Track;
   readonly kit: Kit;
   /** The berths that robots start from. */
-  readonly starts: readonly ('start' | 'finish')[];
+  readonly starts: readonly BerthName[];
 }
 
-/** A finding, and how its mended drawing is made where one can be computed. */
+export type BerthName = 'start' | 'finish';
+
+/** What every rule looks at: the context, and where robots can come in it. */
+export interface RuleView extends RuleContext {
+  readonly departures: readonly { readonly berth: Berth; readonly start: Start }[];
+  readonly travel: Travel;
+}
+
+/** A finding, and the drawings that may mend it, best first; each still has to be checked. */
 export interface Draft {
   readonly finding: Finding;
-  readonly mend?: () => Drawing | undefined;
+  readonly mends?: () => readonly Drawing[];
 }
 
 /** One drawing rule. It is silent at exactly the allowed value. */
 export interface Rule {
   readonly id: RuleId;
-  readonly check: (context: RuleContext) => readonly Draft[];
+  readonly check: (view: RuleView) => readonly Draft[];
+}
+
+export function viewOf(context: RuleContext): RuleView {
+  const { sheet, track, kit } = context;
+  const departures = context.starts.flatMap((name) => {
+    const berth = name === 'start' ? sheet.start : sheet.finish;
+    return berth ? [{ berth, start: startOn(track, berth, kit) }] : [];
+  });
+  const ready = departures.flatMap(({ start }) =>
+    start.kind === 'on' ? [{ edge: start.edge, from: start.bar }] : [],
+  );
+  return { ...context, departures, travel: travelFrom(track, kit, ready) };
 }

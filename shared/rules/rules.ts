@@ -4,25 +4,103 @@ import type { Sheet } from '../documents/sheet.ts';
 import type { Finding } from '../documents/verdict.ts';
 import { buildTrack } from '../track/graph.ts';
 import { layOut } from '../track/layout.ts';
-import type { Rule, RuleContext } from './context.ts';
+import { afterMark } from './after-mark.ts';
+import { bandCount } from './band-count.ts';
+import { bandEquality } from './band-equality.ts';
+import { bandGap } from './band-gap.ts';
+import { bandLength } from './band-length.ts';
+import { beforeMark } from './before-mark.ts';
+import { clearance } from './clearance.ts';
+import { type BerthName, type Draft, type Rule, type RuleContext, viewOf } from './context.ts';
+import { corner } from './corner.ts';
+import { curveRadius } from './curve-radius.ts';
+import { finishReachable } from './finish-reachable.ts';
+import { lineWidth } from './line-width.ts';
+import { margin } from './margin.ts';
+import { markOnCurve } from './mark-on-curve.ts';
+import { markOnJunction } from './mark-on-junction.ts';
+import { startOnLine } from './start-on-line.ts';
+import { unknownMark } from './unknown-mark.ts';
 
 export type { RuleContext } from './context.ts';
 
 /** Every drawing rule, in the order in which findings are given. */
-export const RULES: readonly Rule[] = [];
+export const RULES: readonly Rule[] = [
+  lineWidth,
+  corner,
+  curveRadius,
+  clearance,
+  margin,
+  beforeMark,
+  afterMark,
+  bandCount,
+  bandLength,
+  bandEquality,
+  bandGap,
+  unknownMark,
+  markOnCurve,
+  markOnJunction,
+  startOnLine,
+  finishReachable,
+];
 
 /** What the rules look at, for a drawing on a sheet. */
 export function ruleContext(
   sheet: Sheet,
   drawing: Drawing,
   kit: Kit,
-  starts: readonly ('start' | 'finish')[] = ['start'],
+  starts: readonly BerthName[] = ['start'],
 ): RuleContext {
   const layout = layOut(sheet, drawing);
   return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts };
 }
 
-/** All findings on a drawing. Severities are proposals from the geometry alone. */
+/** A check tries no more mended drawings than this: what is worse than that has no quick remedy. */
+const MOST_TRIES = 12;
+
+/**
+ * All findings on a drawing, in the order of the rules, then of their ids. Severities are proposals
+ * from the geometry alone. A remedy carries a design only where that design was checked: the finding is
+ * gone, and no rule finds more than before.
+ */
 export function checkDrawing(context: RuleContext): Finding[] {
-  return RULES.flatMap((rule) => rule.check(context).map((draft) => draft.finding));
+  const drafts = draftsOf(context);
+  let tries = MOST_TRIES;
+  return drafts.map(({ finding, mends }) => {
+    const candidates = tries > 0 && mends ? mends().slice(0, tries) : [];
+    tries -= candidates.length;
+    const drawing = candidates.find((candidate) => isMended(context, drafts, finding, candidate));
+    if (!drawing || !finding.remedy) return finding;
+    return { ...finding, remedy: { ...finding.remedy, design: { version: 1, drawing } } };
+  });
+}
+
+function draftsOf(context: RuleContext): Draft[] {
+  const view = viewOf(context);
+  const byId = (a: Draft, b: Draft): number => (a.finding.id < b.finding.id ? -1 : 1);
+  return withOwnIds(RULES.flatMap((rule) => [...rule.check(view)].sort(byId)));
+}
+
+/** Two findings of one rule at one place (the paper's corner, say) are told apart by a number. */
+function withOwnIds(drafts: readonly Draft[]): Draft[] {
+  const seen = new Map<string, number>();
+  return drafts.map((draft) => {
+    const { id } = draft.finding;
+    const times = (seen.get(id) ?? 0) + 1;
+    seen.set(id, times);
+    return times === 1 ? draft : { ...draft, finding: { ...draft.finding, id: `${id}~${times}` } };
+  });
+}
+
+function isMended(
+  context: RuleContext,
+  before: readonly Draft[],
+  finding: Finding,
+  candidate: Drawing,
+): boolean {
+  const after = draftsOf(ruleContext(context.sheet, candidate, context.kit, context.starts));
+  if (after.some((draft) => draft.finding.id === finding.id)) return false;
+  const count = (drafts: readonly Draft[], rule: string): number =>
+    drafts.filter((draft) => draft.finding.rule === rule).length;
+  return RULES.every(({ id }) => count(after, id) <= count(before, id) - (id === finding.rule ? 1 : 0));
 }

@@ -1,0 +1,34 @@
+import type { Drawing } from '../documents/design.ts';
+import { pointAt } from '../geometry/path.ts';
+import type { LaidLine } from '../track/layout.ts';
+import type { Draft, Rule, RuleView } from './context.ts';
+import { findingAt, lengths } from './findings.ts';
+
+/** A line is drawn neither thinner nor thicker than the sensors like. */
+export const lineWidth: Rule = {
+  id: 'R-line-width',
+  check: (view) => view.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
+};
+
+function checkLine(view: RuleView, line: LaidLine): Draft[] {
+  const { least, most } = view.kit.rules.lineWidth;
+  const { id, width, path } = line;
+  if (width >= least && width <= most) return [];
+  const thin = width < least;
+  const finding = findingAt(
+    'R-line-width',
+    { kind: 'stretch', at: pointAt(path, path.length / 2), line: id, from: 0, to: path.length },
+    {
+      variant: thin ? 'thin' : 'thick',
+      severity: thin ? 'untidy' : 'may-stop',
+      ...lengths(width, thin ? least : most),
+      remedy: 'set-width',
+    },
+  );
+  return [{ finding, mends: () => [withWidth(view.drawing, id, view.kit.rules.lineWidth.nominal)] }];
+}
+
+const withWidth = (drawing: Drawing, id: string, width: number): Drawing => ({
+  ...drawing,
+  lines: drawing.lines.map((line) => (line.id === id ? { ...line, width } : line)),
+});

@@ -1,0 +1,102 @@
+import type { Band, Drawing, Mark } from '../documents/design.ts';
+import type { Mm } from '../geometry/units.ts';
+import type { LaidMark } from '../track/layout.ts';
+import { isCurve } from '../track/room.ts';
+import { type TrackEdge, twin } from '../track/track.ts';
+import type { RuleView } from './context.ts';
+import { betweenMarks, needsAfter } from './needs.ts';
+
+/** Kept beyond the allowed room, so that rounding to the file form can't bring a finding back. */
+const SPARE: Mm = 0.02;
+
+const stepped = (mm: Mm): Mm => Math.round(mm * 100) / 100;
+
+/** The drawing with one mark changed. */
+const withMark = (drawing: Drawing, id: string, change: (mark: Mark) => Mark): Drawing => ({
+  ...drawing,
+  marks: drawing.marks.map((mark) => (mark.id === id ? change(mark) : mark)),
+});
+
+interface Span {
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
+/**
+ * Drawings in which the mark has slid along its line to a place with room on both sides, the shortest
+ * slide first. It passes no other mark and stays between the nodes where its middle stands.
+ */
+export function slidMark(view: RuleView, mark: LaidMark): Drawing[] {
+  const edge = view.track.edges.find((e) => e.along && e.marks.some((m) => m.mark === mark));
+  const onEdge = edge?.marks.find((m) => m.mark === mark);
+  if (!edge || !onEdge || view.track.lines[edge.line]!.line.id !== mark.line) return [];
+  const length = mark.to - mark.from;
+  const places = freePlaces(view, edge, mark, length).map((span) =>
+    Math.min(Math.max(onEdge.from, span.from), span.to),
+  );
+  return places
+    .map((from) => from - onEdge.from)
+    .sort((a, b) => Math.abs(a) - Math.abs(b) || a - b)
+    .map((shift) => withMark(view.drawing, mark.id, (m) => ({ ...m, at: stepped(m.at + shift) })))
+    .filter((drawing) => drawing.marks.every((m) => m.at >= 0));
+}
+
+/** Spans of the edge where the mark may begin. */
+function freePlaces(view: RuleView, edge: TrackEdge, mark: LaidMark, length: Mm): Span[] {
+  const { kit, departures } = view;
+  const { beforeMark, straightFrom } = kit.rules;
+  const ends = roomAtEnds(view, edge, mark);
+  const index = edge.marks.findIndex((m) => m.mark === mark);
+  const previous = edge.marks[index - 1];
+  const next = edge.marks[index + 1];
+  const axles = departures.flatMap(({ start }) => {
+    if (start.kind !== 'on' || start.edge >> 1 !== edge.index >> 1) return [];
+    return start.edge === edge.index ? [start.axle] : [edge.length - start.axle];
+  });
+  const here = (edge.marks[index]!.from + edge.marks[index]!.to) / 2;
+  let low = previous ? previous.to + betweenMarks(view) : ends.low;
+  let high = (next ? next.from - betweenMarks(view) : edge.length - ends.high) - length;
+  for (const axle of axles) {
+    if (axle <= here) low = Math.max(low, axle + beforeMark);
+    else high = Math.min(high, axle - beforeMark - length);
+  }
+  let spans: Span[] = [{ from: low + SPARE, to: high - SPARE }];
+  for (const bend of edge.bends.filter((b) => isCurve(b, straightFrom))) {
+    const taken = { from: bend.from - beforeMark - length - SPARE, to: bend.to + beforeMark + SPARE };
+    spans = spans.flatMap((span) => without(span, taken));
+  }
+  return spans.filter((span) => span.from <= span.to);
+}
+
+const without = (span: Span, taken: Span): Span[] => [
+  { from: span.from, to: Math.min(span.to, taken.from) },
+  { from: Math.max(span.from, taken.to), to: span.to },
+];
+
+/** What the mark wants of the edge's own ends: before it, or after it for the action, whichever is more. */
+function roomAtEnds(view: RuleView, edge: TrackEdge, mark: LaidMark): { low: Mm; high: Mm } {
+  const { kit, track, travel } = view;
+  const after = (index: number): Mm => {
+    const onEdge = track.edges[index]!.marks.find((m) => m.mark === mark)!;
+    const pace = travel.paceAt(index, onEdge);
+    if (pace === undefined) return 0;
+    return Math.max(...needsAfter(view, { edge: index, mark: onEdge, pace }).map((n) => n.allowed), 0);
+  };
+  const before = (index: number): Mm => {
+    const onEdge = track.edges[index]!.marks.find((m) => m.mark === mark)!;
+    return travel.paceAt(index, onEdge) === undefined ? 0 : kit.rules.beforeMark;
+  };
+  return {
+    low: Math.max(before(edge.index), after(twin(edge.index))),
+    high: Math.max(before(twin(edge.index)), after(edge.index)),
+  };
+}
+
+/** The mark with bands as the reader likes them, edge to edge, its middle where it was. */
+export function evenBands(view: RuleView, mark: LaidMark): Drawing[] {
+  const unit = view.kit.robot.bandUnit;
+  const length = unit * mark.bands.length;
+  const at = stepped(Math.max(0, (mark.from + mark.to - length) / 2));
+  const even = (band: Band): Band => ({ ...band, length: unit, gap: 0 });
+  return [withMark(view.drawing, mark.id, (m) => ({ ...m, at, bands: m.bands.map(even) }))];
+}
