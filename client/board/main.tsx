@@ -1,4 +1,17 @@
 import '../parts/theme.css';
+import './board.css';
 import { createRoot } from 'react-dom/client';
+import { connect } from '../link/connect.ts';
+import { Announcer } from '../parts/announcer.tsx';
+import { holdLink, LinkProvider } from '../parts/use-link.tsx';
+import { Board } from './board.tsx';
 
-createRoot(document.getElementById('root')!).render(<h1>Harbour Lines</h1>);
+const room = new URLSearchParams(location.search).get('room');
+
+createRoot(document.getElementById('root')!).render(
+  <Announcer>
+    <LinkProvider held={holdLink(connect(room === null ? { page: 'board' } : { page: 'board', room }))}>
+      <Board />
+    </LinkProvider>
+  </Announcer>,
+);

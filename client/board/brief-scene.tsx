@@ -1,0 +1,31 @@
+import type { RoomState } from '../../shared/room/state.ts';
+import { useWords } from '../parts/use-words.ts';
+import { Head } from './head.tsx';
+import { SheetPicture } from './sheet-picture.tsx';
+import { useCurrentChallenge } from './use-challenge.ts';
+import './brief-scene.css';
+
+/** The goal in one sentence, the sheet, and what must come true. */
+export function BriefScene({ room }: { readonly room: RoomState }) {
+  const { board, goals } = useWords();
+  const current = useCurrentChallenge(room);
+  if (!current) return <Head title={board.brief.soon} />;
+  const { challenge, sentence } = current;
+  return (
+    <>
+      <Head title={sentence} word={room.word} />
+      <div className="brief">
+        <SheetPicture challenge={challenge} label={sentence} />
+        <section className="brief-side">
+          <h2>{board.brief.goals}</h2>
+          <ul className="brief-goals">
+            {challenge.goals.map((goal) => (
+              <li key={goal.id}>{goals.sentence(goal.formula, challenge.sheet)}</li>
+            ))}
+          </ul>
+          <p className="brief-time">{board.brief.seconds(challenge.limits.time)}</p>
+        </section>
+      </div>
+    </>
+  );
+}

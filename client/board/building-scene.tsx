@@ -1,0 +1,80 @@
+import { Check, PencilLine, Play, Unplug } from 'lucide-react';
+import type { RoomState, Team } from '../../shared/room/state.ts';
+import type { Doing } from '../../shared/wire/protocol.ts';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { entriesOf } from '../parts/figures.ts';
+import { Icon, type IconShape } from '../parts/icon.tsx';
+import { useLinkState } from '../parts/use-link.tsx';
+import { useServerTime } from '../parts/use-server-time.ts';
+import { useWords } from '../parts/use-words.ts';
+import { Head } from './head.tsx';
+import { SheetPicture } from './sheet-picture.tsx';
+import { StandingsSide } from './standings.tsx';
+import { useCurrentChallenge } from './use-challenge.ts';
+import './building-scene.css';
+
+/** While teams build: a word a team, no drawings. The rule under the goal gets shorter with the time. */
+export function BuildingScene({ room }: { readonly room: RoomState }) {
+  const { board } = useWords();
+  const current = useCurrentChallenge(room);
+  const time = useTime(room);
+  const handedIn = room.teams.filter((team) => entriesOf(room, team.id).length > 0).length;
+  return (
+    <>
+      <Head
+        title={current?.sentence ?? board.building.title}
+        word={time.words}
+        note={room.teams.length > 0 ? board.building.handedIn(handedIn, room.teams.length) : room.word}
+        rule={time.left}
+      />
+      <div className="building">
+        <ul className="doings" data-many={room.teams.length > 14}>
+          {room.teams.map((team) => (
+            <TeamDoing key={team.id} room={room} team={team} />
+          ))}
+        </ul>
+        <aside className="building-side">
+          {room.standingsShown ? (
+            <StandingsSide room={room} />
+          ) : (
+            current && <SheetPicture challenge={current.challenge} label={current.sentence} />
+          )}
+        </aside>
+      </div>
+    </>
+  );
+}
+
+function useTime(room: RoomState): { readonly words: string; readonly left: number | null } {
+  const { board } = useWords();
+  const { building } = room;
+  const now = useServerTime(building && !building.ended ? 1000 : null);
+  if (!building || building.ended) return { words: board.building.over, left: 0 };
+  if (building.until === null) return { words: board.building.noLimit, left: null };
+  const left = building.until - now;
+  const whole = Math.max(1, building.until - building.since);
+  return { words: board.building.timeLeft(left), left: Math.min(1, Math.max(0, left / whole)) };
+}
+
+const ICONS: Readonly<Record<Doing, IconShape>> = {
+  drawing: PencilLine,
+  trying: Play,
+  'handed-in': Check,
+  away: Unplug,
+};
+
+function TeamDoing({ room, team }: { readonly room: RoomState; readonly team: Team }) {
+  const { board } = useWords();
+  const said = useLinkState((state) => state.doings[team.id]);
+  const handedIn = entriesOf(room, team.id).length > 0;
+  const doing: Doing = said ?? (handedIn ? 'handed-in' : 'drawing');
+  return (
+    <li className="doing" data-doing={doing} data-handed-in={handedIn}>
+      <EmblemBadge emblem={team.emblem} size="1.5em" />
+      <span className="doing-word">
+        {board.building.doing(doing)}
+        <Icon of={ICONS[doing]} size="1em" />
+      </span>
+    </li>
+  );
+}

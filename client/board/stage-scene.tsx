@@ -1,0 +1,150 @@
+import { useEffect, useState } from 'react';
+import type { Seconds } from '../../shared/geometry/units.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { ReplayView } from '../canvas/replay-view.tsx';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { GoalRows } from '../parts/goal-rows.tsx';
+import { seenAt } from '../parts/goal-times.ts';
+import { type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
+import { useWords } from '../parts/use-words.ts';
+import { Head } from './head.tsx';
+import { StandingsSide } from './standings.tsx';
+import { useCurrentChallenge } from './use-challenge.ts';
+import { useRem } from './use-rem.ts';
+import './stage-scene.css';
+
+/** A drawing being driven, or two side by side on one clock. */
+export function StageScene({ room }: { readonly room: RoomState }) {
+  const { board } = useWords();
+  const current = useCurrentChallenge(room);
+  const stage = useStage(room);
+  const title = current?.sentence ?? board.show.title;
+  if (!stage) return <Head title={title} word={board.show.loading} />;
+  const first = stage[0];
+  const heat = stage.length > 1;
+  return (
+    <>
+      <Head
+        title={title}
+        word={heat || !first ? board.show.heat : <EmblemBadge emblem={first.team.emblem} size="1.4em" />}
+        {...(heat || !first ? {} : { note: board.show.entry(first.entry.number) })}
+      />
+      {heat ? <Heat room={room} stage={stage} /> : first && <Single room={room} staged={first} />}
+    </>
+  );
+}
+
+function Single({ room, staged }: { readonly room: RoomState; readonly staged: Staged }) {
+  const duration = stageDuration([staged]);
+  return (
+    <div className="stage" data-standings={room.standingsShown}>
+      <Replay staged={staged} duration={duration} />
+      <Outcome room={room} staged={staged} duration={duration} />
+      {room.standingsShown && <StandingsSide room={room} onStage={[staged.team.id]} />}
+    </div>
+  );
+}
+
+function Heat({ room, stage }: { readonly room: RoomState; readonly stage: readonly Staged[] }) {
+  const { board } = useWords();
+  const duration = stageDuration(stage);
+  return (
+    <div className="heat">
+      {stage.map((staged) => (
+        <section key={staged.entry.id} className="heat-lane">
+          <h2>
+            <EmblemBadge emblem={staged.team.emblem} size="1.3em" />
+            <span>{board.show.entry(staged.entry.number)}</span>
+          </h2>
+          <Replay staged={staged} duration={duration} />
+          <Outcome room={room} staged={staged} duration={duration} />
+        </section>
+      ))}
+    </div>
+  );
+}
+
+function Replay({ staged, duration }: { readonly staged: Staged; readonly duration: Seconds }) {
+  const { board, emblems } = useWords();
+  const timeAt = useStageTime(duration);
+  const rem = useRem();
+  const { challenge, design, trace, team, entry } = staged;
+  return (
+    <div className="stage-sheet">
+      <ReplayView
+        challenge={challenge}
+        drawing={design.drawing}
+        traces={trace ? [trace] : []}
+        timeAt={timeAt}
+        textSize={rem}
+        pad={6}
+        label={board.show.label(emblems.name(team.emblem), entry.number)}
+      />
+      {!trace && <p className="stage-never">{board.show.neverStarted}</p>}
+    </div>
+  );
+}
+
+interface OutcomeProps {
+  readonly room: RoomState;
+  readonly staged: Staged;
+  readonly duration: Seconds;
+}
+
+/** Goals turn as the run shows them; margins stand there at the end. */
+function Outcome({ room, staged, duration }: OutcomeProps) {
+  const { board } = useWords();
+  const { challenge, judged, trace, entry } = staged;
+  const t = useSlowTime(duration);
+  const results = judged.verdict.goals.filter((result) => {
+    const goal = challenge.goals.find((each) => each.id === result.id);
+    return !trace || (goal !== undefined && t >= seenAt(goal, trace) - 0.05);
+  });
+  const ended = results.length === challenge.goals.length;
+  return (
+    <section className="outcome">
+      <GoalRows challenge={challenge} results={results} iconSize="1.1em" />
+      {room.standingsShown && ended && entry.verdict && (
+        <p className="outcome-points">{board.show.points(entry.verdict.points)}</p>
+      )}
+    </section>
+  );
+}
+
+/** Run time four times a second: words don't need more. */
+function useSlowTime(duration: Seconds): Seconds {
+  const timeAt = useStageTime(duration);
+  const [t, setT] = useState(timeAt);
+  useEffect(() => {
+    setT(timeAt());
+    const timer = setInterval(() => setT(timeAt()), 250);
+    return () => clearInterval(timer);
+  }, [timeAt]);
+  return t;
+}
+
+/** Showing has begun, nothing is on the stage yet. */
+export function BeforeStage({ room }: { readonly room: RoomState }) {
+  const { board } = useWords();
+  const current = useCurrentChallenge(room);
+  return (
+    <>
+      <Head title={current?.sentence ?? board.show.title} word={board.show.title} />
+      <div className="before-stage">
+        <p>{board.show.soon}</p>
+        <p className="before-stage-note">{board.show.soonNote}</p>
+        <ul>
+          {room.teams
+            .filter((team) =>
+              room.entries.some((e) => e.team === team.id && e.round === room.rounds.length - 1),
+            )
+            .map((team) => (
+              <li key={team.id}>
+                <EmblemBadge emblem={team.emblem} size="1.5em" />
+              </li>
+            ))}
+        </ul>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,101 @@
+import { useEffect, useState } from 'react';
+import type { RoomState, Team } from '../../shared/room/state.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import { emblemIcon } from '../parts/emblem-icons.ts';
+import { getJson } from '../parts/http.ts';
+import { Icon } from '../parts/icon.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { Head } from './head.tsx';
+import './wall-scene.css';
+
+/** The harbour wall: how to come in, and berths that fill. */
+export function WallScene({ room }: { readonly room: RoomState }) {
+  const { board } = useWords();
+  const { length } = room.teams;
+  return (
+    <>
+      <Head
+        title={board.gather.title}
+        word={length === 0 ? board.gather.empty : board.gather.teams(length)}
+      />
+      <div className="wall">
+        <JoinPlate word={room.word} />
+        <HarbourWall teams={room.teams} berths={berthsFor(length)} />
+      </div>
+    </>
+  );
+}
+
+function JoinPlate({ word }: { readonly word: string }) {
+  const { board } = useWords();
+  const address = useJoinAddress();
+  return (
+    <section className="join">
+      <p className="join-scan">{board.gather.scan}</p>
+      <img className="join-code" src={`${ROUTES.qr}?room=${encodeURIComponent(word)}`} alt="" />
+      <p className="join-line">
+        {board.gather.or} <strong className="join-address">{address}</strong>
+      </p>
+      <p className="join-line">
+        {board.gather.andType} <strong className="join-word">{word}</strong>
+      </p>
+    </section>
+  );
+}
+
+/** What has to be typed: the address in the code, without its beginning. */
+function useJoinAddress(): string {
+  const [address, setAddress] = useState(location.host);
+  useEffect(() => {
+    let current = true;
+    void getJson<{ join: string }>(ROUTES.addresses).then((answer) => {
+      if (current && answer.ok) setAddress(answer.value.join.replace(/^https?:\/\//, '').replace(/\/$/, ''));
+    });
+    return () => {
+      current = false;
+    };
+  }, []);
+  return address;
+}
+
+/** A row more than there are teams, so that somebody who comes late sees a place. */
+export const berthsFor = (teams: number): number =>
+  teams < 12 ? 12 : teams < 20 ? 20 : teams < 30 ? 30 : 40;
+
+export interface HarbourWallProps {
+  readonly teams: readonly Team[];
+  readonly berths: number;
+}
+
+/** Berths along the wall, numbered, each with the emblem of the team that lies in it. */
+export function HarbourWall({ teams, berths }: HarbourWallProps) {
+  return (
+    <ol className="berths" data-count={berths}>
+      {Array.from({ length: berths }, (_, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a berth is its number
+        <Berth key={i} number={i + 1} team={teams.find((team) => team.berth === i + 1)} />
+      ))}
+    </ol>
+  );
+}
+
+function Berth({ number, team }: { readonly number: number; readonly team: Team | undefined }) {
+  const { board, emblems } = useWords();
+  const name = team ? emblems.name(team.emblem) : null;
+  return (
+    <li className="berth" data-taken={team !== undefined}>
+      <span className="berth-number" aria-hidden="true">
+        {number}
+      </span>
+      {team && name ? (
+        <>
+          <Icon of={emblemIcon(team.emblem)} size="1em" />
+          <span className="berth-name">{name}</span>
+          <span className="only-read-aloud">{board.gather.taken(number, name)}</span>
+        </>
+      ) : (
+        <span className="only-read-aloud">{board.gather.berth(number)}</span>
+      )}
+    </li>
+  );
+}
