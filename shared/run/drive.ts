@@ -18,6 +18,7 @@ export function drive(world: World, options: DriveOptions): Trace {
   const recorder = startRecord(world, options, journey, robot);
   sample(recorder, robot);
   while (!isOver(recorder, robot)) {
+    recorder.modeBefore = robot.mode;
     step(robot, machine, world.field);
     watch(recorder, robot);
     sample(recorder, robot);

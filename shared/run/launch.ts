@@ -1,5 +1,6 @@
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import { cos, sin } from '../geometry/exact-math.ts';
+import { sideOfMiddle } from './actions.ts';
 import { FULL } from './ink-field.ts';
 import type { Machine } from './machine.ts';
 import { MODEL, SENSORS, TOLERANCES } from './model.ts';
@@ -37,6 +38,7 @@ export function launch(m: Machine, sheet: Sheet, from: Berth, options: DriveOpti
   });
   putAtRest(r);
   place(r, from, share, die);
+  r.side = sideOfMiddle(r);
   const mismatch = share * TOLERANCES.wheelMismatch * normal(die);
   const common = 1 + share * TOLERANCES.commonSpeed * normal(die);
   r.scaleLeft = (1 + mismatch) * common;

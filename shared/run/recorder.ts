@@ -26,6 +26,8 @@ export interface Recorder {
   readonly readings: number[];
   /** For each gate, on which side of it the axle's middle was a step ago. */
   readonly gateSides: Float64Array;
+  /** What the robot was at during the last step. */
+  modeBefore: number;
   beforeX: Mm;
   beforeY: Mm;
   overEdge: boolean;
@@ -56,6 +58,7 @@ export function startRecord(world: World, options: DriveOptions, journey: Journe
     events: [],
     readings: [],
     gateSides: new Float64Array(world.sheet.gates.length),
+    modeBefore: r.mode,
     beforeX: r.x,
     beforeY: r.y,
     overEdge: false,
@@ -82,15 +85,20 @@ export function whereabouts(k: Recorder, r: RobotState) {
   };
 }
 
-/** Brings the way up to date. While the robot turns or searches its sensor sweeps over paper. */
+/**
+ * Brings the way up to date by what the robot was at during the last step. While it turns or searches
+ * its sensor sweeps over paper, and the way stands still.
+ */
 export function measureWay(k: Recorder, r: RobotState): void {
-  if (r.mode !== MODE.follow && r.mode !== MODE.creep && r.mode !== MODE.gap) return;
+  const mode = k.modeBefore;
+  const coasting = mode === MODE.stopped && k.ending?.kind === 'parked';
+  if (mode !== MODE.follow && mode !== MODE.creep && mode !== MODE.gap && !coasting) return;
   const { barAhead } = k.world.kit.robot;
   measure(k.meter, k.world.layout.lines, k.joins, {
     sensor: { x: r.x + barAhead * r.cos, y: r.y + barAhead * r.sin },
     cos: r.cos,
     sin: r.sin,
-    following: r.mode === MODE.follow,
+    following: mode === MODE.follow,
   });
 }
 

@@ -41,7 +41,7 @@ function eventsOf(k: Recorder, r: RobotState, note: Note): RunEvent[] {
       return [{ ...where, ...note }];
     case 'wait':
     case 'signal':
-      return [{ kind: note.kind, ...where, until: timeOf(note.untilStep) }];
+      return [{ kind: note.kind, ...where, until: timeOf(note.untilStep + 1) }];
     case 'parked':
       settle(k, 'parked', r.stepCount + AFTER.rest);
       return [];
