@@ -4,7 +4,8 @@ import type * as z from 'zod/mini';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import type { DocumentPath } from '../../shared/documents/refusal.ts';
-import { parseDocument } from '../../shared/documents/values.ts';
+import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
+import { Verdict } from '../../shared/documents/verdict.ts';
 import { checkChallenge } from '../../shared/judge/check-challenge.ts';
 import { judge } from '../../shared/judge/judge.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
@@ -84,7 +85,7 @@ function run(): number {
   if (refusal)
     throw wrongValue('Design', refusal.path, `(${refusal.code}): ${words.judging.refusal(refusal)}`);
   const text = given.json
-    ? JSON.stringify(verdict, null, 2)
+    ? JSON.stringify(writeDocument(Verdict, verdict), null, 2)
     : reportLines(challenge, verdict, words).join('\n');
   process.stdout.write(`${text}\n`);
   return verdict.met ? EXIT.met : EXIT.notMet;

@@ -31,6 +31,50 @@ export const RULE_IDS = [
 export const RuleId = z.enum(RULE_IDS);
 export type RuleId = (typeof RULE_IDS)[number];
 
+/** Which of a rule's sentences. What ends the plain line beside a mark is a variant too. */
+export const FINDING_VARIANTS = [
+  'thin',
+  'thick',
+  'few',
+  'many',
+  'short',
+  'long',
+  'gap',
+  'overlap',
+  'loose-end',
+  'single-ink',
+  'word',
+  'across',
+  'no-line',
+  'start',
+  'mark',
+  'junction',
+  'corner',
+  'end',
+  'curve',
+] as const;
+export type FindingVariant = (typeof FINDING_VARIANTS)[number];
+
+/** What to do about a finding. */
+export const REMEDIES = [
+  'blunt-corner',
+  'widen-curve',
+  'set-width',
+  'move-apart',
+  'move-inside',
+  'slow-down',
+  'slide-mark',
+  'slide-or-slow-down',
+  'add-bands',
+  'remove-bands',
+  'even-bands',
+  'choose-mark',
+  'lead-out',
+  'draw-from-berth',
+  'draw-to-berth',
+] as const;
+export type Remedy = (typeof REMEDIES)[number];
+
 const PlainPoint = z.strictObject({ x: z.number(), y: z.number() });
 
 /** Where a finding is. `at` is the point for its ring; a stretch runs from `from` to `to` along a line. */

@@ -3,6 +3,7 @@ import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts
 import type { DesignRefusal } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
 import { inkOf } from '../goals/ink.ts';
+import { canonicalDrawing } from '../track/canonical.ts';
 
 /** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
 export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {
@@ -65,10 +66,12 @@ function overSize({ sheet }: Challenge, drawing: Drawing): DesignRefusal | undef
   return marks > DESIGN_LIMITS.marks ? tooManyMarks(marks, DESIGN_LIMITS.marks) : undefined;
 }
 
-function overBudget({ limits }: Challenge, drawing: Drawing): DesignRefusal | undefined {
-  const ink = inkOf(drawing);
-  if (limits.ink !== undefined && ink > limits.ink) {
-    return { code: 'too-much-ink', path: ['drawing', 'lines'], measured: ink, allowed: limits.ink };
+function overBudget({ limits, sheet }: Challenge, drawing: Drawing): DesignRefusal | undefined {
+  if (limits.ink !== undefined) {
+    const ink = inkOf(canonicalDrawing(drawing, sheet.given));
+    if (ink > limits.ink) {
+      return { code: 'too-much-ink', path: ['drawing', 'lines'], measured: ink, allowed: limits.ink };
+    }
   }
   const marks = drawing.marks.length;
   return limits.marks !== undefined && marks > limits.marks ? tooManyMarks(marks, limits.marks) : undefined;

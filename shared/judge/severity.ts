@@ -16,7 +16,8 @@ export function settleSeverities(findings: readonly Finding[], traces: readonly 
 }
 
 function settled(finding: Finding, failures: readonly PaperPoint[], traces: readonly Trace[]): Severity {
-  if (finding.rule === 'R-finish-reachable') return traces.some(misses) ? 'stops' : 'untidy';
+  // A line that never comes to the finish is wrong as a whole: the run fails wherever the line ends.
+  if (finding.rule === 'R-finish-reachable') return traces.some(misses) ? 'stops' : finding.severity;
   const fails = failures.some((place) => distance(place, finding.place.at) <= NEAR);
   if (fails) return 'stops';
   return finding.severity === 'stops' ? 'may-stop' : finding.severity;

@@ -38,7 +38,7 @@ export const oneFastStretch: Recipe = {
       marks([
         { id: 'first', line: 'way', at: 40, action: 'faster' },
         { id: 'second', line: 'way', at: 90, action: 'faster' },
-        { id: 'steady', line: 'way', at: 350, action: 'steady' },
+        { id: 'steady', line: 'way', at: 358, action: 'steady' },
       ]),
     ),
   }),

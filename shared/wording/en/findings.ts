@@ -1,4 +1,4 @@
-import type { Finding, RuleId } from '../../documents/verdict.ts';
+import type { Finding, FindingVariant, Remedy, RuleId } from '../../documents/verdict.ts';
 import { numbers } from './numbers.ts';
 
 /** A title of two to four words with the measured value, and what it means and what is allowed. */
@@ -13,108 +13,217 @@ const { length, angle } = numbers;
 interface Values {
   readonly measured: number;
   readonly allowed: number;
-  readonly variant: string | undefined;
+  readonly variant: FindingVariant | undefined;
   readonly severity: Finding['severity'];
 }
 
-const title = (text: string, value: string): string => `${text} (${value})`;
+const said = (name: string, value: string, sentence: string): Said => ({
+  title: `${name} (${value})`,
+  sentence,
+});
 const least = (v: Values): string => `at least ${length(v.allowed)}`;
 const most = (v: Values): string => `at most ${length(v.allowed)}`;
 
-/** What a band's length is of the mean of its mark, as a share of 100. */
+/** A share of 1, as a share of 100. */
 const percent = (ratio: number): string => `${numbers.short(ratio * 100, 0)} %`;
 
-const CORNER = {
-  stops: (v: Values) =>
-    `The robot loses the line here. Open the corner to ${angle(v.allowed)} or more, or round it off.`,
-  'may-stop': () =>
-    'The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here.',
-  untidy: (v: Values) => `The robot gets round. Corners of ${angle(v.allowed)} or more are easiest.`,
+/** What the plain line beside a mark comes up against. */
+const BESIDE: Readonly<Partial<Record<FindingVariant, string>>> = {
+  start: 'the robot’s berth',
+  mark: 'the next mark',
+  junction: 'the junction',
+  corner: 'the corner',
+  curve: 'the curve',
+  end: 'the end of the line',
 };
+const beside = (v: Values): string => BESIDE[v.variant ?? 'end'] ?? 'the next thing';
+
+const CORNER: Readonly<Record<Finding['severity'], (v: Values) => string>> = {
+  stops: (v) => `The robot loses the line here: corners of ${angle(v.allowed)} or more are easiest.`,
+  'may-stop': (v) =>
+    `The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here. Corners from ${angle(v.allowed)} on are safe.`,
+  untidy: (v) => `The robot gets round: corners of ${angle(v.allowed)} or more are easiest.`,
+};
+
+function beforeMark(v: Values): Said {
+  if (v.variant === 'mark') {
+    return said(
+      'Marks too close',
+      length(v.measured),
+      `The robot may overlook one: keep ${least(v)} of plain line between two marks.`,
+    );
+  }
+  const from = v.variant === 'start' ? beside(v) : `${beside(v)} before it`;
+  return said(
+    'Too little before',
+    length(v.measured),
+    `The robot may overlook this mark: it needs ${least(v)} of straight line from ${from}.`,
+  );
+}
 
 const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
   'R-line-width': (v) =>
-    v.measured < v.allowed
-      ? {
-          title: title('Line too thin', length(v.measured)),
-          sentence: `The robot reads marks badly on it: a line is ${least(v)} wide.`,
-        }
-      : {
-          title: title('Line too thick', length(v.measured)),
-          sentence: `The robot takes it for a junction: a line is ${most(v)} wide.`,
-        },
-  'R-corner': (v) => ({ title: title('Sharp corner', angle(v.measured)), sentence: CORNER[v.severity](v) }),
-  'R-curve-radius': (v) => ({
-    title: title('Tight curve', length(v.measured)),
-    sentence: `The robot may run off the line: a curve has a radius of ${least(v)}.`,
-  }),
-  'R-clearance': (v) => ({
-    title: title('Lines too close', length(v.measured)),
-    sentence: `The robot sees both lines at once: keep them ${least(v)} apart, middle to middle.`,
-  }),
-  'R-margin': (v) => ({
-    title: title('Close to the edge', length(v.measured)),
-    sentence: `The robot may drive off the paper: keep ${least(v)} from the edge.`,
-  }),
-  'R-before-mark': (v) => ({
-    title: title('Too little before', length(v.measured)),
-    sentence: `The robot may overlook this mark: it needs ${least(v)} of plain straight line before it.`,
-  }),
-  'R-after-mark': (v) => ({
-    title: title('Too little after', length(v.measured)),
-    sentence: `The mark may act too late: it needs ${least(v)} of plain line after it.`,
-  }),
-  'R-band-count': (v) => ({
-    title: title('Number of bands', String(v.measured)),
-    sentence:
-      v.measured < v.allowed
-        ? `A mark has at least ${numbers.words(v.allowed)} bands.`
-        : `A mark has at most ${numbers.words(v.allowed)} bands.`,
-  }),
+    v.variant === 'thin'
+      ? said(
+          'Line too thin',
+          length(v.measured),
+          `The robot reads marks badly on it: a line is ${least(v)} wide.`,
+        )
+      : said(
+          'Line too thick',
+          length(v.measured),
+          `The robot may take it for a junction: a line is ${most(v)} wide.`,
+        ),
+  'R-corner': (v) => said('Sharp corner', angle(v.measured), CORNER[v.severity](v)),
+  'R-curve-radius': (v) =>
+    said(
+      'Tight curve',
+      length(v.measured),
+      `The robot may run off the line: a curve has a radius of ${least(v)}.`,
+    ),
+  'R-clearance': (v) =>
+    said(
+      'Lines too close',
+      length(v.measured),
+      `The robot may see both lines at once: keep them ${least(v)} apart, middle to middle.`,
+    ),
+  'R-margin': (v) => {
+    if (v.variant === 'loose-end') {
+      return said(
+        'Fast to the edge',
+        length(v.measured),
+        `The robot is fast where the line ends: leave ${least(v)} to the edge of the paper.`,
+      );
+    }
+    if (v.measured < 0) {
+      return said(
+        'Off the paper',
+        length(-v.measured),
+        `The line leaves the paper: keep ${least(v)} from its edge.`,
+      );
+    }
+    return said(
+      'Close to the edge',
+      length(v.measured),
+      `The robot’s wheel may leave the paper: keep ${least(v)} from its edge.`,
+    );
+  },
+  'R-before-mark': beforeMark,
+  'R-after-mark': (v) =>
+    said(
+      'Too little after',
+      length(v.measured),
+      `The mark may act too late: it needs ${least(v)} of line before ${beside(v)}.`,
+    ),
+  'R-band-count': (v) =>
+    v.variant === 'few'
+      ? said(
+          'Too few bands',
+          String(v.measured),
+          `The robot takes it for no mark: a mark has at least ${numbers.words(v.allowed)} bands.`,
+        )
+      : said(
+          'Too many bands',
+          String(v.measured),
+          `The robot takes it for no mark: a mark has at most ${numbers.words(v.allowed)} bands.`,
+        ),
   'R-band-length': (v) =>
-    v.measured < v.allowed
-      ? {
-          title: title('Band too short', length(v.measured)),
-          sentence: `The robot may not see it: a band is ${least(v)} long.`,
-        }
-      : {
-          title: title('Band too long', length(v.measured)),
-          sentence: `The robot may take it for two: a band is ${most(v)} long.`,
-        },
-  'R-band-equality': (v) => ({
-    title: title('Unequal bands', percent(v.measured)),
-    sentence: `The robot may misread the mark: each band is within ${percent(v.allowed)} of the mark’s mean.`,
-  }),
+    v.variant === 'short'
+      ? said('Band too short', length(v.measured), `The robot may not see it: a band is ${least(v)} long.`)
+      : said(
+          'Band too long',
+          length(v.measured),
+          `The robot may take it for two: a band is ${most(v)} long.`,
+        ),
+  'R-band-equality': (v) =>
+    said(
+      'Unequal bands',
+      percent(v.measured),
+      `The robot may misread the mark: its bands may differ by ${percent(v.allowed)} from their mean.`,
+    ),
   'R-band-gap': (v) =>
     v.variant === 'overlap'
-      ? {
-          title: title('Bands overlap', length(v.measured)),
-          sentence: `The inks mix and the robot sees neither: bands overlap by ${most(v)}.`,
-        }
+      ? said(
+          'Bands overlap',
+          length(v.measured),
+          `Mixed inks look like a band of their own: bands overlap by ${most(v)}.`,
+        )
+      : said(
+          'White between bands',
+          length(v.measured),
+          `The robot may think that the mark has ended: leave ${most(v)} of white.`,
+        ),
+  'R-unknown-mark': (v) =>
+    v.variant === 'single-ink'
+      ? said(
+          'A single ink',
+          length(v.measured),
+          `It is no mark and no coloured line: a coloured line is ${least(v)} long.`,
+        )
       : {
-          title: title('White between bands', length(v.measured)),
-          sentence: `The robot thinks that the mark has ended: leave ${most(v)} between bands.`,
+          title: 'Unknown mark',
+          sentence: 'These bands are not in the chart: the robot drives on as if nothing were there.',
         },
-  'R-unknown-mark': () => ({
-    title: 'Unknown mark',
-    sentence: 'These bands are not in the chart: the robot drives on as if nothing were there.',
-  }),
-  'R-mark-on-curve': (v) => ({
-    title: 'Mark on a curve',
-    sentence: `The robot reads marks only on a straight line: ${length(v.measured)} of this one lie on a curve.`,
-  }),
-  'R-mark-on-junction': (v) => ({
-    title: 'Mark at a junction',
-    sentence: `The robot can’t read while it crosses a junction: move the mark ${least(v)} away.`,
-  }),
-  'R-start-on-line': (v) => ({
-    title: 'No line at the start',
-    sentence: `The robot sees no line from its berth: it starts ${length(v.measured)} from the nearest one, and ${most(v)} is near enough.`,
-  }),
-  'R-finish-reachable': () => ({
-    title: 'No way to the finish',
-    sentence: 'No line leads from the start to the finish berth: find where it breaks off.',
-  }),
+  'R-mark-on-curve': (v) =>
+    said(
+      'Mark on a curve',
+      length(v.measured),
+      `The robot may misread it: a mark needs straight line, or a curve with a radius of ${least(v)}.`,
+    ),
+  'R-mark-on-junction': (v) => {
+    const where =
+      v.variant === 'corner' ? 'a corner' : v.variant === 'end' ? 'the end of a line' : 'a junction';
+    return {
+      title: `Mark over ${where}`,
+      sentence: `The robot can’t read it there: a mark needs line on both sides.`,
+    };
+  },
+  'R-start-on-line': (v) => {
+    if (v.variant === 'across') {
+      return said(
+        'Line across the start',
+        angle(v.measured),
+        `The robot may set off the wrong way: the line leads out within ${angle(v.allowed)} of where it faces.`,
+      );
+    }
+    if (v.allowed === 0) {
+      return {
+        title: 'No line at the start',
+        sentence: 'The robot sees no line from its berth: begin the line under its sensors.',
+      };
+    }
+    return said(
+      'No line at the start',
+      length(v.measured),
+      `The robot sees no line from its berth: the line passes within ${length(v.allowed)} of its sensors.`,
+    );
+  },
+  'R-finish-reachable': (v) =>
+    Number.isFinite(v.measured) && v.measured > v.allowed
+      ? said(
+          'No way to the finish',
+          length(v.measured),
+          `The line has to come within ${length(v.allowed)} of the middle of the berth.`,
+        )
+      : { title: 'No way to the finish', sentence: 'No line leads from the start into the finish berth.' },
+};
+
+const REMEDY: Readonly<Record<Remedy, string>> = {
+  'blunt-corner': 'Make the corner wider, or round it off.',
+  'widen-curve': 'Draw the curve wider.',
+  'set-width': 'Draw the line in the usual width.',
+  'move-apart': 'Move the lines apart.',
+  'move-inside': 'Move the line away from the edge.',
+  'slow-down': 'Slow down before the line ends.',
+  'slide-mark': 'Slide the mark along the line.',
+  'slide-or-slow-down': 'Slide the mark along the line, or slow down before it.',
+  'add-bands': 'Add a band.',
+  'remove-bands': 'Take a band away.',
+  'even-bands': 'Make the bands equal and edge to edge.',
+  'choose-mark': 'Choose a mark from the chart.',
+  'lead-out': 'Draw the line out of the berth as the robot faces.',
+  'draw-from-berth': 'Begin the line in the start berth.',
+  'draw-to-berth': 'Draw the line on into the finish berth.',
 };
 
 export const findings = {
@@ -122,7 +231,9 @@ export const findings = {
     SAID[finding.rule]({
       measured: finding.measured ?? 0,
       allowed: finding.allowed ?? 0,
-      variant: finding.variant,
+      variant: finding.variant as FindingVariant | undefined,
       severity: finding.severity,
     }),
+  /** What to do about it, as one sentence; undefined where the rule knows nothing. */
+  remedy: (finding: Finding): string | undefined => finding.remedy && REMEDY[finding.remedy.code as Remedy],
 };

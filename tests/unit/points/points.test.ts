@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { GoalResult } from '../../../shared/documents/verdict.ts';
 import { pointLines, totalOf, wholeShares } from '../../../shared/points/points.ts';
+import '../../seed.ts';
 
 const goals = (...weights: number[]) =>
   weights.map((weight, i) => ({ id: `g${i}`, formula: { kind: 'finish' as const }, must: true, weight }));

@@ -14,10 +14,10 @@ const finding = (over: Partial<Finding>): Finding => ({
 
 describe('findings', () => {
   test('a corner of 42 degrees that may be taken for a junction', () => {
-    expect(findings.said(finding({ measured: 42, allowed: 50, unit: 'degrees' }))).toEqual({
+    expect(findings.said(finding({ measured: 42, allowed: 90, unit: 'degrees' }))).toEqual({
       title: 'Sharp corner (42°)',
       sentence:
-        'The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here.',
+        'The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here. Corners from 90° on are safe.',
     });
   });
   for (const rule of RULE_IDS) {

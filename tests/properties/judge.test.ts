@@ -1,0 +1,99 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Drawing, Line } from '../../shared/documents/design.ts';
+import type { Verdict } from '../../shared/documents/verdict.ts';
+import { judge } from '../../shared/judge/judge.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import '../seed.ts';
+
+const drawn: Challenge[] = readyChallenges(DEMO_KIT).flatMap((one) =>
+  one.playable && one.challenge.play === 'draw' ? [one.challenge] : [],
+);
+
+/** A line cut in two at the end of piece `piece`, its marks moved along. */
+function cut(drawing: Drawing, line: Line, piece: number, ways: readonly number[]): Drawing {
+  const way = ways[piece]!;
+  const rest: Line = {
+    ...line,
+    id: `${line.id}-rest`,
+    from: line.pieces[piece]!.to,
+    pieces: line.pieces.slice(piece + 1),
+  };
+  const first: Line = { ...line, pieces: line.pieces.slice(0, piece + 1) };
+  const marks = drawing.marks.map((mark) =>
+    mark.line === line.id && mark.at >= way
+      ? { ...mark, line: rest.id, at: Math.round((mark.at - way) * 100) / 100 }
+      : mark,
+  );
+  return { lines: [...drawing.lines.filter((l) => l !== line), rest, first], marks };
+}
+
+/** The first straight, along an axis, drawn as two pieces that meet at a hundredth of a millimetre. */
+function inTwoPieces(line: Line, share: number): Line {
+  const [first, ...others] = line.pieces;
+  const middle = {
+    x: Math.round((line.from.x + (first!.to.x - line.from.x) * share) * 100) / 100,
+    y: Math.round((line.from.y + (first!.to.y - line.from.y) * share) * 100) / 100,
+  };
+  return { ...line, pieces: [{ to: middle, bulge: 0 }, first!, ...others] };
+}
+
+/** What must be the same for equal designs: findings keep the names of the lines that were drawn. */
+const essence = (verdict: Verdict) => ({
+  ...verdict,
+  findings: verdict.findings.map(({ rule, severity }) => `${rule} ${severity}`).sort(),
+});
+
+const judged = (challenge: Challenge, drawing: Drawing) =>
+  essence(judge(challenge, { version: 1, drawing }, 'entry').verdict);
+
+describe('judge', () => {
+  for (const challenge of drawn) {
+    const model = challenge.model!.drawing;
+    const line = model.lines[0]!;
+
+    test(`${challenge.id}: reordering and splitting lines changes no bit of the verdict`, () => {
+      const expected = judged(challenge, model);
+      fc.assert(
+        fc.property(
+          fc.double({ min: 0.05, max: 0.95, noNaN: true }),
+          fc.boolean(),
+          fc.shuffledSubarray(model.marks, { minLength: model.marks.length }),
+          (share, split, marks) => {
+            const pieced = inTwoPieces(line, share);
+            const start = Math.abs(pieced.pieces[0]!.to.x - line.from.x);
+            const length = Math.round(start * 100) / 100;
+            const whole: Drawing = { lines: [pieced], marks };
+            const free = marks.every((m) => m.at + 20 < length || m.at > length);
+            const drawing = split && free ? cut(whole, pieced, 0, [length]) : whole;
+            expect(judged(challenge, drawing)).toEqual(expected);
+          },
+        ),
+        { numRuns: 12 },
+      );
+    });
+
+    test(`${challenge.id}: the other direction of drawing changes no bit of the verdict`, () => {
+      const ends = [line.from, ...line.pieces.map((piece) => piece.to)];
+      const backwards: Line = {
+        ...line,
+        from: ends.at(-1)!,
+        pieces: line.pieces.map((piece, i) => ({ to: ends[i]!, bulge: -piece.bulge })).reverse(),
+      };
+      // Marks of a turned line need the exact length; this part of the property is about bare lines.
+      expect(judged(challenge, { lines: [backwards], marks: [] })).toEqual(
+        judged(challenge, { lines: [line], marks: [] }),
+      );
+    });
+
+    test(`${challenge.id}: judged twice, every trace has the same bits`, () => {
+      const once = judge(challenge, challenge.model!, 'live');
+      const again = judge(challenge, challenge.model!, 'entry');
+      expect(again.traces).toEqual(once.traces);
+      expect({ ...again.verdict, level: 'live' }).toEqual(once.verdict);
+      expect(once.verdict.runs.map((run) => run.traceHash)).toEqual(once.traces.map((trace) => trace.hash));
+    });
+  }
+});

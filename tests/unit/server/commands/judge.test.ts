@@ -1,0 +1,123 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, test } from 'vitest';
+import { Challenge } from '../../../../shared/documents/challenge.ts';
+import { Design } from '../../../../shared/documents/design.ts';
+import { parseDocument, writeDocument } from '../../../../shared/documents/values.ts';
+import { Verdict } from '../../../../shared/documents/verdict.ts';
+import { DEMO_KIT } from '../../../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../../../shared/library/ready.ts';
+
+const ROOT = fileURLToPath(new URL('../../../../', import.meta.url));
+const example = (name: string) => join(ROOT, 'shared/library/examples', `${name}.json`);
+const CHALLENGE = example('one-fast-stretch');
+const MET = example('one-fast-stretch-met');
+const UNMET = example('one-fast-stretch-unmet');
+
+const folder = mkdtempSync(join(tmpdir(), 'judge-command-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Writes a changed copy of an example. */
+function changed(file: string, change: (json: Json) => void): string {
+  const json = JSON.parse(readFileSync(file, 'utf8')) as Json;
+  change(json);
+  const path = join(folder, `${Math.abs(JSON.stringify(json).length)}.json`);
+  writeFileSync(path, JSON.stringify(json));
+  return path;
+}
+interface Json {
+  drawing: { lines: { pieces: { bulge: number }[] }[]; marks: { line: string }[] };
+  goals: { formula: unknown }[];
+}
+
+function command(...args: string[]) {
+  const run = spawnSync(process.execPath, ['--import', 'tsx', 'server/commands/judge.ts', ...args], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  });
+  return { code: run.status, out: run.stdout, err: run.stderr };
+}
+
+describe('npm run judge', () => {
+  test('a met design: words and exit code 0', () => {
+    const { code, out } = command('--challenge', CHALLENGE, '--design', MET);
+    expect(code).toBe(0);
+    expect(out).toContain('Met: 100 of 100 points');
+    expect(out).toMatch(/Drive exactly one fast stretch of 15 cm or more\. [\d.]+ cm to spare/);
+    expect(out).toMatch(/reads C A \(mark second\): faster, acts at \d+, 160 after/);
+  });
+
+  test('an unmet design by the key of a ready challenge: exit code 1, the corner and its angle', () => {
+    const { code, out } = command('--challenge', 'one-fast-stretch', '--design', UNMET);
+    expect(code).toBe(1);
+    expect(out).toContain('Not met: 40 of 100 points');
+    expect(out).toContain('15 cm missing');
+    expect(out).toContain('Sharp corner (42°) at 222, 160 mm');
+  });
+
+  test('--json prints a verdict', () => {
+    const { code, out } = command('--challenge', CHALLENGE, '--design', MET, '--json');
+    expect(code).toBe(0);
+    expect(parseDocument(Verdict, JSON.parse(out))).toMatchObject({
+      ok: true,
+      value: { level: 'entry', met: true, total: 100 },
+    });
+  });
+
+  test('what is not valid ends with 2 and the path of the value', () => {
+    const bulge = changed(MET, (json) => {
+      json.drawing.lines[0]!.pieces[1]!.bulge = 99;
+    });
+    expect(command('--challenge', CHALLENGE, '--design', bulge)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('drawing.lines[0].pieces[1].bulge is too large'),
+    });
+    const mark = changed(MET, (json) => {
+      json.drawing.marks[2]!.line = 'gone';
+    });
+    expect(command('--challenge', CHALLENGE, '--design', mark)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('drawing.marks[2].line'),
+    });
+    const goal = changed(CHALLENGE, (json) => {
+      json.goals[1]!.formula = { kind: 'gates', gates: ['moon'], ordered: true };
+    });
+    expect(command('--challenge', goal, '--design', MET)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('goals[1].formula (unknown-gate)'),
+    });
+  });
+
+  test('a missing file, a file that is not JSON and missing options end with 2 and a sentence', () => {
+    const broken = join(folder, 'broken.json');
+    writeFileSync(broken, '{');
+    expect(command('--challenge', CHALLENGE, '--design', join(folder, 'none.json'))).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('can’t be read'),
+    });
+    expect(command('--challenge', CHALLENGE, '--design', broken)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('is not JSON'),
+    });
+    expect(command('--design', MET)).toMatchObject({ code: 2, err: expect.stringContaining('Usage:') });
+    expect(command('--speed', '3')).toMatchObject({ code: 2, err: expect.stringContaining('Usage:') });
+  });
+});
+
+describe('the shipped examples', () => {
+  const one = readyChallenges(DEMO_KIT).find((r) => r.key === 'one-fast-stretch');
+  const json = (file: string): unknown => JSON.parse(readFileSync(file, 'utf8'));
+
+  test('are the ready challenge and its model in their file form', () => {
+    if (!one?.playable) throw new Error('the demo chart has every action');
+    expect(json(CHALLENGE)).toEqual(writeDocument(Challenge, one.challenge));
+    expect(json(MET)).toEqual(writeDocument(Design, one.challenge.model!));
+  });
+
+  test('the unmet design is a sound document', () => {
+    expect(parseDocument(Design, json(UNMET)).ok).toBe(true);
+  });
+});
