@@ -95,18 +95,19 @@ class Talk {
     }
   }
 
-  /** A message's value when seat, form and rate are right; otherwise the refusal. */
+  /** A message's value when seat, rate and form are right, the cheapest first; otherwise the refusal. */
   async #admit<T>(
     session: Session,
     rate: RateName,
-    checked: Checked<T>,
+    check: () => Checked<T>,
   ): Promise<{ ok: true; value: T; open: OpenRoom; seat: Seat } | { ok: false; refusal: WireRefusal }> {
     const { standing } = session;
     if (standing.kind !== 'seated') return refused({ code: 'no-seat' });
-    if (!checked.ok) return checked;
     const { open, seat } = standing;
     const allowed = await this.#parts.rates.allows(rate, `${open.room.state.id} ${seatKey(seat)}`);
     if (!allowed) return refused({ code: 'too-fast' });
+    const checked = check();
+    if (!checked.ok) return checked;
     return { ok: true, value: checked.value, open, seat };
   }
 
@@ -143,20 +144,20 @@ class Talk {
   }
 
   async #command(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const admitted = await this.#admit(session, 'command', checkCommand(body));
+    const admitted = await this.#admit(session, 'command', () => checkCommand(body));
     if (!admitted.ok) return reply(admitted);
     const { open, seat, value } = admitted;
     reply(await this.#parts.rooms.take(open.room, seat, value));
   }
 
   async #fetch(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const admitted = await this.#admit(session, 'fetch', checkDocumentId(body));
+    const admitted = await this.#admit(session, 'fetch', () => checkDocumentId(body));
     if (!admitted.ok) return reply(admitted);
     reply(await this.#parts.rooms.read(admitted.open.room, admitted.seat, admitted.value));
   }
 
   async #latest(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const admitted = await this.#admit(session, 'latest', checkLatest(body));
+    const admitted = await this.#admit(session, 'latest', () => checkLatest(body));
     if (!admitted.ok) return reply(admitted);
     const { open, seat } = admitted;
     const value = passedOn(admitted.value, seat, open.room.state, this.#parts.now());

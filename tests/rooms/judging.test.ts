@@ -1,0 +1,110 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { readyChallenge } from '../../server/rooms/ready.ts';
+import { Design } from '../../shared/documents/design.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
+import {
+  codeOf,
+  joinCookie,
+  lineDesign,
+  openRoom,
+  ownerCookie,
+  type Page,
+  quickJudging,
+  seated,
+  type TestServer,
+  testServer,
+} from './harness.ts';
+
+let server: TestServer;
+const pages: Page[] = [];
+afterEach(async () => {
+  for (const page of pages.splice(0)) page.close();
+  await server.end();
+});
+
+/** A desk and a tablet in the building phase of `first-line`. */
+async function building(): Promise<{ desk: Page; tablet: Page; cookies: [string, string] }> {
+  const owner = await ownerCookie(server);
+  const { word } = await openRoom(server.url, owner);
+  const team = await joinCookie(server.url, word);
+  const desk = await seated(server.url, 'desk', owner);
+  const tablet = await seated(server.url, 'tablet', team);
+  pages.push(desk, tablet);
+  await desk.command({ kind: 'choose-challenge', key: 'first-line' });
+  await desk.command({ kind: 'start-building', seconds: null });
+  return { desk, tablet, cookies: [owner, team] };
+}
+
+const handIn = (tablet: Page, design: unknown, id?: string) =>
+  tablet.command({ kind: 'hand-in', round: 0, design }, id);
+
+describe('judging on the server', () => {
+  it('gives the library’s own design full points, and an empty sheet none', async () => {
+    server = await testServer();
+    const { desk, tablet } = await building();
+    const model = readyChallenge('first-line')?.model;
+    await handIn(tablet, writeDocument(Design, model!));
+    await handIn(tablet, { version: 1, drawing: { lines: [], marks: [] } });
+    await desk.until('two verdicts', () => desk.state?.entries.filter((e) => e.verdict).length === 2);
+    expect(desk.state?.entries.map((e) => [e.verdict?.points, e.verdict?.met])).toEqual([
+      [100, true],
+      [0, false],
+    ]);
+  });
+
+  it('tries an entry again when the judge failed', async () => {
+    let calls = 0;
+    const judging = {
+      ...quickJudging,
+      judge: async (task: { design: string }) => {
+        if (++calls < 3) throw new Error('the worker died');
+        return quickJudging.judge(task);
+      },
+    };
+    server = await testServer({ judging });
+    const { desk, tablet } = await building();
+    await handIn(tablet, lineDesign(150));
+    await desk.until('the verdict', () => Boolean(desk.state?.entries[0]?.verdict));
+    expect(calls).toBe(3);
+  });
+
+  it('goes on without the entry on which the judge always fails', async () => {
+    const judging = {
+      ...quickJudging,
+      judge: async (task: { design: string }) => {
+        if (task.design.includes('13000')) throw new Error('cannot');
+        return quickJudging.judge(task);
+      },
+    };
+    server = await testServer({ judging });
+    const { desk, tablet } = await building();
+    await handIn(tablet, lineDesign(90));
+    await handIn(tablet, lineDesign(150));
+    await desk.until('a verdict', () => Boolean(desk.state?.entries[1]?.verdict));
+    expect(desk.state?.entries[0]?.verdict).toBeNull();
+    await desk.command({ kind: 'go-to', phase: 'show' });
+    const entry = desk.state?.entries[0]?.id ?? '';
+    expect(codeOf(await desk.command({ kind: 'stage', entries: [entry] }))).toBe('not-judged');
+  });
+
+  it('judges after a restart what had no verdict before', async () => {
+    const waiting: ((reason: Error) => void)[] = [];
+    const never = {
+      judge: () => new Promise<never>((_, reject) => waiting.push(reject)),
+      close: async () => {
+        for (const reject of waiting) reject(new Error('ended'));
+      },
+    };
+    server = await testServer({ judging: never });
+    const { desk, tablet, cookies } = await building();
+    await handIn(tablet, lineDesign(150));
+    await desk.until('the entry', () => desk.state?.entries.length === 1);
+    const { dataDir } = server;
+    await server.close();
+    server = await testServer({ dataDir, judging: quickJudging });
+    const again = await seated(server.url, 'desk', cookies[0]);
+    pages.push(again);
+    await again.until('the verdict', () => Boolean(again.state?.entries[0]?.verdict));
+    expect(again.state?.entries[0]?.verdict?.points).toBe(60);
+  });
+});
