@@ -6,6 +6,7 @@ import { boxIndex } from '../geometry/spatial-index.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
+import { stretchPlace } from './drawn.ts';
 import { findingAt, lengths } from './findings.ts';
 import { armsAngle, type LineSpot, nodesBeside, nodeWays } from './track-ways.ts';
 
@@ -148,16 +149,11 @@ function draftOf(view: RuleView, { places, least }: Stretch): Draft {
   const { kit, track } = view;
   const own = track.lines[places[0]!.a.line]!.line.given ? 'b' : 'a';
   const ways = places.map((place) => place[own].way);
+  const { at } = places[Math.floor(places.length / 2)]!;
   const { line } = track.lines[places[0]![own].line]!;
   const finding = findingAt(
     'R-clearance',
-    {
-      kind: 'stretch',
-      at: places[Math.floor(places.length / 2)]!.at,
-      line: line.id,
-      from: Math.min(...ways),
-      to: Math.max(...ways),
-    },
+    stretchPlace(view, line.path, Math.min(...ways), Math.max(...ways), at),
     {
       // From here on the outer sensor of one line sees the other.
       severity: least < 2 * kit.robot.sensorPitch + line.width / 2 ? 'may-stop' : 'untidy',

@@ -7,10 +7,12 @@ import { type Start, startOn } from '../track/start.ts';
 import type { Track } from '../track/track.ts';
 import { type Travel, travelFrom } from '../track/travel.ts';
 
-/** All that a check of a drawing needs. `layout` and `track` are those of `sheet` and `drawing`. */
+/** All that a check of a drawing needs: see `ruleContext`. */
 export interface RuleContext {
   readonly sheet: Sheet;
+  /** As it was drawn: findings name these lines, and remedies change these. */
   readonly drawing: Drawing;
+  /** Of the canonical form, so that how something was drawn does not matter to any rule. */
   readonly layout: Layout;
   readonly track: Track;
   readonly kit: Kit;

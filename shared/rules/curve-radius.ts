@@ -5,6 +5,7 @@ import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, Rad } from '../geometry/units.ts';
 import type { LaidLine } from '../track/layout.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
+import { stretchPlace } from './drawn.ts';
 import { findingAt, lengths } from './findings.ts';
 
 /** No curve of a drawn line is tighter than the kit's radius. Neighbouring tight arcs are one curve. */
@@ -25,7 +26,7 @@ function checkLine(view: RuleView, line: LaidLine): Draft[] {
   return tightCurves(line, limit).map(({ from, to, radius, turn }) => ({
     finding: findingAt(
       'R-curve-radius',
-      { kind: 'stretch', at: pointAt(line.path, (from + to) / 2), line: line.id, from, to },
+      stretchPlace(view, line.path, from, to, pointAt(line.path, (from + to) / 2)),
       {
         // Up to a right angle a tight curve is taken like a corner.
         severity: turn > Math.PI / 2 + TOLERANCE.tangent ? 'may-stop' : 'untidy',

@@ -2,6 +2,7 @@ import type { Drawing } from '../documents/design.ts';
 import { pointAt } from '../geometry/path.ts';
 import type { LaidLine } from '../track/layout.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
+import { linesOn, stretchPlace } from './drawn.ts';
 import { findingAt, lengths } from './findings.ts';
 
 /** A line is drawn neither thinner nor thicker than the sensors like. */
@@ -12,12 +13,12 @@ export const lineWidth: Rule = {
 
 function checkLine(view: RuleView, line: LaidLine): Draft[] {
   const { least, most } = view.kit.rules.lineWidth;
-  const { id, width, path } = line;
+  const { width, path } = line;
   if (width >= least && width <= most) return [];
   const thin = width < least;
   const finding = findingAt(
     'R-line-width',
-    { kind: 'stretch', at: pointAt(path, path.length / 2), line: id, from: 0, to: path.length },
+    stretchPlace(view, path, 0, path.length, pointAt(path, path.length / 2)),
     {
       variant: thin ? 'thin' : 'thick',
       severity: thin ? 'untidy' : 'may-stop',
@@ -25,10 +26,14 @@ function checkLine(view: RuleView, line: LaidLine): Draft[] {
       remedy: 'set-width',
     },
   );
-  return [{ finding, mends: () => [withWidth(view.drawing, id, view.kit.rules.lineWidth.nominal)] }];
+  return [{ finding, mends: () => [withWidth(view, line)] }];
 }
 
-const withWidth = (drawing: Drawing, id: string, width: number): Drawing => ({
-  ...drawing,
-  lines: drawing.lines.map((line) => (line.id === id ? { ...line, width } : line)),
-});
+function withWidth({ drawing, kit }: RuleView, { path }: LaidLine): Drawing {
+  const changed = linesOn(drawing, path);
+  const { nominal } = kit.rules.lineWidth;
+  return {
+    ...drawing,
+    lines: drawing.lines.map((line) => (changed.includes(line) ? { ...line, width: nominal } : line)),
+  };
+}

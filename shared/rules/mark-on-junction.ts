@@ -1,6 +1,6 @@
 import type { LaidMark } from '../track/layout.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
-import { findingAt, markPlace } from './findings.ts';
+import { findingAt, lengths, markPlace } from './findings.ts';
 import { isMark, nodeUnder, ownMarks } from './marks.ts';
 import { slidMark } from './mend-marks.ts';
 
@@ -19,6 +19,7 @@ function checkMark(view: RuleView, mark: LaidMark): Draft[] {
   const finding = findingAt('R-mark-on-junction', markPlace(view.track, mark), {
     variant,
     severity: 'may-stop',
+    ...lengths(0, view.kit.rules.beforeMark),
     remedy: 'slide-mark',
   });
   return [{ finding, mends: () => slidMark(view, mark) }];

@@ -1,5 +1,6 @@
 import type { Drawing, Line, Mark } from '../documents/design.ts';
 import { distance } from '../geometry/exact-math.ts';
+import { pathOf } from '../geometry/path.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { TrackNode } from '../track/track.ts';
@@ -10,52 +11,84 @@ const LEAST_LEG: Mm = 1;
 
 /**
  * The drawing with a corner cut across `leg` before and after it: two corners, each blunter than a
- * right angle. None where a leg is short, bent, part of another line, or carries a mark or junction.
+ * right angle. None where a leg is short, bent, given, or carries a mark or a junction.
  */
 export function cornerCutAcross(view: RuleView, node: TrackNode, leg: Mm): Drawing[] {
   const { track, drawing } = view;
   const edges = node.arms.map((arm) => track.edges[arm.edge]!);
-  const [one, two] = edges;
-  if (!one || !two || one.line !== two.line || one.along === two.along) return [];
-  const laid = track.lines[one.line]!.line;
-  const way = one.along ? one.low : one.high;
-  const vertex = laid.path.starts.findIndex((start) => Math.abs(start - way) < TOLERANCE.samePoint);
-  const before = laid.path.pieces[vertex - 1];
-  const after = laid.path.pieces[vertex];
-  if (laid.given || before?.kind !== 'straight' || after?.kind !== 'straight') return [];
-  const least = Math.min(before.length, after.length, one.length, two.length);
-  const isMarked = view.layout.marks.some(
-    (mark) => mark.line === laid.id && mark.to > way - leg && mark.from < way + leg,
+  const isPlain = edges.every(
+    (edge) => edge.length >= leg + LEAST_LEG && edge.marks.every((mark) => mark.from > leg),
   );
-  if (least < leg + LEAST_LEG || isMarked) return [];
-  const p = along(before.to, before.along, -leg);
-  const q = along(after.from, after.along, leg);
-  const saved = 2 * leg - distance(p, q);
-  return [
-    {
-      lines: drawing.lines.map((line) => (line.id === laid.id ? withoutVertex(line, vertex, p, q) : line)),
-      marks: drawing.marks.map((mark) =>
-        mark.line === laid.id && mark.at > way ? movedBack(mark, saved) : mark,
-      ),
-    },
-  ];
+  const [one, two, ...others] = drawing.lines.flatMap((line) => legsAt(line, node.at, leg));
+  if (!isPlain || !one || !two || others.length > 0) return [];
+  if (Math.min(one.length, two.length) < leg + LEAST_LEG) return [];
+  return cutAcross(drawing, one, two);
 }
 
+/** A straight piece of a drawn line that begins (`away`) or ends at the corner. */
+interface Leg {
+  readonly line: string;
+  readonly piece: number;
+  readonly away: boolean;
+  readonly length: Mm;
+  readonly cut: PaperPoint;
+}
+
+function legsAt(line: Line, corner: PaperPoint, leg: Mm): Leg[] {
+  return pathOf(line).pieces.flatMap((shape, piece) => {
+    const away = isSame(shape.from, corner);
+    if (shape.kind !== 'straight' || (!away && !isSame(shape.to, corner))) return [];
+    const end = away ? shape.from : shape.to;
+    const by = away ? leg : -leg;
+    const cut = { x: stepped(end.x + shape.along.x * by), y: stepped(end.y + shape.along.y * by) };
+    return [{ line: line.id, piece, away, length: shape.length, cut }];
+  });
+}
+
+const isSame = (a: PaperPoint, b: PaperPoint): boolean => distance(a, b) <= TOLERANCE.step;
 const stepped = (mm: Mm): Mm => Math.round(mm * 100) / 100;
 
-const along = (p: PaperPoint, d: { readonly x: number; readonly y: number }, s: Mm): PaperPoint => ({
-  x: stepped(p.x + d.x * s),
-  y: stepped(p.y + d.y * s),
-});
+function cutAcross(drawing: Drawing, one: Leg, two: Leg): Drawing[] {
+  const [inwards, outwards] = one.away ? [two, one] : [one, two];
+  if (inwards.line === outwards.line && outwards.away && outwards.piece === inwards.piece + 1) {
+    return [cutInside(drawing, inwards, outwards)];
+  }
+  if (![one, two].every((leg) => isLineEnd(drawing, leg))) return [];
+  // The line that leads to the corner is drawn on to the other cut.
+  return [trimmed(trimmed(drawing, inwards, [inwards.cut, outwards.cut]), outwards, [outwards.cut])];
+}
 
-const withoutVertex = (line: Line, vertex: number, p: PaperPoint, q: PaperPoint): Line => ({
-  ...line,
-  pieces: [
-    ...line.pieces.slice(0, vertex - 1),
-    { to: p, bulge: 0 },
-    { to: q, bulge: 0 },
-    ...line.pieces.slice(vertex),
-  ],
-});
+const lineOf = (drawing: Drawing, { line }: Leg): Line => drawing.lines.find((l) => l.id === line)!;
 
-const movedBack = (mark: Mark, by: Mm): Mark => ({ ...mark, at: stepped(mark.at - by) });
+const isLineEnd = (drawing: Drawing, leg: Leg): boolean =>
+  leg.piece === (leg.away ? 0 : lineOf(drawing, leg).pieces.length - 1);
+
+function cutInside(drawing: Drawing, inwards: Leg, outwards: Leg): Drawing {
+  const line = lineOf(drawing, inwards);
+  const cuts = [inwards.cut, outwards.cut].map((to) => ({ to, bulge: 0 }));
+  const pieces = [...line.pieces.slice(0, inwards.piece), ...cuts, ...line.pieces.slice(outwards.piece)];
+  return withLine(drawing, line, { ...line, pieces }, pathOf(line).starts[outwards.piece]!);
+}
+
+/** The line's end moved from the corner to the first of `cuts`, and drawn on over the others. */
+function trimmed(drawing: Drawing, leg: Leg, cuts: readonly PaperPoint[]): Drawing {
+  const line = lineOf(drawing, leg);
+  const [last, ...before] = [...cuts].reverse();
+  if (leg.away) {
+    const pieces = [...before.map((to) => ({ to, bulge: 0 })), ...line.pieces];
+    return withLine(drawing, line, { ...line, from: last!, pieces }, Number.NEGATIVE_INFINITY);
+  }
+  const pieces = [...line.pieces.slice(0, -1), ...cuts.map((to) => ({ to, bulge: 0 }))];
+  return withLine(drawing, line, { ...line, pieces }, Number.POSITIVE_INFINITY);
+}
+
+/** The drawing with a line changed, whose marks beyond `from` keep their places on the paper. */
+function withLine(drawing: Drawing, line: Line, changed: Line, from: Mm): Drawing {
+  const by = pathOf(changed).length - pathOf(line).length;
+  const moved = (mark: Mark): Mark =>
+    mark.line === line.id && mark.at > from ? { ...mark, at: stepped(mark.at + by) } : mark;
+  return {
+    lines: drawing.lines.map((l) => (l.id === line.id ? changed : l)),
+    marks: drawing.marks.map(moved),
+  };
+}

@@ -1,21 +1,16 @@
-import type { Band, Drawing, Mark } from '../documents/design.ts';
+import type { Band, Drawing } from '../documents/design.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
 import { isCurve } from '../track/room.ts';
 import { type TrackEdge, twin } from '../track/track.ts';
 import type { RuleView } from './context.ts';
+import { withMark, withSlidMark } from './drawn.ts';
 import { betweenMarks, needsAfter } from './needs.ts';
 
 /** Kept beyond the allowed room, so that rounding to the file form can't bring a finding back. */
 const SPARE: Mm = 0.02;
 
 const stepped = (mm: Mm): Mm => Math.round(mm * 100) / 100;
-
-/** The drawing with one mark changed. */
-const withMark = (drawing: Drawing, id: string, change: (mark: Mark) => Mark): Drawing => ({
-  ...drawing,
-  marks: drawing.marks.map((mark) => (mark.id === id ? change(mark) : mark)),
-});
 
 interface Span {
   readonly from: Mm;
@@ -37,8 +32,8 @@ export function slidMark(view: RuleView, mark: LaidMark): Drawing[] {
   return places
     .map((from) => from - onEdge.from)
     .sort((a, b) => Math.abs(a) - Math.abs(b) || a - b)
-    .map((shift) => withMark(view.drawing, mark.id, (m) => ({ ...m, at: stepped(m.at + shift) })))
-    .filter((drawing) => drawing.marks.every((m) => m.at >= 0));
+    .map((shift) => withSlidMark(view, mark, shift))
+    .filter((drawing) => drawing !== undefined);
 }
 
 /** Spans of the edge where the mark may begin. */
@@ -95,8 +90,13 @@ function roomAtEnds(view: RuleView, edge: TrackEdge, mark: LaidMark): { low: Mm;
 /** The mark with bands as the reader likes them, edge to edge, its middle where it was. */
 export function evenBands(view: RuleView, mark: LaidMark): Drawing[] {
   const unit = view.kit.robot.bandUnit;
-  const length = unit * mark.bands.length;
-  const at = stepped(Math.max(0, (mark.from + mark.to - length) / 2));
+  const shift = (mark.to - mark.from - unit * mark.bands.length) / 2;
   const even = (band: Band): Band => ({ ...band, length: unit, gap: 0 });
-  return [withMark(view.drawing, mark.id, (m) => ({ ...m, at, bands: m.bands.map(even) }))];
+  return [
+    withMark(view.drawing, mark.id, (m) => ({
+      ...m,
+      at: stepped(Math.max(0, m.at + shift)),
+      bands: m.bands.map(even),
+    })),
+  ];
 }

@@ -2,6 +2,7 @@ import type { Drawing } from '../documents/design.ts';
 import type { Kit } from '../documents/kit.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import type { Finding } from '../documents/verdict.ts';
+import { canonicalDrawing } from '../track/canonical.ts';
 import { buildTrack } from '../track/graph.ts';
 import { layOut } from '../track/layout.ts';
 import { afterMark } from './after-mark.ts';
@@ -44,14 +45,14 @@ export const RULES: readonly Rule[] = [
   finishReachable,
 ];
 
-/** What the rules look at, for a drawing on a sheet. */
+/** What the rules look at, for a drawing on a sheet: its canonical form, laid out and built into a track. */
 export function ruleContext(
   sheet: Sheet,
   drawing: Drawing,
   kit: Kit,
   starts: readonly BerthName[] = ['start'],
 ): RuleContext {
-  const layout = layOut(sheet, drawing);
+  const layout = layOut(sheet, canonicalDrawing(drawing, sheet.given));
   return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts };
 }
 

@@ -1,5 +1,5 @@
 import type { Piece } from '../documents/design.ts';
-import { pieceDirection, pieceFoot, shapeOf } from '../geometry/piece.ts';
+import { pieceAt, pieceDirection, pieceFoot, shapeOf } from '../geometry/piece.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { PaperPoint } from '../geometry/units.ts';
 import { turnBetween } from './arms.ts';
@@ -59,7 +59,8 @@ function withJoinedPieces(line: InkLine): InkLine {
     const last = pieces.at(-1);
     const one = last && oneFor(from, [...between, last.to], last, piece);
     if (last && one) {
-      between.push(last.to);
+      const whole = shapeOf({ from, to: last.to, bulge: last.bulge });
+      between.push(pieceAt(whole, whole.length / 2), last.to);
       pieces[pieces.length - 1] = one;
       continue;
     }
@@ -83,7 +84,9 @@ function oneFor(from: PaperPoint, between: readonly PaperPoint[], a: Piece, b: P
   const bulge = Math.round(((a.bulge + b.bulge) / bend) * 1e6) / 1e6;
   if (bulge > LARGEST_BULGE || bulge < -LARGEST_BULGE) return undefined;
   const one = shapeOf({ from, to: b.to, bulge });
-  const fits = between.every((p) => pieceFoot(one, p).distance <= TOLERANCE.step);
+  // Two tangent arcs of any radii put their joint on this one arc: only their middles tell them from it.
+  const middles = [before, after].map((shape) => pieceAt(shape, shape.length / 2));
+  const fits = [...between, ...middles].every((p) => pieceFoot(one, p).distance <= TOLERANCE.step);
   return fits ? { to: b.to, bulge } : undefined;
 }
 
