@@ -99,15 +99,15 @@ export const Finding = z.strictObject({
   /** Unique in a verdict and stable while the drawing stays: rule and place. */
   id: z.string(),
   rule: RuleId,
-  /** Which of the rule's sentences, where it has several: `overlap` and `gap`, `edge` and `junction`. */
-  variant: z.optional(z.string()),
+  /** Which of the rule's sentences, where it has several. */
+  variant: z.optional(z.enum(FINDING_VARIANTS)),
   severity: Severity,
   place: Place,
   measured: z.optional(z.number()),
   allowed: z.optional(z.number()),
   unit: z.optional(Unit),
   /** What to do, as a code of the wording; and, where it can be computed, the mended design. */
-  remedy: z.optional(z.strictObject({ code: z.string(), design: z.optional(Design) })),
+  remedy: z.optional(z.strictObject({ code: z.enum(REMEDIES), design: z.optional(Design) })),
 });
 
 export const Reading = z.strictObject({

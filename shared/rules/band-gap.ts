@@ -20,7 +20,7 @@ function checkMark(view: RuleView, mark: LaidMark): Draft[] {
   const measures = [
     { variant: 'gap', measured: Math.max(...whites), allowed: gap },
     { variant: 'overlap', measured: -Math.min(...whites), allowed: overlap },
-  ];
+  ] as const;
   return measures
     .filter(({ measured, allowed }) => measured > allowed + TOLERANCE.samePoint)
     .map(({ variant, measured, allowed }) => ({

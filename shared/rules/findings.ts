@@ -1,4 +1,4 @@
-import type { Finding, Place, RuleId } from '../documents/verdict.ts';
+import type { Finding, FindingVariant, Place, Remedy, RuleId } from '../documents/verdict.ts';
 import { pointAt } from '../geometry/path.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
@@ -7,10 +7,10 @@ import type { Track } from '../track/track.ts';
 type Measure = Pick<Finding, 'measured' | 'allowed' | 'unit'>;
 
 interface Said extends Measure {
-  readonly variant?: string;
+  readonly variant?: FindingVariant;
   readonly severity: Finding['severity'];
   /** Code of the wording for what to do. */
-  readonly remedy: string;
+  readonly remedy: Remedy;
 }
 
 /** A finding with its id: the rule, its variant, and the place to a tenth of a millimetre. */

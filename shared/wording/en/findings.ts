@@ -231,9 +231,9 @@ export const findings = {
     SAID[finding.rule]({
       measured: finding.measured ?? 0,
       allowed: finding.allowed ?? 0,
-      variant: finding.variant as FindingVariant | undefined,
+      variant: finding.variant,
       severity: finding.severity,
     }),
   /** What to do about it, as one sentence; undefined where the rule knows nothing. */
-  remedy: (finding: Finding): string | undefined => finding.remedy && REMEDY[finding.remedy.code as Remedy],
+  remedy: (finding: Finding): string | undefined => finding.remedy && REMEDY[finding.remedy.code],
 };
