@@ -1,4 +1,15 @@
 import '../parts/theme.css';
+import './tablet.css';
 import { createRoot } from 'react-dom/client';
+import { connect } from '../link/connect.ts';
+import { Announcer } from '../parts/announcer.tsx';
+import { holdLink, LinkProvider } from '../parts/use-link.tsx';
+import { App } from './app.tsx';
 
-createRoot(document.getElementById('root')!).render(<h1>Harbour Lines</h1>);
+createRoot(document.getElementById('root')!).render(
+  <Announcer>
+    <LinkProvider held={holdLink(connect({ page: 'tablet' }))}>
+      <App />
+    </LinkProvider>
+  </Announcer>,
+);

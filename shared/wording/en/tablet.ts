@@ -1,1 +1,205 @@
-export const tablet = {};
+import { numbers } from './numbers.ts';
+
+/** What teams read on their tablet. Children from seven on: short sentences, plain words. */
+
+type Tool = 'straight' | 'curve' | 'freehand' | 'mark' | 'move' | 'rub';
+
+const TOOLS: Readonly<Record<Tool, string>> = {
+  straight: 'Straight',
+  curve: 'Curve',
+  freehand: 'Freehand',
+  mark: 'Mark',
+  move: 'Move',
+  rub: 'Rub out',
+};
+
+const HOW: Readonly<Record<Tool, string>> = {
+  straight: 'Tap where the line begins, then where it ends.',
+  curve: 'Take a line by its middle and pull it round. A corner can be pulled round too.',
+  freehand: 'Draw on the paper. The line is tidied when you lift your finger.',
+  mark: 'Choose a mark, then tap the line. Slide it along; tap it again to flip it.',
+  move: 'Pull an end, a corner, a mark or a whole line.',
+  rub: 'Tap or stroke what should go.',
+};
+
+type EditRefusalCode =
+  | 'only-marks'
+  | 'given'
+  | 'no-marks-left'
+  | 'too-short'
+  | 'line-too-short-for-mark'
+  | 'drawing-full'
+  | 'not-there';
+
+const NOT_DONE: Readonly<Record<EditRefusalCode, (most: number) => string>> = {
+  'only-marks': () => 'The lines are given here. Only marks are yours.',
+  given: () => 'This belongs to the sheet and stays as it is.',
+  'no-marks-left': (most) =>
+    `Only ${numbers.counted(most, 'mark', 'marks')} here. Rub one out or slide one first.`,
+  'too-short': () => 'That would leave no line. Try a longer one.',
+  'line-too-short-for-mark': () => 'This line is too short for that mark.',
+  'drawing-full': () => 'The sheet is full. Rub something out first.',
+  'not-there': () => 'That is not there any more.',
+};
+
+const CAUGHT: Readonly<Record<'end' | 'line', string>> = {
+  end: 'on the end of a line',
+  line: 'on a line',
+};
+
+const joining = {
+  title: 'Come aboard',
+  label: 'Room word',
+  hint: 'It stands on the board: a word, a dash and a number.',
+  go: 'Go in',
+  busy: 'One moment',
+  empty: 'Type the word from the board first.',
+};
+
+const waiting = {
+  looking: 'Looking for the room',
+  lookingLong: 'The teacher’s computer does not answer yet. This page keeps trying.',
+  youAre: 'You are',
+  berth: (n: number) => `Berth ${n} on the harbour wall`,
+  soon: 'Find your emblem on the board. It starts soon.',
+  noNames: 'Nobody needs to type a name.',
+};
+
+const briefing = {
+  listen: 'Listen first. The sheet opens when the teacher starts the building time.',
+  goals: 'This must come true',
+};
+
+const quiet = {
+  title: 'Open in a newer tab',
+  sentence: 'Your team goes on there. Your drawing is safe.',
+  here: 'Go on here instead',
+};
+
+const building = {
+  tools: 'Tools',
+  tool: (tool: Tool): string => TOOLS[tool],
+  how: (tool: Tool): string => HOW[tool],
+  secondTap: 'Now tap where it ends.',
+  marksOnly: 'Choose a mark, then tap the line.',
+  undo: 'Undo',
+  redo: 'Redo',
+  again: 'Start again',
+  againDone: 'Everything is back to the beginning. Undo brings your drawing back.',
+  marks: 'Marks',
+  marksNote: 'An arrow shows which way the robot comes.',
+  flip: 'Flip',
+  rubOut: 'Rub out',
+  rubPiece: 'Piece',
+  rubLine: 'Whole line',
+  rubWhat: 'Rub out a piece or a whole line',
+  sheet: (name: string) => `The sheet: ${name}`,
+  notDone: (code: EditRefusalCode, most: number): string => NOT_DONE[code](most),
+  caught: (why: 'end' | 'line' | 'berth' | 'angle' | 'grid' | 'free', berth: string, degrees: number) => {
+    if (why === 'end' || why === 'line') return CAUGHT[why];
+    if (why === 'berth') return `in the berth ${berth}`;
+    if (why !== 'angle') return null;
+    return degrees === 45 ? 'slanting by 45°' : degrees === 90 ? 'straight up and down' : 'level';
+  },
+  bent: (how: 'straight' | 'quarter' | 'half'): string =>
+    ({ straight: 'straight', quarter: 'a quarter of a circle', half: 'half a circle' })[how],
+  count: (findings: number | null, ink: string, marks: number): string =>
+    [findings === null ? null : things(findings), `${ink} of line`, numbers.counted(marks, 'mark', 'marks')]
+      .filter((part) => part !== null)
+      .join(' · '),
+  things: (n: number): string => things(n),
+  inkAndMarks: (ink: string, marks: number) => `${ink} of line · ${numbers.counted(marks, 'mark', 'marks')}`,
+  looking: 'looking at it',
+  nextThing: 'Next',
+  oneOf: (n: number, of: number) => `${n} of ${of}`,
+  close: 'Close',
+  mend: 'Mend it',
+  mendDone: 'Mended. Undo takes it back.',
+  showGhost: 'Show me',
+  tryIt: 'Try it',
+  handIn: 'Hand in',
+  goals: 'Goals',
+  open: 'open',
+  met: 'met',
+  timeLeft: (seconds: number): string =>
+    seconds >= 60 ? `${Math.ceil(seconds / 60)} min` : `${Math.max(0, Math.ceil(seconds))} s`,
+  timeOver: 'Time is over',
+  timeOverNote: 'You may still hand in. It is kept as late.',
+  lookHere: 'Look at the board',
+  lookHereNote: 'Your drawing waits here.',
+  away: 'No connection. Go on drawing, nothing gets lost.',
+  kept: 'Your drawing is kept on this tablet.',
+};
+
+const things = (n: number): string =>
+  n === 0 ? 'Nothing to look at' : `${numbers.counted(n, 'thing', 'things')} to look at`;
+
+const trying = {
+  title: 'Try it',
+  back: 'Back to the drawing',
+  play: 'Play',
+  pause: 'Pause',
+  restart: 'From the start',
+  speed: 'Speed',
+  times: (speed: number) => `${speed}×`,
+  at: 'Time in the run',
+  seconds: (t: number, of: number) => `${t.toFixed(1)} of ${of.toFixed(1)} s`,
+  pace: 'Pace',
+  ending: 'At the end',
+  still: 'driving',
+  goals: 'What comes of it',
+  ways: 'Ways it can go',
+  way: (n: number, chance: string) => `Way ${n}: ${chance}`,
+  wayFrom: (n: number, from: string, chance: string) => `Way ${n} from ${from}: ${chance}`,
+  chance: (probability: number) => `${numbers.short(probability * 20, 1)} of 20 robots`,
+  luck: 'At a junction without a mark the robot chooses by itself.',
+  acts: 'A blue tick shows where a mark acts.',
+  working: 'Working out the run',
+  noRun: 'The robot never starts. Its berth needs a line under it.',
+  robot: (label: string) => `The robot drives over the drawing: ${label}`,
+};
+
+const handing = {
+  title: 'Hand in this drawing?',
+  scored: (must: string) => `It is scored for its goals, up to 100 points. ${must}`,
+  mustAll: 'All of them must be met for the challenge to count as done.',
+  asItIs: 'As it stands now:',
+  best: 'You may hand in again. Your best one counts.',
+  late: 'The building time is over, so this one is kept as late.',
+  yes: 'Hand in',
+  no: 'Not yet',
+  empty: 'There is nothing on the sheet yet.',
+  waiting: 'Waiting to be sent. It goes as soon as the connection is back.',
+  sending: 'On its way',
+  judging: 'Handed in. The robot is driving it.',
+  entries: 'Handed in',
+  entriesTitle: 'Your handed-in drawings',
+  none: 'Nothing handed in yet.',
+  entry: (n: number) => `Drawing ${n}`,
+  points: (n: number) => numbers.counted(n, 'point', 'points'),
+  best1: 'your best',
+  lateWord: 'late',
+  done: 'Challenge done',
+  notDone: 'Not done yet',
+  takeUp: 'Go on from this one',
+  takenUp: 'It is on your sheet again. Undo brings back what was there.',
+  why: 'Point by point',
+  onTheBoard: 'It has been on the board.',
+  close: 'Back to the drawing',
+};
+
+const showing = {
+  title: 'Look at the board',
+  own: 'Your best drawing',
+  ownNone: 'You handed nothing in this time. Your drawing is kept.',
+  points: (n: number) => `${numbers.counted(n, 'point', 'points')} so far`,
+};
+
+const closing = {
+  title: 'Well done',
+  robots: 'Bring the robot back to its berth.',
+  caps: 'Put the caps on the markers.',
+  tablet: 'Give the tablet back.',
+};
+
+export const tablet = { joining, waiting, briefing, quiet, building, trying, handing, showing, closing };

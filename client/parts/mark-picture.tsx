@@ -1,0 +1,52 @@
+import type { Kit } from '../../shared/documents/kit.ts';
+import './mark-picture.css';
+
+export interface MarkPictureProps {
+  readonly kit: Kit;
+  readonly word: string;
+  /** Side of a band, CSS pixels. */
+  readonly size?: number;
+}
+
+const LIGHT = 0.45;
+
+/** How light an ink looks, 0 to 1: a dark one gets a light hatch. */
+function lightness(color: string): number {
+  const value = Number.parseInt(color.slice(1), 16);
+  return (0.3 * ((value >> 16) & 255) + 0.5 * ((value >> 8) & 255) + 0.2 * (value & 255)) / 255;
+}
+
+const HATCH = {
+  diagonal: 'M0 10L10 0M0 20L20 0M10 20L20 10',
+  cross: 'M6.7 0V20M13.3 0V20',
+  along: 'M0 6.7H20M0 13.3H20',
+  dots: 'M6 6h0M14 6h0M6 14h0M14 14h0',
+} as const;
+
+/** A mark as it lies on a line that runs from left to right: colour, hatch and a rim of ink. */
+export function MarkPicture({ kit, word, size = 20 }: MarkPictureProps) {
+  const inks = [...word].map((letter) => kit.inks.find((ink) => ink.id === letter));
+  return (
+    <svg
+      className="mark-picture"
+      width={size * inks.length + 2}
+      height={size + 2}
+      viewBox={`-1 -1 ${inks.length * 20 + 2} 22`}
+      aria-hidden="true"
+      focusable="false"
+    >
+      {inks.map((ink, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a band is its place in the word
+        <g key={i} transform={`translate(${i * 20} 0)`}>
+          <rect width="20" height="20" style={{ fill: ink?.color ?? kit.line.color }} />
+          <path
+            d={HATCH[ink?.hatch ?? 'cross']}
+            data-hatch={ink?.hatch === 'dots' ? 'dots' : 'strokes'}
+            data-light={lightness(ink?.color ?? kit.line.color) < LIGHT}
+          />
+          <rect width="20" height="20" className="mark-picture-rim" />
+        </g>
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,144 @@
+import { MonitorUp } from 'lucide-react';
+import { useEffect, useState } from 'react';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { RoomState, Team } from '../../../shared/room/state.ts';
+import type { Doing } from '../../../shared/wire/protocol.ts';
+import { EmblemBadge } from '../../parts/emblem-badge.tsx';
+import { entriesOf } from '../../parts/figures.ts';
+import { Icon } from '../../parts/icon.tsx';
+import { useLink } from '../../parts/use-link.tsx';
+import { useWords } from '../../parts/use-words.ts';
+import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
+import { HandInDialog } from '../handing/hand-in.tsx';
+import { useHandIn } from '../handing/use-hand-in.ts';
+import { TryIt } from '../trying/try-it.tsx';
+import { Foot } from './foot.tsx';
+import { GoalsHead } from './goals-head.tsx';
+import type { DrawingSession } from './session.ts';
+import { Surface } from './surface.tsx';
+import { TimeLeft } from './time-left.tsx';
+import { Tools } from './tools.tsx';
+import { Tray } from './tray.tsx';
+import { useFindings } from './use-findings.ts';
+import { useKeys } from './use-keys.ts';
+import { useLiveVerdict } from './use-live-verdict.ts';
+import { useSession, useSessionState } from './use-session.ts';
+import './build.css';
+
+export interface BuildScreenProps {
+  readonly room: RoomState;
+  readonly team: Team;
+  readonly round: number;
+  readonly challenge: Challenge;
+}
+
+/** The drawing of this round, once it has been looked up where it was kept. */
+export function BuildScreen(props: BuildScreenProps) {
+  const { room, team, round, challenge } = props;
+  const session = useSession(challenge, { room: room.id, team: team.id, round });
+  return session && <Workbench {...props} session={session} />;
+}
+
+type Open = 'trying' | 'handing-in' | 'entries' | null;
+
+function Workbench({
+  room,
+  team,
+  round,
+  challenge,
+  session,
+}: BuildScreenProps & { session: DrawingSession }) {
+  const [open, setOpen] = useState<Open>(null);
+  const live = useLiveVerdict(challenge, session);
+  const findings = useFindings(live.now);
+  const fingerDown = useSessionState(session, (state) => state.fingerDown);
+  // A stroke in progress is finished before the tablet rests.
+  const resting = room.lookHere && !fingerDown;
+  const entries = entriesOf(room, team.id, round);
+  const sending = useHandIn(session, round, entries.length);
+  useKeys(session, resting || open !== null);
+  useDoing(open === 'trying' ? 'trying' : entries.length > 0 ? 'handed-in' : 'drawing', session);
+
+  return (
+    <main className="build" inert={resting}>
+      <header className="build-head">
+        <EmblemBadge emblem={team.emblem} size={30} />
+        <GoalsHead
+          challenge={challenge}
+          results={live.last?.verdict.goals ?? null}
+          stale={live.now === null}
+        />
+        <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
+        <TimeLeft building={room.building} />
+      </header>
+      {open === 'trying' ? (
+        <TryIt challenge={challenge} session={session} onBack={() => setOpen(null)} />
+      ) : (
+        <>
+          <Tools session={session} />
+          <Surface
+            challenge={challenge}
+            session={session}
+            live={live}
+            findings={findings}
+            resting={room.lookHere}
+          />
+          <Tray session={session} />
+          <Foot
+            session={session}
+            findings={findings}
+            looked={live.now !== null}
+            onTry={() => setOpen('trying')}
+            onHandIn={() => setOpen('handing-in')}
+          />
+        </>
+      )}
+      <HandInDialog
+        open={open === 'handing-in'}
+        challenge={challenge}
+        session={session}
+        late={room.building?.ended ?? false}
+        onClose={() => setOpen(null)}
+        onYes={() => {
+          sending.handIn();
+          setOpen('entries');
+        }}
+      />
+      <EntriesDialog
+        open={open === 'entries'}
+        challenge={challenge}
+        entries={entries}
+        sending={sending}
+        onTakeUp={session.replace}
+        onClose={() => setOpen(null)}
+      />
+      {resting && <LookHere />}
+    </main>
+  );
+}
+
+/** Over everything, calmly: the drawing stays in sight under it. */
+function LookHere() {
+  const { building } = useWords().tablet;
+  return (
+    <div className="look-here" role="alert">
+      <p className="look-here-word">
+        <Icon of={MonitorUp} size={56} />
+        {building.lookHere}
+      </p>
+      <p className="look-here-note">{building.lookHereNote}</p>
+    </div>
+  );
+}
+
+/** Tells the room, as one word, what this team is at. A new stroke after handing in is drawing again. */
+function useDoing(doing: Doing, session: DrawingSession): void {
+  const link = useLink();
+  const design = useSessionState(session, (state) => state.editor.design);
+  const [handedIn, setHandedIn] = useState(design);
+  useEffect(() => {
+    if (doing === 'handed-in') setHandedIn(session.editor.design);
+  }, [doing, session]);
+  const now = doing === 'handed-in' && design !== handedIn ? 'drawing' : doing;
+  useEffect(() => link.tell({ kind: 'doing', doing: now }), [link, now]);
+}

@@ -1,0 +1,54 @@
+import { ArrowRight, Wrench, X } from 'lucide-react';
+import type { Finding } from '../../../shared/documents/verdict.ts';
+import type { ScreenPoint } from '../../../shared/geometry/units.ts';
+import { PlacedBox } from '../../canvas/placed-box.tsx';
+import type { Box } from '../../canvas/view.ts';
+import { Button } from '../../parts/button.tsx';
+import { Icon } from '../../parts/icon.tsx';
+import { useWords } from '../../parts/use-words.ts';
+
+export interface CalloutProps {
+  readonly finding: Finding;
+  /** Its place in the list, from 1. */
+  readonly number: number;
+  readonly of: number;
+  readonly at: ScreenPoint;
+  readonly within: Box;
+  readonly clear: readonly ScreenPoint[];
+  readonly onMend: (() => void) | null;
+  readonly onNext: () => void;
+  readonly onClose: () => void;
+}
+
+/** One finding, beside its place: what is wrong in one sentence, and the mending where it is known. */
+export function Callout({ finding, number, of, at, within, clear, ...does }: CalloutProps) {
+  const words = useWords();
+  const { building } = words.tablet;
+  const said = words.findings.said(finding);
+  return (
+    <PlacedBox className="callout" about={at} within={within} clear={clear} gap={30} role="status">
+      <div className="callout-head" data-severity={finding.severity}>
+        <h2>{said.title}</h2>
+        <button type="button" className="callout-close" onClick={does.onClose} aria-label={building.close}>
+          <Icon of={X} size={20} />
+        </button>
+      </div>
+      <p>{said.sentence}</p>
+      {(does.onMend || of > 1) && (
+        <div className="callout-foot">
+          {does.onMend && (
+            <Button look="primary" icon={<Icon of={Wrench} />} onClick={does.onMend}>
+              {building.mend}
+            </Button>
+          )}
+          {of > 1 && (
+            <Button look="quiet" icon={<Icon of={ArrowRight} />} onClick={does.onNext}>
+              {building.nextThing}
+              <span className="callout-count">{building.oneOf(number, of)}</span>
+            </Button>
+          )}
+        </div>
+      )}
+    </PlacedBox>
+  );
+}

@@ -1,0 +1,65 @@
+import { createStore, type StoreApi } from 'zustand';
+import type { Design } from '../../../shared/documents/design.ts';
+import { commit, redo, startAgain, undo } from '../editor/history.ts';
+import { flipChosen, nudge, rubChosen } from '../editor/keys.ts';
+import { type EditContext, type Editor, type EditRefusal, openEditor, type Tool } from '../editor/model.ts';
+
+/** A team's drawing of one round: the editor, and what the page must know around it. */
+export interface Session {
+  readonly editor: Editor;
+  /** Why the last edit was not made, until the next one. */
+  readonly refusal: EditRefusal | null;
+  /** Whether a finger is on the paper. */
+  readonly fingerDown: boolean;
+}
+
+export interface Done {
+  readonly editor: Editor;
+  readonly refusal: EditRefusal | null;
+}
+
+/** Everything that a page may do to a drawing. */
+export class DrawingSession {
+  readonly store: StoreApi<Session>;
+  readonly context: EditContext;
+
+  constructor(design: Design, context: EditContext) {
+    this.context = context;
+    this.store = createStore<Session>(() => ({
+      editor: openEditor(design, context),
+      refusal: null,
+      fingerDown: false,
+    }));
+  }
+
+  get editor(): Editor {
+    return this.store.getState().editor;
+  }
+
+  /** Takes over what an edit came to. */
+  readonly take = ({ editor, refusal }: Done): void => this.store.setState({ editor, refusal });
+
+  readonly finger = (down: boolean): void => this.store.setState({ fingerDown: down });
+
+  readonly choose = (change: Partial<Pick<Editor, 'tool' | 'word' | 'rub' | 'selection'>>): void =>
+    this.take({ editor: { ...this.editor, ...change, pending: null }, refusal: null });
+
+  readonly tool = (tool: Tool): void => {
+    const keepsChoice = tool === 'mark' || tool === 'move';
+    this.choose({ tool, selection: keepsChoice ? this.editor.selection : null });
+  };
+
+  readonly undo = (): void => this.take({ editor: undo(this.editor), refusal: null });
+  readonly redo = (): void => this.take({ editor: redo(this.editor), refusal: null });
+  readonly again = (): void => this.take({ editor: startAgain(this.editor, this.context), refusal: null });
+  readonly flip = (): void => this.take(flipChosen(this.editor));
+  readonly rubChosen = (): void => this.take(rubChosen(this.editor, this.context));
+  readonly nudge = (dx: number, dy: number): void => this.take(nudge(this.editor, this.context, dx, dy));
+
+  /** Puts another drawing on the sheet, as a step like any other: a mended one, or an earlier entry. */
+  readonly replace = (design: Design): void =>
+    this.take({
+      editor: commit(this.editor, { ok: true, design, selection: null }),
+      refusal: null,
+    });
+}

@@ -1,0 +1,27 @@
+import { Timer } from 'lucide-react';
+import type { Building } from '../../../shared/room/state.ts';
+import { Icon } from '../../parts/icon.tsx';
+import { useServerTime } from '../../parts/use-server-time.ts';
+import { useWords } from '../../parts/use-words.ts';
+
+/** Time left by the server's clock: minutes, and seconds only in the last one. Nothing counts down loudly. */
+export function TimeLeft({ building }: { readonly building: Building | null }) {
+  const words = useWords().tablet.building;
+  const running = building !== null && !building.ended && building.until !== null;
+  const now = useServerTime(running ? 1000 : null);
+  if (!building) return null;
+  if (building.ended)
+    return (
+      <p className="time-left" title={words.timeOverNote}>
+        <Icon of={Timer} size={24} />
+        {words.timeOver}
+      </p>
+    );
+  if (building.until === null) return null;
+  return (
+    <p className="time-left">
+      <Icon of={Timer} size={24} />
+      {words.timeLeft((building.until - now) / 1000)}
+    </p>
+  );
+}

@@ -1,0 +1,43 @@
+import { useCallback, useMemo, useState } from 'react';
+import { type Finding, SEVERITIES } from '../../../shared/documents/verdict.ts';
+import type { Judged } from '../../../shared/judge/judge.ts';
+
+export interface Findings {
+  /** The worst first. */
+  readonly all: readonly Finding[];
+  /** The one whose callout is open. */
+  readonly open: Finding | null;
+  readonly next: () => void;
+  readonly close: () => void;
+  /** Opens the first, or closes what is open. */
+  readonly toggle: () => void;
+}
+
+const NONE: readonly Finding[] = [];
+const rank = (finding: Finding) => SEVERITIES.indexOf(finding.severity);
+
+/**
+ * What was found in the drawing as it is. The worst one opens by itself, unless it is merely untidy or
+ * has been closed before.
+ */
+export function useFindings(judged: Judged | null): Findings {
+  const all = useMemo(
+    () => (judged ? [...judged.verdict.findings].sort((a, b) => rank(a) - rank(b)) : NONE),
+    [judged],
+  );
+  const [closed, setClosed] = useState<ReadonlySet<string>>(new Set());
+  const [asked, setAsked] = useState<string | null>(null);
+  const byItself = all.find((finding) => finding.severity !== 'untidy' && !closed.has(finding.id)) ?? null;
+  const open = all.find((finding) => finding.id === asked) ?? byItself;
+  const close = useCallback(() => {
+    setAsked(null);
+    setClosed((before) => new Set([...before, ...all.map((finding) => finding.id)]));
+  }, [all]);
+  const at = open ? all.indexOf(open) : -1;
+  const next = useCallback(() => setAsked(all[(at + 1) % all.length]?.id ?? null), [all, at]);
+  const toggle = useCallback(() => {
+    if (open) close();
+    else setAsked(all[0]?.id ?? null);
+  }, [open, close, all]);
+  return { all, open, next, close, toggle };
+}

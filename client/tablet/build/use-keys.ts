@@ -1,0 +1,51 @@
+import { useEffect } from 'react';
+import type { DrawingSession } from './session.ts';
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+const FAR = 5;
+
+/** A key that means something to the element that has the focus is left to it. */
+const isTaken = (event: KeyboardEvent): boolean =>
+  event.target instanceof HTMLElement &&
+  event.target.closest('input, select, textarea, dialog, [role="radiogroup"]') !== null;
+
+/** Undo and redo, arrows to nudge what is chosen, delete, F to flip, Escape to let go. */
+export function useKeys(session: DrawingSession, resting: boolean): void {
+  useEffect(() => {
+    if (resting) return;
+    const listen = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || isTaken(event) || event.altKey) return;
+      const done = event.ctrlKey || event.metaKey ? withControl(session, event) : plain(session, event);
+      if (done) event.preventDefault();
+    };
+    window.addEventListener('keydown', listen);
+    return () => window.removeEventListener('keydown', listen);
+  }, [session, resting]);
+}
+
+function withControl(session: DrawingSession, event: KeyboardEvent): boolean {
+  const key = event.key.toLowerCase();
+  if (key === 'z' && !event.shiftKey) session.undo();
+  else if (key === 'y' || key === 'z') session.redo();
+  else return false;
+  return true;
+}
+
+function plain(session: DrawingSession, event: KeyboardEvent): boolean {
+  const arrow = ARROWS[event.key];
+  if (arrow && session.editor.selection) {
+    const step = event.shiftKey ? FAR : 1;
+    session.nudge(arrow[0] * step, arrow[1] * step);
+    return true;
+  }
+  if (event.key === 'Delete' || event.key === 'Backspace') session.rubChosen();
+  else if (event.key === 'f' || event.key === 'F') session.flip();
+  else if (event.key === 'Escape') session.choose({ selection: null });
+  else return false;
+  return true;
+}

@@ -1,0 +1,69 @@
+import { useEffect, useState } from 'react';
+import { useStore } from 'zustand';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { Design, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
+import { writeDocument } from '../../../shared/documents/values.ts';
+import type { Link } from '../../link/connect.ts';
+import { useLink } from '../../parts/use-link.tsx';
+import type { EditContext } from '../editor/model.ts';
+import { type DraftPlace, keepDraft, keptDraft, readDraft } from './drafts.ts';
+import { DrawingSession, type Session } from './session.ts';
+
+export function contextOf(challenge: Challenge): EditContext {
+  return {
+    sheet: challenge.sheet,
+    kit: challenge.kit,
+    play: challenge.play,
+    mostMarks: challenge.limits.marks ?? null,
+    begin: challenge.begin ?? EMPTY_DESIGN,
+  };
+}
+
+/**
+ * The team's drawing of this round, as it was left: from this browser, else as the server kept it (the
+ * seat moved here), else as the challenge begins. null while that is looked up.
+ */
+export function useSession(challenge: Challenge, place: DraftPlace): DrawingSession | null {
+  const link = useLink();
+  const [session, setSession] = useState<DrawingSession | null>(null);
+  const { room, team, round } = place;
+  useEffect(() => {
+    let here = true;
+    const context = contextOf(challenge);
+    void keptDraft({ room, team, round }).then((kept) => {
+      if (!here) return;
+      const design = kept ?? serverDraft(link, { room, team, round }) ?? context.begin;
+      setSession(new DrawingSession(design, context));
+    });
+    return () => {
+      here = false;
+    };
+  }, [link, challenge, room, team, round]);
+  useKept(session, place, link);
+  return session;
+}
+
+function serverDraft(link: Link, { team, round }: DraftPlace): Design | null {
+  const draft = link.state().drafts[team];
+  return draft?.round === round ? readDraft(draft.design) : null;
+}
+
+/** Keeps every change in this browser and tells it to the server, which thins it out to one a second. */
+function useKept(session: DrawingSession | null, { room, team, round }: DraftPlace, link: Link): void {
+  useEffect(() => {
+    if (!session) return;
+    const keep = (design: Design) => {
+      void keepDraft({ room, team, round }, design);
+      link.tell({ kind: 'draft', round, design: writeDocument(Design, design) });
+    };
+    keep(session.editor.design);
+    return session.store.subscribe((now, before) => {
+      if (now.editor.design !== before.editor.design) keep(now.editor.design);
+    });
+  }, [session, room, team, round, link]);
+}
+
+/** A part of the session; the component renders again when that part changes. */
+export function useSessionState<T>(session: DrawingSession, select: (state: Session) => T): T {
+  return useStore(session.store, select);
+}

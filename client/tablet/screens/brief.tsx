@@ -1,0 +1,46 @@
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { Team } from '../../../shared/room/state.ts';
+import { textIn } from '../../../shared/wording/wording.ts';
+import { EmblemBadge } from '../../parts/emblem-badge.tsx';
+import { Miniature } from '../../parts/miniature.tsx';
+import { useLocale, useWords } from '../../parts/use-words.ts';
+import './screens.css';
+
+export interface BriefScreenProps {
+  readonly team: Team;
+  readonly challenge: Challenge;
+}
+
+/** What has to come true, and the sheet on which it will. */
+export function BriefScreen({ team, challenge }: BriefScreenProps) {
+  const words = useWords();
+  const { briefing, building } = words.tablet;
+  const sentence = textIn(challenge.sentence, useLocale());
+  return (
+    <main className="page-screen">
+      <header className="page-head">
+        <EmblemBadge emblem={team.emblem} size={34} />
+      </header>
+      <div className="brief">
+        <div className="brief-words">
+          <h1>{sentence}</h1>
+          <h2>{briefing.goals}</h2>
+          <ul className="brief-goals">
+            {challenge.goals.map((goal) => (
+              <li key={goal.id}>{words.goals.sentence(goal.formula, challenge.sheet)}</li>
+            ))}
+          </ul>
+          <p className="quiet-words">{briefing.listen}</p>
+        </div>
+        <div className="brief-sheet">
+          <Miniature
+            sheet={challenge.sheet}
+            kit={challenge.kit}
+            drawing={challenge.begin?.drawing}
+            label={building.sheet(sentence)}
+          />
+        </div>
+      </div>
+    </main>
+  );
+}

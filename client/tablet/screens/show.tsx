@@ -1,0 +1,62 @@
+import { MonitorUp } from 'lucide-react';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { Entry, RoomState, Team } from '../../../shared/room/state.ts';
+import { EmblemBadge } from '../../parts/emblem-badge.tsx';
+import { bestEntry, entriesOf, pointsOf, pointsSoFar } from '../../parts/figures.ts';
+import { Icon } from '../../parts/icon.tsx';
+import { Miniature } from '../../parts/miniature.tsx';
+import { useDocument } from '../../parts/use-document.ts';
+import { useWords } from '../../parts/use-words.ts';
+import './screens.css';
+
+export interface ShowScreenProps {
+  readonly room: RoomState;
+  readonly team: Team;
+  readonly challenge: Challenge;
+}
+
+/** The talk is at the board now; the tablet only keeps the team's own drawing in sight. */
+export function ShowScreen({ room, team, challenge }: ShowScreenProps) {
+  const { showing } = useWords().tablet;
+  const entry = bestEntry(room, team.id) ?? entriesOf(room, team.id).at(-1);
+  const points = pointsSoFar(room, team.id);
+  return (
+    <main className="page-screen">
+      <header className="page-head">
+        <EmblemBadge emblem={team.emblem} size={34} />
+        {points !== null && <span className="quiet-words">{showing.points(points)}</span>}
+      </header>
+      <div className="show">
+        <h1>
+          <Icon of={MonitorUp} size={48} />
+          {showing.title}
+        </h1>
+        {entry ? (
+          <OwnEntry entry={entry} challenge={challenge} />
+        ) : (
+          <p className="large-words">{showing.ownNone}</p>
+        )}
+      </div>
+    </main>
+  );
+}
+
+function OwnEntry({ entry, challenge }: { readonly entry: Entry; readonly challenge: Challenge }) {
+  const { showing, handing } = useWords().tablet;
+  const design = useDocument('design', entry.design);
+  if (design.kind !== 'here') return null;
+  return (
+    <figure className="show-own">
+      <Miniature
+        sheet={challenge.sheet}
+        kit={challenge.kit}
+        drawing={design.value.drawing}
+        label={showing.own}
+      />
+      <figcaption>
+        {showing.own}
+        {entry.verdict && <strong>{handing.points(pointsOf(entry))}</strong>}
+      </figcaption>
+    </figure>
+  );
+}
