@@ -25,6 +25,8 @@ export interface Machine extends Drivetrain {
   readonly startPace: number;
   /** How far to creep over a corner or junction: geometry, until the axle stands where the bar saw it. */
   readonly creep: Mm;
+  /** How far after a junction further ones are ignored. */
+  readonly pause: Mm;
   readonly straightAtJunctions: boolean;
   readonly turnsBackAtEnds: boolean;
   readonly actsAfterSteps: number;
@@ -61,6 +63,7 @@ export function machineOf(kit: Kit): Machine {
     paces: Float64Array.from(PACES.map((pace) => robot.paces[pace])),
     startPace: PACES.indexOf(robot.startPace),
     creep: robot.barAhead + kit.rules.lineWidth.nominal / 2,
+    pause: MODEL.pause,
     straightAtJunctions: robot.unmarkedJunction === 'straight',
     turnsBackAtEnds: robot.looseEnd === 'turn-back',
     actsAfterSteps: Math.round(robot.actsAfter / STEP),

@@ -93,9 +93,9 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
       forward = speed * (1 - MODEL.slowing * Math.min(lean, 1));
       turning = steered * (MODEL.steer * offset + MODEL.steerRate * r.offsetRate);
       const armSeen = LEFT_ARM[pattern]! | RIGHT_ARM[pattern]!;
-      if (pattern === 0) {
+      if (pattern === 0 && weight <= MODEL.enough) {
         loseLine(r, m);
-      } else if (armSeen !== 0 && r.odometer - r.junctionAt >= MODEL.pause) {
+      } else if (armSeen !== 0 && r.odometer - r.junctionAt >= m.pause) {
         r.sightings++;
         if (r.sightings >= MODEL.sightings) startCreep(r, pattern);
       } else {
