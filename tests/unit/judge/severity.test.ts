@@ -28,8 +28,26 @@ test('other proposals stand where no run fails', () => {
   expect(settled('may-stop', arrives)).toBe('may-stop');
   expect(settled('untidy', lostFarAway)).toBe('untidy');
 });
-test('driving off the paper and never starting are failures, stopping at a loose end is not', () => {
+test('driving off the paper is a failure, stopping at a loose end is not', () => {
   expect(settled('untidy', run([at.end('off-paper', { x: 100, y: 100 })]))).toBe('stops');
-  expect(settled('untidy', run([at.end('never-started', { x: 100, y: 100 })]))).toBe('stops');
   expect(settled('untidy', run([at.end('stopped', { x: 100, y: 100 })]))).toBe('untidy');
+});
+
+test('a fault of a mark never takes the line from under the robot', () => {
+  const mark: Finding = { ...corner('may-stop'), rule: 'R-before-mark' };
+  expect(settleSeverities([mark], [lostNearby])[0]?.severity).toBe('may-stop');
+});
+test('R-start-on-line stops a robot that never starts, R-margin one that drives off the paper', () => {
+  const start: Finding = { ...corner('may-stop'), rule: 'R-start-on-line' };
+  const margin: Finding = { ...corner('untidy'), rule: 'R-margin' };
+  const never = run([at.end('never-started', { x: 100, y: 100 })]);
+  const off = run([at.end('off-paper', { x: 100, y: 100 })]);
+  expect(settleSeverities([start, margin], [never]).map((f) => f.severity)).toEqual(['stops', 'untidy']);
+  expect(settleSeverities([margin], [off])[0]?.severity).toBe('stops');
+});
+test('R-finish-reachable stops wherever the run ends, as long as it misses the berth', () => {
+  const finish: Finding = { ...corner('may-stop'), rule: 'R-finish-reachable' };
+  const far = run([at.end('stopped', { x: 10, y: 10 })], { finish: 120 });
+  expect(settleSeverities([finish], [far])[0]?.severity).toBe('stops');
+  expect(settleSeverities([finish], [arrives])[0]?.severity).toBe('may-stop');
 });
