@@ -2,19 +2,21 @@ import type { Band, Mark } from '../documents/design.ts';
 import { type Action, type Kit, reversed } from '../documents/kit.ts';
 import type { Mm } from '../geometry/units.ts';
 
-/** Actions that a ready challenge may ask for, each with the ones of a chart that it accepts. */
+/** Actions that a ready challenge may ask for, by the names that recipes use. */
 const ACTIONS = {
-  faster: (a: Action) => a.kind === 'pace-by' && a.steps === 1,
-  slower: (a: Action) => a.kind === 'pace-by' && a.steps === -1,
-  steady: (a: Action) => a.kind === 'pace-to' && a.pace === 'steady',
-  tiptoe: (a: Action) => a.kind === 'pace-to' && a.pace === 'creep',
-  'take-left': (a: Action) => a.kind === 'choose' && a.way === 'left',
-  'take-right': (a: Action) => a.kind === 'choose' && a.way === 'right',
-  'straight-on': (a: Action) => a.kind === 'choose' && a.way === 'straight',
-  'turn-back': (a: Action) => a.kind === 'turn-back',
-  park: (a: Action) => a.kind === 'park',
-} as const;
+  faster: { kind: 'pace-by', steps: 1 },
+  slower: { kind: 'pace-by', steps: -1 },
+  steady: { kind: 'pace-to', pace: 'steady' },
+  tiptoe: { kind: 'pace-to', pace: 'creep' },
+  'take-left': { kind: 'choose', way: 'left' },
+  'take-right': { kind: 'choose', way: 'right' },
+  'straight-on': { kind: 'choose', way: 'straight' },
+  'turn-back': { kind: 'turn-back' },
+  park: { kind: 'park' },
+} as const satisfies Record<string, Action>;
 export type ActionName = keyof typeof ACTIONS;
+
+export const actionNamed = (name: ActionName): Action => ACTIONS[name];
 
 export interface MarkWish {
   readonly id: string;
@@ -27,13 +29,20 @@ export interface MarkWish {
 }
 
 /** The chart's word for an action, the shortest first; undefined where the chart has none. */
-export function wordFor(kit: Kit, action: ActionName): string | undefined {
-  const accepts = ACTIONS[action];
-  const words = kit.chart.filter((row) => accepts(row.action)).map((row) => row.word);
+export function wordFor(kit: Kit, name: ActionName): string | undefined {
+  const wanted = actionNamed(name);
+  const words = kit.chart.filter((row) => sameAction(row.action, wanted)).map((row) => row.word);
   return words.reduce<string | undefined>(
     (best, word) => (best === undefined || word.length < best.length ? word : best),
     undefined,
   );
+}
+
+/** The same kind with the same parameters. */
+function sameAction(a: Action, b: Action): boolean {
+  const entries = Object.entries(a);
+  const other = new Map<string, unknown>(Object.entries(b));
+  return entries.length === other.size && entries.every(([key, value]) => other.get(key) === value);
 }
 
 /** A mark as the tray makes it: equal bands edge to edge, each of the length that the robot expects. */

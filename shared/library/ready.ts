@@ -1,10 +1,8 @@
 import type { Challenge } from '../documents/challenge.ts';
-import type { Kit } from '../documents/kit.ts';
+import type { Action, Kit } from '../documents/kit.ts';
 import { RECIPES } from './challenges/index.ts';
-import type { ActionName } from './chart-words.ts';
+import { actionNamed } from './chart-words.ts';
 import { type Recipe, toolsFor } from './recipe.ts';
-
-export type { ActionName } from './chart-words.ts';
 
 /** A challenge of the library as it stands with one kit. */
 export type ReadyChallenge = {
@@ -16,7 +14,7 @@ export type ReadyChallenge = {
 } & (
   | { readonly playable: true; readonly challenge: Challenge }
   /** The kit's chart has no word for these actions. */
-  | { readonly playable: false; readonly missing: readonly ActionName[] }
+  | { readonly playable: false; readonly missing: readonly Action[] }
 );
 
 /** Every ready challenge in the order of the course, made for a kit. */
@@ -26,7 +24,8 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
   const { key, topic, title } = recipe;
   const tools = toolsFor(kit);
   const { sheet, begin, model } = recipe.cook(tools);
-  if (tools.missing.size > 0) return { key, topic, title, playable: false, missing: [...tools.missing] };
+  if (tools.missing.size > 0)
+    return { key, topic, title, playable: false, missing: [...tools.missing].map(actionNamed) };
   const { teaches, mistakes, ask } = recipe.note;
   const challenge: Challenge = {
     version: 1,

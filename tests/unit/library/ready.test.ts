@@ -30,7 +30,7 @@ describe('readyChallenges', () => {
   test('a chart without park says so for the one challenge that needs it', () => {
     const kit: Kit = { ...DEMO_KIT, chart: DEMO_KIT.chart.filter((row) => row.action.kind !== 'park') };
     const lacking = readyChallenges(kit).filter((one) => !one.playable);
-    expect(lacking).toMatchObject([{ key: 'park-on-the-landing', missing: ['park'] }]);
+    expect(lacking).toMatchObject([{ key: 'park-on-the-landing', missing: [{ kind: 'park' }] }]);
   });
 
   test('marks are looked up in the chart: another word for faster is drawn', () => {
