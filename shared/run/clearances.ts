@@ -15,26 +15,33 @@ export const newClearances = (sheet: Sheet): Clearances => ({
   keepOut: Object.fromEntries(sheet.keepOut.map((area) => [area.id, Number.POSITIVE_INFINITY])),
 });
 
-/** The outline of a robot where it stands. */
-export function outlineOf(r: RobotState, robot: Robot): Polygon {
-  const size = { ahead: robot.length - robot.axleToRear, behind: robot.axleToRear, half: robot.width / 2 };
-  return rectangleAt({ x: r.x, y: r.y }, { x: r.cos, y: r.sin }, size);
-}
-
-/** Takes in one moment; returns the outline's distance to the paper's edge then, negative over it. */
-export function noteClearances(least: Clearances, sheet: Sheet, outline: Polygon): Mm {
-  const edge = edgeDistance(sheet, outline);
+/** Takes in one moment. */
+export function noteClearances(least: Clearances, sheet: Sheet, r: RobotState, robot: Robot): void {
+  const edge = edgeDistance(sheet, r, robot);
   if (edge < least.edge) least.edge = edge;
+  if (sheet.keepOut.length === 0) return;
+  const outline = outlineOf(r, robot);
   for (const area of sheet.keepOut) {
     const distance = polygonSignedDistance(area.polygon, outline);
     if (distance < least.keepOut[area.id]!) least.keepOut[area.id] = distance;
   }
-  return edge;
 }
 
-/** Distance of an outline to the paper's edge, negative where a corner of it is over the edge. */
-export function edgeDistance(sheet: Sheet, outline: Polygon): Mm {
-  let least = Number.POSITIVE_INFINITY;
-  for (const { x, y } of outline) least = Math.min(least, x, y, sheet.w - x, sheet.h - y);
-  return least;
+function outlineOf(r: RobotState, robot: Robot): Polygon {
+  const size = { ahead: robot.length - robot.axleToRear, behind: robot.axleToRear, half: robot.width / 2 };
+  return rectangleAt(r, { x: r.cos, y: r.sin }, size);
+}
+
+/** Distance of a robot's outline to the paper's edge, negative where a corner of it is over the edge. */
+export function edgeDistance(sheet: Sheet, r: RobotState, robot: Robot): Mm {
+  const ahead = robot.length - robot.axleToRear;
+  const behind = -robot.axleToRear;
+  const half = robot.width / 2;
+  const besideX = half * (r.sin < 0 ? -r.sin : r.sin);
+  const besideY = half * (r.cos < 0 ? -r.cos : r.cos);
+  const left = r.x + Math.min(ahead * r.cos, behind * r.cos) - besideX;
+  const right = r.x + Math.max(ahead * r.cos, behind * r.cos) + besideX;
+  const top = r.y + Math.min(ahead * r.sin, behind * r.sin) - besideY;
+  const bottom = r.y + Math.max(ahead * r.sin, behind * r.sin) + besideY;
+  return Math.min(left, top, sheet.w - right, sheet.h - bottom);
 }

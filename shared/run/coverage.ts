@@ -1,4 +1,4 @@
-import { cos, norm, sin } from '../geometry/exact-math.ts';
+import { cos, sin } from '../geometry/exact-math.ts';
 import type { Arc, PieceShape, Straight } from '../geometry/piece.ts';
 import type { Mm } from '../geometry/units.ts';
 import { FOOTPRINT_REACH, shareInside } from './blur.ts';
@@ -38,9 +38,11 @@ export function coverTile(coverage: Float64Array, left: Mm, top: Mm, stroke: Str
   else coverArc(coverage, left, top, stroke.piece, stroke.half);
 }
 
-function raise(coverage: Float64Array, pixel: number, distance: Mm, half: Mm): void {
-  if (distance >= half + INK_REACH) return;
-  const share = shareOnStrip(distance, half);
+/** Takes a pixel by the square of its distance from the middle of a stroke. */
+function raise(coverage: Float64Array, pixel: number, square: number, half: Mm): void {
+  const reach = half + INK_REACH;
+  if (square >= reach * reach) return;
+  const share = shareOnStrip(Math.sqrt(square), half);
   if (share > coverage[pixel]!) coverage[pixel] = share;
 }
 
@@ -54,29 +56,37 @@ function coverStraight(coverage: Float64Array, left: Mm, top: Mm, piece: Straigh
       const s = way < 0 ? 0 : Math.min(way, length);
       const dx = x - s * along.x;
       const dy = y - s * along.y;
-      raise(coverage, row * TILE_ROW + column, norm(dx, dy), half);
+      raise(coverage, row * TILE_ROW + column, dx * dx + dy * dy, half);
     }
   }
 }
 
 function coverArc(coverage: Float64Array, left: Mm, top: Mm, piece: Arc, half: Mm): void {
-  const { center, radius, from, to } = piece;
+  const { center, radius } = piece;
+  const inner = Math.max(radius - half - INK_REACH, 0);
+  const outer = radius + half + INK_REACH;
   // A point belongs to the arc where its direction is within half the sweep of the arc's middle.
   const middle = piece.start + piece.sweep / 2;
   const mx = cos(middle);
   const my = sin(middle);
   const least = cos(piece.sweep / 2);
   for (let row = 0; row < TILE_ROW; row++) {
-    const y = top + row / PIXELS_PER_MM;
+    const y = top + row / PIXELS_PER_MM - center.y;
     for (let column = 0; column < TILE_ROW; column++) {
-      const x = left + column / PIXELS_PER_MM;
-      const dx = x - center.x;
-      const dy = y - center.y;
-      const out = norm(dx, dy);
-      const beside = dx * mx + dy * my >= least * out;
-      const off = out > radius ? out - radius : radius - out;
-      const toEnds = (): Mm => Math.min(norm(x - from.x, y - from.y), norm(x - to.x, y - to.y));
-      raise(coverage, row * TILE_ROW + column, beside ? off : toEnds(), half);
+      const x = left + column / PIXELS_PER_MM - center.x;
+      const square = x * x + y * y;
+      if (square < inner * inner || square > outer * outer) continue;
+      const out = Math.sqrt(square);
+      const off = out - radius;
+      const beside = x * mx + y * my >= least * out;
+      const fromMiddle = beside ? off * off : squareToEnds(piece, x + center.x, y + center.y);
+      raise(coverage, row * TILE_ROW + column, fromMiddle, half);
     }
   }
+}
+
+function squareToEnds({ from, to }: Arc, x: Mm, y: Mm): number {
+  const toFrom = (x - from.x) * (x - from.x) + (y - from.y) * (y - from.y);
+  const toTo = (x - to.x) * (x - to.x) + (y - to.y) * (y - to.y);
+  return Math.min(toFrom, toTo);
 }

@@ -2,7 +2,7 @@ import { PACES } from '../documents/kit.ts';
 import type { Ending, RunEvent, Trace } from '../documents/trace.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Mm } from '../geometry/units.ts';
-import { type Clearances, newClearances, noteClearances, outlineOf } from './clearances.ts';
+import { type Clearances, newClearances, noteClearances } from './clearances.ts';
 import { type JoinMap, joinsOf } from './joins.ts';
 import type { Journey } from './launch.ts';
 import { RUN_RULES, STEP, STEPS_A_HASH, STEPS_A_SAMPLE } from './model.ts';
@@ -107,7 +107,7 @@ export function sample(k: Recorder, r: RobotState): void {
   if (r.stepCount % STEPS_A_SAMPLE !== 0) return;
   if (r.stepCount % STEPS_A_HASH === 0) hashState(k.hash, r);
   measureWay(k, r);
-  noteClearances(k.clearances, k.world.sheet, outlineOf(r, k.world.kit.robot));
+  noteClearances(k.clearances, k.world.sheet, r, k.world.kit.robot);
   const { samples } = k;
   samples.x.push(tidy(r.x));
   samples.y.push(tidy(r.y));
@@ -138,7 +138,7 @@ export function isOver(k: Recorder, r: RobotState): boolean {
 export function closeRecord(k: Recorder, r: RobotState): Trace {
   const ending = k.ending?.kind ?? 'time-up';
   measureWay(k, r);
-  noteClearances(k.clearances, k.world.sheet, outlineOf(r, k.world.kit.robot));
+  noteClearances(k.clearances, k.world.sheet, r, k.world.kit.robot);
   k.events.push({ kind: 'end', ...whereabouts(k, r), ending });
   hashState(k.hash, r);
   return {

@@ -4,7 +4,7 @@ import { distance, norm } from '../geometry/exact-math.ts';
 import { segmentCrossing } from '../geometry/polygon.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
-import { edgeDistance, outlineOf } from './clearances.ts';
+import { edgeDistance } from './clearances.ts';
 import { MODEL, RUN_RULES } from './model.ts';
 import { AFTER, measureWay, type Recorder, settle, timeOf, whereabouts } from './recorder.ts';
 import type { Note, RobotState } from './robot.ts';
@@ -116,7 +116,7 @@ function watchEdge(k: Recorder, r: RobotState): void {
   const toEdge = Math.min(r.x, r.y, sheet.w - r.x, sheet.h - r.y);
   const { length, axleToRear, width } = kit.robot;
   if (toEdge > norm(Math.max(axleToRear, length - axleToRear), width / 2)) return;
-  if (!k.overEdge && edgeDistance(sheet, outlineOf(r, kit.robot)) < 0) {
+  if (!k.overEdge && edgeDistance(sheet, r, kit.robot) < 0) {
     k.overEdge = true;
     k.events.push({ kind: 'off-paper', ...whereabouts(k, r) });
   }

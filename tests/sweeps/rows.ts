@@ -57,7 +57,7 @@ export function corner(interior: number, pause: Mm = 0): { clean: Shares; passed
 }
 
 function cornerRuns(interior: number, pause: Mm, side: number, pace: Pace): Map<string, number> {
-  const pen = new Pen(width)
+  const pen = new Pen()
     .to(40, 125)
     .straight(100)
     .turn(side * (180 - interior));
