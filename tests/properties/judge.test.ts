@@ -8,9 +8,32 @@ import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import '../seed.ts';
 
-const drawn: Challenge[] = readyChallenges(DEMO_KIT).flatMap((one) =>
-  one.playable && one.challenge.play === 'draw' ? [one.challenge] : [],
-);
+interface Case {
+  readonly name: string;
+  readonly challenge: Challenge;
+  readonly drawing: Drawing;
+}
+
+/** What the makers drew, and a drawing with a sharp corner and a mark that stands too close to it. */
+const cases: Case[] = readyChallenges(DEMO_KIT).flatMap((one) => {
+  if (!one.playable || one.challenge.play !== 'draw') return [];
+  const { challenge } = one;
+  const way: Line = {
+    id: 'way',
+    width: 5,
+    from: { x: 42, y: 160 },
+    pieces: [
+      { to: { x: 222, y: 160 }, bulge: 0 },
+      { to: { x: 126.88, y: 74.35 }, bulge: 0 },
+    ],
+  };
+  const bands = [...'CA'].map((ink) => ({ ink, length: 5.5, gap: 0 }));
+  const marks = [{ id: 'late', line: 'way', at: 160, bands }];
+  return [
+    { name: `${one.key}, the model`, challenge, drawing: challenge.model!.drawing },
+    { name: `${one.key}, faulty`, challenge, drawing: { lines: [way], marks } },
+  ];
+});
 
 /** A line cut in two at the end of piece `piece`, its marks moved along. */
 function cut(drawing: Drawing, line: Line, piece: number, ways: readonly number[]): Drawing {
@@ -40,21 +63,20 @@ function inTwoPieces(line: Line, share: number): Line {
   return { ...line, pieces: [{ to: middle, bulge: 0 }, first!, ...others] };
 }
 
-/** What must be the same for equal designs: findings keep the names of the lines that were drawn. */
+/** What must be the same for equal designs. Places and remedies speak of the lines as they were drawn. */
 const essence = (verdict: Verdict) => ({
   ...verdict,
-  findings: verdict.findings.map(({ rule, severity }) => `${rule} ${severity}`).sort(),
+  findings: verdict.findings.map(({ place, remedy, ...finding }) => ({ ...finding, at: place.at })),
 });
 
 const judged = (challenge: Challenge, drawing: Drawing) =>
   essence(judge(challenge, { version: 1, drawing }, 'entry').verdict);
 
 describe('judge', () => {
-  for (const challenge of drawn) {
-    const model = challenge.model!.drawing;
+  for (const { name, challenge, drawing: model } of cases) {
     const line = model.lines[0]!;
 
-    test(`${challenge.id}: reordering and splitting lines changes no bit of the verdict`, () => {
+    test(`${name}: reordering and splitting lines changes no bit of the verdict`, () => {
       const expected = judged(challenge, model);
       fc.assert(
         fc.property(
@@ -75,7 +97,7 @@ describe('judge', () => {
       );
     });
 
-    test(`${challenge.id}: the other direction of drawing changes no bit of the verdict`, () => {
+    test(`${name}: the other direction of drawing changes no bit of the verdict`, () => {
       const ends = [line.from, ...line.pieces.map((piece) => piece.to)];
       const backwards: Line = {
         ...line,
@@ -88,9 +110,9 @@ describe('judge', () => {
       );
     });
 
-    test(`${challenge.id}: judged twice, every trace has the same bits`, () => {
-      const once = judge(challenge, challenge.model!, 'live');
-      const again = judge(challenge, challenge.model!, 'entry');
+    test(`${name}: judged twice, every trace has the same bits`, () => {
+      const once = judge(challenge, { version: 1, drawing: model }, 'live');
+      const again = judge(challenge, { version: 1, drawing: model }, 'entry');
       expect(again.traces).toEqual(once.traces);
       expect({ ...again.verdict, level: 'live' }).toEqual(once.verdict);
       expect(once.verdict.runs.map((run) => run.traceHash)).toEqual(once.traces.map((trace) => trace.hash));
