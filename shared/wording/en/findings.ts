@@ -21,6 +21,9 @@ const said = (name: string, value: string, sentence: string): Said => ({
   title: `${name} (${value})`,
   sentence,
 });
+/** The measured value, told apart from the allowed one. */
+const measured = (v: Values): string => numbers.beside(v.measured, v.allowed, length);
+const turned = (v: Values): string => numbers.beside(v.measured, v.allowed, angle);
 const least = (v: Values): string => `at least ${length(v.allowed)}`;
 const most = (v: Values): string => `at most ${length(v.allowed)}`;
 
@@ -36,7 +39,7 @@ const BESIDE: Readonly<Partial<Record<FindingVariant, string>>> = {
   curve: 'the curve',
   end: 'the end of the line',
 };
-const beside = (v: Values): string => BESIDE[v.variant ?? 'end'] ?? 'the next thing';
+const barrier = (v: Values): string => BESIDE[v.variant ?? 'end'] ?? 'the next thing';
 
 const CORNER: Readonly<Record<Finding['severity'], (v: Values) => string>> = {
   stops: (v) => `The robot loses the line here: corners of ${angle(v.allowed)} or more are easiest.`,
@@ -49,49 +52,47 @@ function beforeMark(v: Values): Said {
   if (v.variant === 'mark') {
     return said(
       'Marks too close',
-      length(v.measured),
+      measured(v),
       `The robot may overlook one: keep ${least(v)} of plain line between two marks.`,
     );
   }
-  const from = v.variant === 'start' ? beside(v) : `${beside(v)} before it`;
+  const from = v.variant === 'start' ? barrier(v) : `${barrier(v)} before it`;
   return said(
     'Too little before',
-    length(v.measured),
+    measured(v),
     `The robot may overlook this mark: it needs ${least(v)} of straight line from ${from}.`,
   );
 }
 
+const OVER: Readonly<Partial<Record<FindingVariant, string>>> = {
+  junction: 'Mark over a junction',
+  corner: 'Mark over a corner',
+  end: 'Mark past the end',
+};
+
 const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
   'R-line-width': (v) =>
     v.variant === 'thin'
-      ? said(
-          'Line too thin',
-          length(v.measured),
-          `The robot reads marks badly on it: a line is ${least(v)} wide.`,
-        )
+      ? said('Line too thin', measured(v), `The robot reads marks badly on it: a line is ${least(v)} wide.`)
       : said(
           'Line too thick',
-          length(v.measured),
+          measured(v),
           `The robot may take it for a junction: a line is ${most(v)} wide.`,
         ),
-  'R-corner': (v) => said('Sharp corner', angle(v.measured), CORNER[v.severity](v)),
+  'R-corner': (v) => said('Sharp corner', turned(v), CORNER[v.severity](v)),
   'R-curve-radius': (v) =>
-    said(
-      'Tight curve',
-      length(v.measured),
-      `The robot may run off the line: a curve has a radius of ${least(v)}.`,
-    ),
+    said('Tight curve', measured(v), `The robot may run off the line: a curve has a radius of ${least(v)}.`),
   'R-clearance': (v) =>
     said(
       'Lines too close',
-      length(v.measured),
+      measured(v),
       `The robot may see both lines at once: keep them ${least(v)} apart, middle to middle.`,
     ),
   'R-margin': (v) => {
     if (v.variant === 'loose-end') {
       return said(
         'Fast to the edge',
-        length(v.measured),
+        measured(v),
         `The robot is fast where the line ends: leave ${least(v)} to the edge of the paper.`,
       );
     }
@@ -104,7 +105,7 @@ const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
     }
     return said(
       'Close to the edge',
-      length(v.measured),
+      measured(v),
       `The robot’s wheel may leave the paper: keep ${least(v)} from its edge.`,
     );
   },
@@ -112,8 +113,8 @@ const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
   'R-after-mark': (v) =>
     said(
       'Too little after',
-      length(v.measured),
-      `The mark may act too late: it needs ${least(v)} of line before ${beside(v)}.`,
+      measured(v),
+      `The mark may act too late: it needs ${least(v)} of line before ${barrier(v)}.`,
     ),
   'R-band-count': (v) =>
     v.variant === 'few'
@@ -129,12 +130,8 @@ const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
         ),
   'R-band-length': (v) =>
     v.variant === 'short'
-      ? said('Band too short', length(v.measured), `The robot may not see it: a band is ${least(v)} long.`)
-      : said(
-          'Band too long',
-          length(v.measured),
-          `The robot may take it for two: a band is ${most(v)} long.`,
-        ),
+      ? said('Band too short', measured(v), `The robot may not see it: a band is ${least(v)} long.`)
+      : said('Band too long', measured(v), `The robot may take it for two: a band is ${most(v)} long.`),
   'R-band-equality': (v) =>
     said(
       'Unequal bands',
@@ -145,19 +142,19 @@ const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
     v.variant === 'overlap'
       ? said(
           'Bands overlap',
-          length(v.measured),
+          measured(v),
           `Mixed inks look like a band of their own: bands overlap by ${most(v)}.`,
         )
       : said(
           'White between bands',
-          length(v.measured),
+          measured(v),
           `The robot may think that the mark has ended: leave ${most(v)} of white.`,
         ),
   'R-unknown-mark': (v) =>
     v.variant === 'single-ink'
       ? said(
           'A single ink',
-          length(v.measured),
+          measured(v),
           `It is no mark and no coloured line: a coloured line is ${least(v)} long.`,
         )
       : {
@@ -167,45 +164,41 @@ const SAID: { readonly [Rule in RuleId]: (values: Values) => Said } = {
   'R-mark-on-curve': (v) =>
     said(
       'Mark on a curve',
-      length(v.measured),
+      measured(v),
       `The robot may misread it: a mark needs straight line, or a curve with a radius of ${least(v)}.`,
     ),
-  'R-mark-on-junction': (v) => {
-    const where =
-      v.variant === 'corner' ? 'a corner' : v.variant === 'end' ? 'the end of a line' : 'a junction';
-    return {
-      title: `Mark over ${where}`,
-      sentence: `The robot can’t read it there: a mark needs line on both sides.`,
-    };
-  },
+  'R-mark-on-junction': (v) => ({
+    title: OVER[v.variant ?? 'junction'] ?? 'Mark over a junction',
+    sentence: 'The robot can’t read it there: a mark needs line on both sides.',
+  }),
   'R-start-on-line': (v) => {
     if (v.variant === 'across') {
       return said(
         'Line across the start',
-        angle(v.measured),
+        turned(v),
         `The robot may set off the wrong way: the line leads out within ${angle(v.allowed)} of where it faces.`,
       );
     }
     if (v.allowed === 0) {
       return {
-        title: 'No line at the start',
+        title: 'No line at start',
         sentence: 'The robot sees no line from its berth: begin the line under its sensors.',
       };
     }
     return said(
-      'No line at the start',
-      length(v.measured),
+      'No line at start',
+      measured(v),
       `The robot sees no line from its berth: the line passes within ${length(v.allowed)} of its sensors.`,
     );
   },
   'R-finish-reachable': (v) =>
     Number.isFinite(v.measured) && v.measured > v.allowed
       ? said(
-          'No way to the finish',
-          length(v.measured),
+          'Finish out of reach',
+          measured(v),
           `The line has to come within ${length(v.allowed)} of the middle of the berth.`,
         )
-      : { title: 'No way to the finish', sentence: 'No line leads from the start into the finish berth.' },
+      : { title: 'Finish out of reach', sentence: 'No line leads from the start into the finish berth.' },
 };
 
 const REMEDY: Readonly<Record<Remedy, string>> = {
