@@ -1,4 +1,4 @@
-import type { PieceShape } from '../../shared/geometry/piece.ts';
+import { type PieceShape, pieceAt, pieceFoot } from '../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import type { Picture, PictureBand } from '../../shared/picture/shapes.ts';
 import { COLOUR, hatchColour } from './colours.ts';
@@ -112,17 +112,24 @@ export const paintMarkFrame =
     for (const band of bands) paintBand(ctx, band, pixel);
   };
 
+/** A ghost piece this near to ink, all along, shows nothing new. */
+const SAME_PLACE: Mm = 0.3;
+
 /** What a mended drawing would change: dashed accent lines, and marks as dashed blocks. */
-export const paintGhost =
-  (ghost: Picture, now: Picture): Painter =>
-  (ctx, pixel) => {
-    const shape = (thing: unknown) => JSON.stringify(thing);
-    const strokes = new Set(now.strokes.map((stroke) => shape(stroke.pieces)));
-    const bands = new Set(now.bands.map((band) => shape(band.outline)));
+export function paintGhost(ghost: Picture, now: Picture): Painter {
+  const inked = now.strokes.flatMap((stroke) => stroke.pieces);
+  const isNew = (piece: PieceShape) =>
+    [0, 0.25, 0.5, 0.75, 1].some((share) => {
+      const p = pieceAt(piece, piece.length * share);
+      return inked.every((other) => pieceFoot(other, p).distance > SAME_PLACE);
+    });
+  const pieces = ghost.strokes.flatMap((stroke) => stroke.pieces.filter(isNew));
+  const before = new Set(now.bands.map((band) => JSON.stringify(band.outline)));
+  const bands = ghost.bands.filter((band) => !before.has(JSON.stringify(band.outline)));
+  return (ctx, pixel) => {
     ctx.beginPath();
-    for (const stroke of ghost.strokes)
-      if (!strokes.has(shape(stroke.pieces))) tracePieces(ctx, stroke.pieces);
-    for (const band of ghost.bands) if (!bands.has(shape(band.outline))) tracePoints(ctx, band.outline, true);
+    for (const piece of pieces) tracePieces(ctx, [piece]);
+    for (const band of bands) tracePoints(ctx, band.outline, true);
     ctx.strokeStyle = COLOUR.sheet;
     ctx.lineWidth = 6 * pixel;
     ctx.stroke();
@@ -131,3 +138,4 @@ export const paintGhost =
     ctx.lineWidth = 3 * pixel;
     ctx.stroke();
   };
+}

@@ -12,6 +12,14 @@ export interface RobotLook {
   readonly faint?: boolean;
 }
 
+/** The colours of one robot. */
+interface Paints {
+  readonly ink: string;
+  readonly bar: string;
+  readonly plate: string;
+}
+const FAINT: Paints = { ink: '#cfc8b9', bar: '#c3cde0', plate: COLOUR.sheet };
+
 const WHEEL = { length: 12, width: 4.6 } as const;
 
 /** An open chassis from above: two wheels outside, a castor, an arm with the bar of five sensors. */
@@ -20,14 +28,15 @@ export const paintRobot =
   (ctx) => {
     const { x, y } = pose.heading;
     ctx.transform(x, y, -y, x, pose.at.x, pose.at.y);
-    ctx.globalAlpha = look.faint ? 0.3 : 1;
+    const solid: Paints = { ink: COLOUR.ink, bar: COLOUR.accent, plate: look.plate ?? COLOUR.paper };
+    const paints = look.faint ? FAINT : solid;
     ctx.lineJoin = 'round';
     ctx.lineCap = 'round';
-    ctx.strokeStyle = COLOUR.ink;
+    ctx.strokeStyle = paints.ink;
     paintHoop(ctx, robot);
-    paintWheels(ctx, robot);
-    paintPlate(ctx, robot, look.plate ?? COLOUR.paper);
-    paintBar(ctx, robot);
+    paintWheels(ctx, robot, paints);
+    paintPlate(ctx, robot, paints);
+    paintBar(ctx, robot, paints);
   };
 
 /** A thin hoop round the nose, so that the outline can be seen and the line stays in view. */
@@ -44,8 +53,8 @@ function paintHoop(ctx: Context, robot: Robot): void {
   ctx.stroke();
 }
 
-function paintWheels(ctx: Context, robot: Robot): void {
-  ctx.fillStyle = COLOUR.ink;
+function paintWheels(ctx: Context, robot: Robot, { ink }: Paints): void {
+  ctx.fillStyle = ink;
   for (const side of [-1, 1]) {
     const middle = side * (robot.width / 2 - WHEEL.width / 2);
     ctx.beginPath();
@@ -59,7 +68,7 @@ function paintWheels(ctx: Context, robot: Robot): void {
   ctx.stroke();
 }
 
-function paintPlate(ctx: Context, robot: Robot, plate: string): void {
+function paintPlate(ctx: Context, robot: Robot, { plate }: Paints): void {
   const rear = -robot.axleToRear + 0.6;
   const half = robot.width / 2 - WHEEL.width - 1.2;
   ctx.beginPath();
@@ -82,13 +91,11 @@ function paintPlate(ctx: Context, robot: Robot, plate: string): void {
   ctx.fill();
   ctx.stroke();
   ctx.beginPath();
-  ctx.moveTo(-1.5, -2.6);
-  ctx.lineTo(1.6, 0);
-  ctx.lineTo(-1.5, 2.6);
+  ctx.roundRect(-1.8, -4, 4.6, 8, 0.8);
   ctx.stroke();
 }
 
-function paintBar(ctx: Context, robot: Robot): void {
+function paintBar(ctx: Context, robot: Robot, { bar }: Paints): void {
   const reach = robot.barAhead;
   const half = robot.sensorPitch * 2 + 2.2;
   ctx.beginPath();
@@ -100,7 +107,7 @@ function paintBar(ctx: Context, robot: Robot): void {
   ctx.stroke();
   ctx.beginPath();
   ctx.roundRect(reach - 1.7, -half, 3.4, 2 * half, 1.7);
-  ctx.fillStyle = COLOUR.accent;
+  ctx.fillStyle = bar;
   ctx.fill();
   ctx.lineWidth = 0.6;
   ctx.stroke();

@@ -10,11 +10,10 @@ export const paintSheet =
   (picture: Picture, textSize: number): Painter =>
   (ctx, pixel) => {
     paintGrid(ctx, picture, pixel);
-    const size = textSize * pixel;
-    for (const area of picture.areas) paintArea(ctx, area, size, pixel);
-    for (const area of picture.keepOut) paintKeepOut(ctx, area, size, pixel);
-    for (const gate of picture.gates) paintGate(ctx, gate, size, pixel);
-    for (const berth of picture.berths) paintBerth(ctx, berth, size, pixel);
+    for (const area of picture.areas) paintArea(ctx, area, textSize, pixel);
+    for (const area of picture.keepOut) paintKeepOut(ctx, area, textSize, pixel);
+    for (const gate of picture.gates) paintGate(ctx, gate, textSize, pixel);
+    for (const berth of picture.berths) paintBerth(ctx, berth, textSize, pixel);
   };
 
 function paintGrid(ctx: Context, { grid, w, h }: Picture, pixel: Mm): void {
@@ -37,7 +36,7 @@ function paintGrid(ctx: Context, { grid, w, h }: Picture, pixel: Mm): void {
   lines(grid.coarse, COLOUR.grid);
 }
 
-function paintArea(ctx: Context, area: PicturePolygon, size: Mm, pixel: Mm): void {
+function paintArea(ctx: Context, area: PicturePolygon, size: number, pixel: Mm): void {
   ctx.beginPath();
   tracePoints(ctx, area.polygon, true);
   ctx.fillStyle = COLOUR.accentWash;
@@ -47,11 +46,11 @@ function paintArea(ctx: Context, area: PicturePolygon, size: Mm, pixel: Mm): voi
   ctx.setLineDash([7 * pixel, 4 * pixel]);
   ctx.stroke();
   ctx.setLineDash([]);
-  paintLabel(ctx, area.label, size, COLOUR.accent);
+  paintLabel(ctx, area.label, size, pixel, COLOUR.accent);
 }
 
 /** Shoal ground: washed, edged and hatched, so that it is no mere tint. */
-function paintKeepOut(ctx: Context, area: PicturePolygon, size: Mm, pixel: Mm): void {
+function paintKeepOut(ctx: Context, area: PicturePolygon, size: number, pixel: Mm): void {
   const xs = area.polygon.map((p) => p.x);
   const ys = area.polygon.map((p) => p.y);
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
@@ -77,10 +76,10 @@ function paintKeepOut(ctx: Context, area: PicturePolygon, size: Mm, pixel: Mm): 
   ctx.lineWidth = 2 * pixel;
   ctx.strokeStyle = COLOUR.caution;
   ctx.stroke();
-  paintLabel(ctx, area.label, size, COLOUR.caution);
+  paintLabel(ctx, area.label, size, pixel, COLOUR.caution);
 }
 
-function paintGate(ctx: Context, gate: PictureGate, size: Mm, pixel: Mm): void {
+function paintGate(ctx: Context, gate: PictureGate, size: number, pixel: Mm): void {
   ctx.beginPath();
   tracePoints(ctx, [gate.a, gate.b]);
   ctx.lineWidth = 2 * pixel;
@@ -97,10 +96,10 @@ function paintGate(ctx: Context, gate: PictureGate, size: Mm, pixel: Mm): void {
     ctx.lineWidth = 2 * pixel;
     ctx.stroke();
   }
-  paintLabel(ctx, gate.label, size);
+  paintLabel(ctx, gate.label, size, pixel);
 }
 
-function paintBerth(ctx: Context, berth: PictureBerth, size: Mm, pixel: Mm): void {
+function paintBerth(ctx: Context, berth: PictureBerth, size: number, pixel: Mm): void {
   ctx.lineWidth = 2 * pixel;
   ctx.lineCap = 'butt';
   ctx.lineJoin = 'round';
@@ -115,5 +114,5 @@ function paintBerth(ctx: Context, berth: PictureBerth, size: Mm, pixel: Mm): voi
   ctx.beginPath();
   for (const stroke of berth.bow) tracePoints(ctx, stroke);
   ctx.stroke();
-  paintLabel(ctx, berth.label, size);
+  paintLabel(ctx, berth.label, size, pixel);
 }

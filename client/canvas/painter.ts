@@ -36,22 +36,30 @@ export function tracePoints(
   if (closed) ctx.closePath();
 }
 
-/** A name on the sheet, with a rim of paper so that grid lines don't cut its letters. */
+/**
+ * A name on the sheet, with a rim of paper so that grid lines don't cut its letters. Set in CSS pixels:
+ * letters of a few units, enlarged, would be spaced by whole units.
+ */
 export function paintLabel(
   ctx: CanvasRenderingContext2D,
   label: PictureLabel,
-  size: Mm,
+  size: number,
+  pixel: Mm,
   colour: string = COLOUR.ink,
 ): void {
+  ctx.save();
+  ctx.translate(label.at.x, label.at.y);
+  ctx.scale(pixel, pixel);
   ctx.font = `650 ${size}px ${FACE}`;
   ctx.textAlign = label.align === 'middle' ? 'center' : label.align;
   ctx.textBaseline = label.baseline === 'middle' ? 'middle' : label.baseline === 'top' ? 'top' : 'alphabetic';
   ctx.lineJoin = 'round';
   ctx.lineWidth = size / 4;
   ctx.strokeStyle = COLOUR.sheet;
-  ctx.strokeText(label.text, label.at.x, label.at.y);
+  ctx.strokeText(label.text, 0, 0);
   ctx.fillStyle = colour;
-  ctx.fillText(label.text, label.at.x, label.at.y);
+  ctx.fillText(label.text, 0, 0);
+  ctx.restore();
 }
 
 /** One after another. */

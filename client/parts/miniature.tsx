@@ -15,6 +15,8 @@ export interface MiniatureProps {
   readonly drawing?: Drawing | undefined;
   /** Said aloud in the place of the picture; without it the picture is decoration. */
   readonly label?: string;
+  /** Names of berths, gates and areas, for a miniature big enough to read them. */
+  readonly names?: boolean;
   /** CSS width; the height follows from the sheet. */
   readonly width?: number | string;
 }
@@ -23,22 +25,25 @@ export interface MiniatureProps {
 const LEAST_LINE_MM = 5;
 
 /** A sheet with a drawing on it as a small still picture: a few SVG paths, no canvas. */
-export const Miniature = memo(function Miniature({ sheet, kit, drawing, label, width }: MiniatureProps) {
+export const Miniature = memo(function Miniature(props: MiniatureProps) {
+  const { sheet, kit, drawing, label, width, names = false } = props;
   const language = useLocale();
   const picture = useMemo(
     () => svgOf(pictureOf({ sheet, kit, layout: layOut(sheet, drawing ?? EMPTY_DRAWING), language })),
     [sheet, kit, drawing, language],
   );
-  return <PictureSvg picture={picture} {...(label === undefined ? {} : { label })} width={width ?? '100%'} />;
+  const named = label === undefined ? {} : { label };
+  return <PictureSvg picture={picture} {...named} names={names} width={width ?? '100%'} />;
 });
 
 interface PictureSvgProps {
   readonly picture: SvgPicture;
   readonly label?: string;
+  readonly names: boolean;
   readonly width: number | string;
 }
 
-function PictureSvg({ picture, label, width }: PictureSvgProps) {
+function PictureSvg({ picture, label, names, width }: PictureSvgProps) {
   const named = label === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label };
   const box = { width, aspectRatio: `${picture.w} / ${picture.h}` };
   return (
@@ -48,10 +53,27 @@ function PictureSvg({ picture, label, width }: PictureSvgProps) {
           // biome-ignore lint/suspicious/noArrayIndexKey: paths are made anew and have no state
           <path key={i} className={`miniature-${path.role}`} d={path.d} style={looksOf(path, picture)} />
         ))}
+        {names &&
+          picture.labels.map(({ text, at, align, baseline }) => (
+            <text
+              key={`${text} ${at.x} ${at.y}`}
+              className="miniature-name"
+              x={at.x}
+              y={at.y}
+              textAnchor={ANCHOR[align]}
+              dominantBaseline={BASELINE[baseline]}
+              fontSize={picture.w / 34}
+            >
+              {text}
+            </text>
+          ))}
       </svg>
     </span>
   );
 }
+
+const ANCHOR = { left: 'start', middle: 'middle', right: 'end' } as const;
+const BASELINE = { top: 'hanging', middle: 'central', bottom: 'auto' } as const;
 
 /** Big sheets get thicker lines, or a drawing of 3 m would vanish in a picture of 200 px. */
 function looksOf(path: SvgPath, picture: SvgPicture) {

@@ -49,6 +49,8 @@ function Workbench({
   session,
 }: BuildScreenProps & { session: DrawingSession }) {
   const [open, setOpen] = useState<Open>(null);
+  // A dialog also says that it closes when another one has taken its place.
+  const closed = (which: Open) => setOpen((now) => (now === which ? null : now));
   const live = useLiveVerdict(challenge, session);
   const findings = useFindings(live.now);
   const fingerDown = useSessionState(session, (state) => state.fingerDown);
@@ -98,7 +100,7 @@ function Workbench({
         challenge={challenge}
         session={session}
         late={room.building?.ended ?? false}
-        onClose={() => setOpen(null)}
+        onClose={() => closed('handing-in')}
         onYes={() => {
           sending.handIn();
           setOpen('entries');
@@ -110,7 +112,7 @@ function Workbench({
         entries={entries}
         sending={sending}
         onTakeUp={session.replace}
-        onClose={() => setOpen(null)}
+        onClose={() => closed('entries')}
       />
       {resting && <LookHere />}
     </main>

@@ -1,4 +1,4 @@
-import { FlipHorizontal2, Trash2 } from 'lucide-react';
+import { ArrowLeftRight, Trash2 } from 'lucide-react';
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { cos, sin } from '../../../shared/geometry/exact-math.ts';
@@ -31,6 +31,9 @@ export interface SurfaceProps {
   readonly findings: Findings;
   readonly resting: boolean;
 }
+
+/** The line of words under the paper, CSS pixels; callouts stay above it. */
+const HINT_HEIGHT = 60;
 
 /** The paper: what is drawn, what is being drawn, and what was found. */
 export function Surface({ challenge, session, live, findings, resting }: SurfaceProps) {
@@ -71,9 +74,10 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
   const clear = useMemo(() => (view ? clearPoints(layout, picture, view) : []), [layout, picture, view]);
   const chosenMark = editor.selection?.kind === 'mark' ? middleOf(editor.selection.mark, layout) : undefined;
   const finding = findings.open;
+  const clearOfHint = box && { width: box.width, height: box.height - HINT_HEIGHT };
   return (
     <div className="surface-frame" ref={frame}>
-      {box && view && (
+      {box && view && clearOfHint && (
         <SheetView
           picture={picture}
           box={box}
@@ -89,11 +93,11 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
             <PlacedBox
               className="mark-buttons"
               about={toScreen(view, chosenMark)}
-              within={box}
+              within={clearOfHint}
               clear={clear}
               gap={26}
             >
-              <Button icon={<Icon of={FlipHorizontal2} />} onClick={session.flip}>
+              <Button icon={<Icon of={ArrowLeftRight} />} onClick={session.flip}>
                 {words.flip}
               </Button>
               <Button icon={<Icon of={Trash2} />} onClick={session.rubChosen}>
@@ -107,7 +111,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
               number={findings.all.indexOf(finding) + 1}
               of={findings.all.length}
               at={toScreen(view, finding.place.at)}
-              within={box}
+              within={clearOfHint}
               clear={clear}
               onMend={mended ? () => session.replace(mended) : null}
               onNext={findings.next}

@@ -44,7 +44,10 @@ export function Tray({ session }: { readonly session: DrawingSession }) {
               checked={marking && row.word === word}
               onChange={() => session.choose({ tool: 'mark', word: row.word })}
             />
-            <span className="tray-name">{words.actions.name(row.action)} ▸</span>
+            <span className="tray-name">
+              {words.actions.name(row.action)}
+              {row.back && ' ▸'}
+            </span>
             <MarkPicture kit={kit} word={row.word} />
             <span className="tray-back">{row.back && <>◂ {words.actions.name(row.back)}</>}</span>
           </label>

@@ -19,6 +19,7 @@ export function useKeys(session: DrawingSession, resting: boolean): void {
   useEffect(() => {
     if (resting) return;
     const listen = (event: KeyboardEvent) => {
+      if (event.key === 'Tab') delete document.querySelector<HTMLElement>('.surface')?.dataset.touched;
       if (event.defaultPrevented || isTaken(event) || event.altKey) return;
       const done = event.ctrlKey || event.metaKey ? withControl(session, event) : plain(session, event);
       if (done) event.preventDefault();

@@ -70,6 +70,8 @@ class Hand {
     if (this.#pointer !== null || event.button !== 0) return;
     event.preventDefault();
     this.#element.setPointerCapture(event.pointerId);
+    // Arrow keys now move what is chosen, and no longer the tool that was chosen before.
+    this.#element.dataset.touched = '';
     this.#element.focus({ preventScroll: true });
     this.#pointer = event.pointerId;
     const touch = this.#touchOf(event, this.#paperOf(event));

@@ -37,6 +37,7 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
             sheet={challenge.sheet}
             kit={challenge.kit}
             drawing={challenge.begin?.drawing}
+            names
             label={building.sheet(sentence)}
           />
         </div>

@@ -130,8 +130,8 @@ function Now({ moment, trace }: { readonly moment: ReplayMoment | null; readonly
         <dd>{moment ? words.actions.pace(moment.pace) : ''}</dd>
       </div>
       <div>
-        <dt>{trying.ending}</dt>
-        <dd>{moment?.over ? words.actions.ending(trace.ending) : trying.still}</dd>
+        <dt>{moment?.over ? trying.ending : trying.now}</dt>
+        <dd>{moment?.over ? words.actions.ending(trace.ending) : trying.driving}</dd>
       </div>
     </dl>
   );
