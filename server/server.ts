@@ -19,7 +19,7 @@ import { startSockets } from './sockets/sockets.ts';
 export interface ServerConfig {
   /** Holds the rooms and the owner's key; made where it is missing. */
   readonly dataDir: string;
-  /** 0: any free port. */
+  /** 0 takes one that is free. */
   readonly port: number;
   /** Absent: every address of this machine. */
   readonly host?: string;

@@ -33,7 +33,7 @@ async function bundlePages(root: string, outDir: string): Promise<void> {
   const { build } = await import('vite');
   await build({
     configFile: join(root, 'client/vite.config.ts'),
-    logLevel: 'warn',
+    logLevel: 'error',
     build: { outDir, emptyOutDir: true },
   });
 }

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { WireRefusal } from '../../../shared/wire/protocol.ts';
+import { refusalSentence, refusals } from '../../../shared/wording/en/refusals.ts';
+
+const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { code: C }> } = {
+  'not-for-this-seat': { code: 'not-for-this-seat' },
+  'not-now': { code: 'not-now', phase: 'build' },
+  'room-full': { code: 'room-full', most: 40 },
+  'no-challenge': { code: 'no-challenge' },
+  'unknown-challenge': { code: 'unknown-challenge', key: 'the-moon' },
+  'other-round': { code: 'other-round' },
+  'unknown-entry': { code: 'unknown-entry', entry: 'e1' },
+  'already-judged': { code: 'already-judged' },
+  'not-building': { code: 'not-building' },
+  'already-so': { code: 'already-so' },
+  'not-judged': { code: 'not-judged' },
+  'too-many-on-stage': { code: 'too-many-on-stage', most: 2 },
+  'bad-form': { code: 'bad-form', path: 'ask.round', problem: 'too_small' },
+  'too-large': { code: 'too-large', bytes: 300_000, most: 256_000 },
+  'too-fast': { code: 'too-fast' },
+  'other-version': { code: 'other-version', ours: 1 },
+  'no-seat': { code: 'no-seat' },
+  'unknown-room': { code: 'unknown-room' },
+  'unknown-document': { code: 'unknown-document' },
+  'unknown-page': { code: 'unknown-page' },
+  'wrong-key': { code: 'wrong-key' },
+  'store-full': { code: 'store-full' },
+  'server-trouble': { code: 'server-trouble' },
+};
+
+describe('refusalSentence', () => {
+  it.each(Object.values(SAMPLES))('$code says what is wrong and what to do', (refusal) => {
+    const sentence = refusalSentence(refusal);
+    expect(sentence).toMatch(/^[A-Z].*[.]$/);
+    expect(sentence).not.toMatch(/undefined|null|NaN|\[object/);
+    expect(sentence.length).toBeGreaterThan(30);
+  });
+
+  it('names the numbers that explain it', () => {
+    expect(refusalSentence(SAMPLES['room-full'])).toContain('40 teams');
+    expect(refusalSentence(SAMPLES['too-large'])).toContain('300 kB, and at most 256 kB');
+    expect(refusalSentence(SAMPLES['bad-form'])).toContain('at ask.round: too_small');
+    expect(refusalSentence(SAMPLES['unknown-challenge'])).toContain('“the-moon”');
+  });
+
+  it('has no sentence without a code', () => {
+    expect(Object.keys(refusals).sort()).toEqual(Object.keys(SAMPLES).sort());
+  });
+});
