@@ -1,6 +1,6 @@
-import { type Box, pieceBox } from '../geometry/box.ts';
+import { type Box, boxOf, pieceBox } from '../geometry/box.ts';
 import { pieceDistance } from '../geometry/distances.ts';
-import { sin } from '../geometry/exact-math.ts';
+import { distance, sin } from '../geometry/exact-math.ts';
 import { type PieceShape, pieceAt, pieceFoot } from '../geometry/piece.ts';
 import { boxIndex } from '../geometry/spatial-index.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
@@ -25,8 +25,7 @@ interface Segment {
 }
 
 interface Near {
-  readonly a: LineSpot;
-  readonly b: LineSpot;
+  readonly spots: readonly [LineSpot, LineSpot];
   readonly distance: Mm;
   readonly at: PaperPoint;
 }
@@ -40,21 +39,23 @@ function check(view: RuleView): Draft[] {
   const hangTogether = togetherness(view);
   const allowed = view.kit.rules.clearance;
   const index = boxIndex(segments.map((segment) => segment.box));
-  const found = new Map<string, Near[]>();
-  segments.forEach((a, i) => {
-    for (const j of index.within(grown(a.box, allowed))) {
+  const near = segments.flatMap((a, i) =>
+    index.within(grown(a.box, allowed)).flatMap((j) => {
       const b = segments[j]!;
-      if (j <= i || isGiven(view, a.line, b.line) || isOneBend(a, b, allowed)) continue;
-      const near = nearPlaces(a, b, allowed).filter((n) => !hangTogether(n.a, n.b));
-      const key = `${a.line} ${b.line}`;
-      if (near.length > 0) found.set(key, [...(found.get(key) ?? []), ...near]);
-    }
-  });
-  return [...found.values()].flatMap((near) => stretches(near, allowed).map((s) => draftOf(view, s)));
+      if (j <= i || isGiven(view, a.line, b.line) || isOneBend(a, b, allowed)) return [];
+      return nearPlaces(a, b, allowed, hangTogether);
+    }),
+  );
+  return placesTogether(near, 2 * allowed).map((places) => draftOf(view, places));
 }
 
 const isGiven = ({ track }: RuleView, a: number, b: number): boolean =>
   track.lines[a]!.line.given && track.lines[b]!.line.given;
+
+type Together = (a: LineSpot, b: LineSpot) => boolean;
+
+/** Arms of a junction at less than 10 degrees run beside one another rather than part. */
+const LEAST_ANGLE = Math.PI / 18;
 
 /** Two pieces of one line that are short enough to hang together wholly. */
 function isOneBend(a: Segment, b: Segment, allowed: Mm): boolean {
@@ -70,49 +71,81 @@ const grown = (box: Box, by: Mm): Box => ({
   maxY: box.maxY + by,
 });
 
-/** Places of `a` at which `b` is too near: at steps of a quarter of the clearance, and the nearest of all. */
-function nearPlaces(a: Segment, b: Segment, allowed: Mm): Near[] {
+/** Places of two pieces at which they are separate lines too near one another. */
+function nearPlaces(a: Segment, b: Segment, allowed: Mm, hangTogether: Together): Near[] {
   const least = pieceDistance(a.piece, b.piece);
   if (least.distance >= allowed - TOLERANCE.samePoint) return [];
-  const { from, to } = partNear(a.piece, grown(b.box, allowed));
-  const count = Math.max(1, Math.ceil((to - from) / (allowed / 4)));
-  const ways = Array.from({ length: count + 1 }, (_, k) => from + ((to - from) * k) / count);
-  return [...ways, least.a].flatMap((s) => {
-    const p = pieceAt(a.piece, s);
-    const foot = pieceFoot(b.piece, p);
-    if (foot.distance >= allowed - TOLERANCE.samePoint) return [];
-    return {
-      a: { line: a.line, way: a.start + s },
-      b: { line: b.line, way: b.start + foot.s },
-      distance: foot.distance,
-      at: { x: (p.x + foot.point.x) / 2, y: (p.y + foot.point.y) / 2 },
-    };
-  });
+  return [
+    ...nearAlong(a, b, least.a, allowed, hangTogether),
+    ...nearAlong(b, a, least.b, allowed, hangTogether),
+  ];
 }
 
-/** The ways between which a straight is inside a box; all of an arc. */
-function partNear(piece: PieceShape, box: Box): { from: Mm; to: Mm } {
-  if (piece.kind === 'arc') return { from: 0, to: piece.length };
-  let from = 0;
-  let to: Mm = piece.length;
-  const clip = (start: Mm, rate: number, low: Mm, high: Mm): void => {
-    if (rate === 0) return;
-    const enter = ((rate > 0 ? low : high) - start) / rate;
-    const leave = ((rate > 0 ? high : low) - start) / rate;
-    from = Math.max(from, enter);
-    to = Math.min(to, leave);
+/** Looks along `a` at steps of a fifth of the clearance, at the nearest place, and where being near ends. */
+function nearAlong(a: Segment, b: Segment, least: Mm, allowed: Mm, hangTogether: Together): Near[] {
+  const at = (s: Mm): Near | undefined => {
+    const p = pieceAt(a.piece, s);
+    const foot = pieceFoot(b.piece, p);
+    if (foot.distance >= allowed - TOLERANCE.samePoint) return undefined;
+    const spots = [
+      { line: a.line, way: a.start + s },
+      { line: b.line, way: b.start + foot.s },
+    ] as const;
+    if (hangTogether(spots[0], spots[1])) return undefined;
+    const middle = { x: (p.x + foot.point.x) / 2, y: (p.y + foot.point.y) / 2 };
+    return { spots, distance: foot.distance, at: middle };
   };
-  clip(piece.from.x, piece.along.x, box.minX, box.maxX);
-  clip(piece.from.y, piece.along.y, box.minY, box.maxY);
-  return { from, to: Math.max(from, to) };
+  const { from, to } = partNear(a.piece, b.piece, least, allowed);
+  const count = Math.max(2, Math.ceil((to - from) / (allowed / 5)));
+  const steps = Array.from({ length: count + 1 }, (_, k) => from + ((to - from) * k) / count);
+  const ways = [...steps, least].sort((s, t) => s - t);
+  const found = ways.map(at);
+  const ends = ways.slice(1).flatMap((s, k) => {
+    const [before, after] = [found[k], found[k + 1]];
+    if ((before === undefined) === (after === undefined)) return [];
+    return before ? lastOf(at, ways[k]!, s) : lastOf(at, s, ways[k]!);
+  });
+  return [...found.filter((place) => place !== undefined), ...ends];
+}
+
+/** The last place on the way from `near`, where there is one, to `off`, where there is none. */
+function lastOf(at: (s: Mm) => Near | undefined, near: Mm, off: Mm): Near[] {
+  let [inside, outside] = [near, off];
+  while (Math.abs(outside - inside) > TOLERANCE.step) {
+    const middle = (inside + outside) / 2;
+    if (at(middle)) inside = middle;
+    else outside = middle;
+  }
+  const last = at(inside);
+  return last ? [last] : [];
+}
+
+/**
+ * The ways of `a` between which it is near `b`. The distance along a straight from a straight has one
+ * least place, so halving finds where it passes the limit on both sides; of arcs all is looked at.
+ */
+function partNear(a: PieceShape, b: PieceShape, least: Mm, allowed: Mm): { from: Mm; to: Mm } {
+  if (a.kind === 'arc' || b.kind === 'arc') return { from: 0, to: a.length };
+  const isNear = (s: Mm): boolean => pieceFoot(b, pieceAt(a, s)).distance < allowed - TOLERANCE.samePoint;
+  const edge = (far: Mm): Mm => {
+    if (isNear(far)) return far;
+    let near = least;
+    let off = far;
+    while (Math.abs(off - near) > TOLERANCE.step) {
+      const middle = (near + off) / 2;
+      if (isNear(middle)) near = middle;
+      else off = middle;
+    }
+    return near;
+  };
+  return { from: edge(0), to: edge(a.length) };
 }
 
 /** Whether two places belong to one bend, corner or junction rather than to separate lines. */
-function togetherness(view: RuleView): (a: LineSpot, b: LineSpot) => boolean {
+function togetherness(view: RuleView): Together {
   const { track, kit } = view;
-  const { clearance: allowed, junction } = kit.rules;
+  const { clearance: allowed } = kit.rules;
   const reach = together(allowed);
-  const furthest = 2 * (junction.armLength + allowed);
   const between = nodeWays(track, reach);
   return (a, b) => {
     if (a.line === b.line && Math.abs(a.way - b.way) <= reach) return true;
@@ -121,36 +154,52 @@ function togetherness(view: RuleView): (a: LineSpot, b: LineSpot) => boolean {
       besideB.some((n) => {
         const way = m.way + n.way + between(m.node, n.node);
         if (way <= reach) return true;
-        if (m.node !== n.node || way > furthest) return false;
+        if (m.node !== n.node) return false;
         // Straight arms at an angle are this far along them when they have parted by the clearance.
-        return way <= allowed / sin(armsAngle(m, n) / 2) + TOLERANCE.fit;
+        const least = track.nodes[m.node]!.kind === 'corner' ? 0 : LEAST_ANGLE;
+        return way <= allowed / sin(Math.max(armsAngle(m, n), least) / 2) + TOLERANCE.fit;
       }),
     );
   };
 }
 
-interface Stretch {
-  readonly places: readonly Near[];
-  readonly least: Mm;
-}
-
-/** Places that follow one another within two clearances are one stretch. */
-function stretches(near: readonly Near[], allowed: Mm): Stretch[] {
+/** Places gathered so that from each to the next of its group it is at most `apart` on the paper. */
+function placesTogether(near: readonly Near[], apart: Mm): Near[][] {
+  const index = boxIndex(near.map(({ at }) => boxOf([at])));
   const groups: Near[][] = [];
-  for (const place of [...near].sort((m, n) => m.a.way - n.a.way)) {
-    const last = groups.at(-1)?.at(-1);
-    if (last && place.a.way - last.a.way <= 2 * allowed) groups.at(-1)!.push(place);
-    else groups.push([place]);
-  }
-  return groups.map((places) => ({ places, least: Math.min(...places.map((p) => p.distance)) }));
+  const taken = new Set<number>();
+  near.forEach((_, i) => {
+    if (taken.has(i)) return;
+    const group: Near[] = [];
+    const open = [i];
+    taken.add(i);
+    for (let k = open.pop(); k !== undefined; k = open.pop()) {
+      group.push(near[k]!);
+      for (const next of index.near(near[k]!.at, apart)) {
+        if (taken.has(next)) continue;
+        taken.add(next);
+        open.push(next);
+      }
+    }
+    groups.push(group);
+  });
+  return groups;
 }
 
-function draftOf(view: RuleView, { places, least }: Stretch): Draft {
+/** The place nearest to the middle of all. */
+function middleOf(places: readonly Near[]): Near {
+  const sum = places.reduce((s, { at }) => ({ x: s.x + at.x, y: s.y + at.y }), { x: 0, y: 0 });
+  const middle = { x: sum.x / places.length, y: sum.y / places.length };
+  return places.reduce((best, p) => (distance(p.at, middle) < distance(best.at, middle) ? p : best));
+}
+
+function draftOf(view: RuleView, places: readonly Near[]): Draft {
   const { kit, track } = view;
-  const own = track.lines[places[0]!.a.line]!.line.given ? 'b' : 'a';
-  const ways = places.map((place) => place[own].way);
-  const { at } = places[Math.floor(places.length / 2)]!;
-  const { line } = track.lines[places[0]![own].line]!;
+  const { at, spots } = middleOf(places);
+  const spot = track.lines[spots[0].line]!.line.given ? spots[1] : spots[0];
+  const { line } = track.lines[spot.line]!;
+  const ways = places.flatMap((p) => p.spots.filter((s) => s.line === spot.line).map((s) => s.way));
+  const least = Math.min(...places.map((p) => p.distance));
   const finding = findingAt(
     'R-clearance',
     stretchPlace(view, line.path, Math.min(...ways), Math.max(...ways), at),

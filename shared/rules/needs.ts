@@ -33,7 +33,7 @@ export function needBefore(view: RuleView, { edge, mark }: Meeting): Need {
   const fromStart = sinceStart(view, edge, mark);
   // Nobody comes from a loose end at which robots stop: there the run begins at the berth.
   const nobody = room.until === 'end' && kit.robot.looseEnd === 'stop';
-  if (fromStart !== undefined && (nobody || fromStart < room.length)) {
+  if (fromStart !== undefined && (nobody || fromStart < room.length - TOLERANCE.step)) {
     return { until: 'start', measured: Math.max(0, fromStart), allowed: kit.rules.beforeMark };
   }
   const need = { ...measuredBy(room), allowed: kit.rules.beforeMark };
@@ -48,7 +48,9 @@ const measuredBy = (room: Room): Pick<Need, 'until' | 'measured'> => ({
 /** From the axle of a robot that starts on this edge, the nearest, to the mark. */
 function sinceStart({ departures }: RuleView, edge: number, mark: EdgeMark): Mm | undefined {
   const ways = departures.flatMap(({ start }) =>
-    start.kind === 'on' && start.edge === edge && start.bar < mark.to ? [mark.from - start.axle] : [],
+    start.kind === 'on' && start.edge === edge && start.bar < mark.to - TOLERANCE.step
+      ? [mark.from - start.axle]
+      : [],
   );
   return ways.length === 0 ? undefined : Math.min(...ways);
 }

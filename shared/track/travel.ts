@@ -1,5 +1,6 @@
 import type { Way } from '../documents/kit.ts';
 import { type Action, actionOf, type Kit, PACES } from '../documents/kit.ts';
+import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm } from '../geometry/units.ts';
 import { exitFor, exitsOf } from './arms.ts';
 import { type EdgeMark, type Track, twin } from './track.ts';
@@ -68,7 +69,7 @@ function driveEdge(track: Track, kit: Kit, state: State, explored: Explored): St
   let { pace, choice } = state;
   let late = { pace, until: 0 };
   for (const mark of edge.marks) {
-    if (mark.to <= state.from) continue;
+    if (mark.to <= state.from + TOLERANCE.step) continue;
     const metAt = mark.from < late.until ? Math.max(pace, late.pace) : pace;
     const key = keyOf(edge.index, mark);
     explored.met.set(key, Math.max(metAt, explored.met.get(key) ?? -1));
