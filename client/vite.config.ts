@@ -15,6 +15,8 @@ export default defineConfig({
   build: {
     outDir: here('../.build/pages'),
     emptyOutDir: true,
+    // Everything comes from the same room; one file a page beats many round trips.
+    chunkSizeWarningLimit: 900,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     // School tablets are old: this is the oldest set of browsers that the pages promise to run on.

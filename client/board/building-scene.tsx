@@ -3,6 +3,7 @@ import type { RoomState, Team } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf } from '../parts/figures.ts';
+import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon, type IconShape } from '../parts/icon.tsx';
 import { useLinkState } from '../parts/use-link.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
@@ -28,7 +29,7 @@ export function BuildingScene({ room }: { readonly room: RoomState }) {
         rule={time.left}
       />
       <div className="building">
-        <ul className="doings" data-many={room.teams.length > 14}>
+        <ul className="doings" data-size={sizeFor(room.teams.length)}>
           {room.teams.map((team) => (
             <TeamDoing key={team.id} room={room} team={team} />
           ))}
@@ -37,13 +38,20 @@ export function BuildingScene({ room }: { readonly room: RoomState }) {
           {room.standingsShown ? (
             <StandingsSide room={room} />
           ) : (
-            current && <SheetPicture challenge={current.challenge} label={current.sentence} />
+            current && (
+              <>
+                <SheetPicture challenge={current.challenge} label={current.sentence} />
+                <GoalRows challenge={current.challenge} />
+              </>
+            )
           )}
         </aside>
       </div>
     </>
   );
 }
+
+const sizeFor = (teams: number) => (teams <= 8 ? 'large' : teams <= 14 ? 'middle' : 'small');
 
 function useTime(room: RoomState): { readonly words: string; readonly left: number | null } {
   const { board } = useWords();

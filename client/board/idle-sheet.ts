@@ -44,7 +44,7 @@ export const IDLE_DRAWING: Drawing = {
     {
       id: 'second',
       line: 'way',
-      at: 212,
+      at: 242,
       bands: [
         { ink: 'A', length: BAND, gap: 0 },
         { ink: 'V', length: BAND, gap: 0 },

@@ -1,38 +1,30 @@
 import type { CSSProperties } from 'react';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import type { TeamStanding } from '../parts/figures.ts';
+import { type Place, stacked } from './stacked.ts';
 import './points-line.css';
 
 export interface PointsLineProps {
   readonly rows: readonly TeamStanding[];
   /** Points at the right end. */
   readonly most: number;
+  /** How high emblems may stand on one another; what would stand higher is counted. */
+  readonly levels: number;
 }
 
-/** How wide an emblem's ring is, as a share of the line: nearer ones are stacked. */
-const RING = 0.085;
-
-/** A marker stroke on which the emblems stand where their points are. */
-export function PointsLine({ rows, most }: PointsLineProps) {
-  const placed = stacked(
-    rows.filter((row) => row.rank !== null).map((row) => ({ row, at: row.points / most })),
+/** A marker stroke on which the emblems stand where their points are. The table beside it says the same. */
+export function PointsLine({ rows, most, levels }: PointsLineProps) {
+  const ranked = rows.filter((row) => row.rank !== null);
+  const places = stacked(
+    ranked.map((row) => ({ id: row.team.id, at: row.points / most })),
+    levels,
   );
-  const height = Math.max(0, ...placed.map(({ level }) => level)) + 1;
+  const emblems = new Map(ranked.map((row) => [row.team.id, row.team.emblem]));
   return (
-    <div
-      className="points-line"
-      style={{ '--levels': Math.min(height, 4) } as CSSProperties}
-      aria-hidden="true"
-    >
+    <div className="points-line" style={{ '--levels': levels } as CSSProperties} aria-hidden="true">
       <div className="points-line-rings">
-        {placed.map(({ row, at, level }) => (
-          <span
-            key={row.team.id}
-            className="points-line-ring"
-            style={{ left: `${at * 100}%`, bottom: `calc(${level} * var(--ring))` }}
-          >
-            <EmblemBadge emblem={row.team.emblem} size="0.85rem" look="round" />
-          </span>
+        {places.map((place) => (
+          <Ring key={place.id} place={place} emblem={emblems.get(place.id) ?? ''} />
         ))}
       </div>
       <div className="points-line-stroke" />
@@ -47,22 +39,15 @@ export function PointsLine({ rows, most }: PointsLineProps) {
   );
 }
 
-interface Placed {
-  readonly row: TeamStanding;
-  /** Share of the line, 0 to 1. */
-  readonly at: number;
-  /** 0 stands on the line, 1 on another emblem. */
-  readonly level: number;
-}
-
-/** Each emblem on the lowest level on which it covers no other. */
-export function stacked(places: readonly Omit<Placed, 'level'>[]): Placed[] {
-  const placed: Placed[] = [];
-  for (const place of places) {
-    const near = placed.filter((other) => Math.abs(other.at - place.at) < RING).map((other) => other.level);
-    let level = 0;
-    while (near.includes(level)) level++;
-    placed.push({ ...place, level });
-  }
-  return placed;
+function Ring({ place, emblem }: { readonly place: Place; readonly emblem: string }) {
+  const where = { left: `${place.at * 100}%`, bottom: `calc(${place.level} * var(--ring))` };
+  return (
+    <span className="points-line-ring" style={where}>
+      {place.others > 0 ? (
+        <span className="points-line-count">+{place.others + 1}</span>
+      ) : (
+        <EmblemBadge emblem={emblem} size="0.85em" look="round" />
+      )}
+    </span>
+  );
 }

@@ -7,7 +7,7 @@ import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { IDLE_DRAWING, IDLE_SHEET } from './idle-sheet.ts';
 import { SheetPicture } from './sheet-picture.tsx';
-import { berthsFor, HarbourWall } from './wall-scene.tsx';
+import { HarbourWall } from './wall-scene.tsx';
 import './quiet-scenes.css';
 
 /** Before any room is open. */
@@ -57,10 +57,7 @@ export function Together({ room }: { readonly room: RoomState }) {
           </ul>
           <p className="together-count">{board.close.count}</p>
         </div>
-        <HarbourWall
-          teams={room.teams}
-          berths={Math.max(room.teams.length, berthsFor(room.teams.length - 1))}
-        />
+        <HarbourWall teams={room.teams} berths={room.teams.length} />
       </div>
     </>
   );

@@ -27,7 +27,7 @@ export function SheetPicture({ challenge, drawing, label }: SheetPictureProps) {
     [sheet, shown, kit, language],
   );
   return (
-    <div className="sheet-picture" ref={frame}>
+    <div className="sheet-picture" ref={frame} style={{ aspectRatio: `${sheet.w} / ${sheet.h}` }}>
       {box && view && <SheetView picture={picture} box={box} view={view} textSize={rem} label={label} />}
     </div>
   );

@@ -3,11 +3,13 @@ import type { Seconds } from '../../shared/geometry/units.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { ReplayView } from '../canvas/replay-view.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { entriesOf } from '../parts/figures.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
 import { type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
+import { RunLog } from './run-log.tsx';
 import { StandingsSide } from './standings.tsx';
 import { useCurrentChallenge } from './use-challenge.ts';
 import { useRem } from './use-rem.ts';
@@ -37,9 +39,12 @@ export function StageScene({ room }: { readonly room: RoomState }) {
 function Single({ room, staged }: { readonly room: RoomState; readonly staged: Staged }) {
   const duration = stageDuration([staged]);
   return (
-    <div className="stage" data-standings={room.standingsShown}>
+    <div className={room.standingsShown ? 'stage stage-beside' : 'stage'}>
       <Replay staged={staged} duration={duration} />
-      <Outcome room={room} staged={staged} duration={duration} />
+      <div className="stage-side">
+        <Outcome room={room} staged={staged} duration={duration} />
+        {!room.standingsShown && <RunLogNow staged={staged} duration={duration} />}
+      </div>
       {room.standingsShown && <StandingsSide room={room} onStage={[staged.team.id]} />}
     </div>
   );
@@ -70,7 +75,7 @@ function Replay({ staged, duration }: { readonly staged: Staged; readonly durati
   const rem = useRem();
   const { challenge, design, trace, team, entry } = staged;
   return (
-    <div className="stage-sheet">
+    <div className="stage-sheet" style={{ aspectRatio: `${challenge.sheet.w} / ${challenge.sheet.h}` }}>
       <ReplayView
         challenge={challenge}
         drawing={design.drawing}
@@ -111,6 +116,12 @@ function Outcome({ room, staged, duration }: OutcomeProps) {
   );
 }
 
+const READINGS_SHOWN = 5;
+
+function RunLogNow({ staged, duration }: Omit<OutcomeProps, 'room'>) {
+  return <RunLog staged={staged} t={useSlowTime(duration)} most={READINGS_SHOWN} />;
+}
+
 /** Run time four times a second: words don't need more. */
 function useSlowTime(duration: Seconds): Seconds {
   const timeAt = useStageTime(duration);
@@ -127,22 +138,19 @@ function useSlowTime(duration: Seconds): Seconds {
 export function BeforeStage({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const current = useCurrentChallenge(room);
+  const ready = room.teams.filter((team) => entriesOf(room, team.id).length > 0);
   return (
     <>
       <Head title={current?.sentence ?? board.show.title} word={board.show.title} />
-      <div className="before-stage">
+      <div className="before-stage" data-many={ready.length > 12}>
         <p>{board.show.soon}</p>
         <p className="before-stage-note">{board.show.soonNote}</p>
         <ul>
-          {room.teams
-            .filter((team) =>
-              room.entries.some((e) => e.team === team.id && e.round === room.rounds.length - 1),
-            )
-            .map((team) => (
-              <li key={team.id}>
-                <EmblemBadge emblem={team.emblem} size="1.5em" />
-              </li>
-            ))}
+          {ready.map((team) => (
+            <li key={team.id}>
+              <EmblemBadge emblem={team.emblem} size="1.5em" />
+            </li>
+          ))}
         </ul>
       </div>
     </>

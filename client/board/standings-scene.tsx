@@ -9,23 +9,30 @@ import './standings-scene.css';
 /** What fits on the whole board, three columns of twelve. */
 const MOST = 36;
 
+const sizeFor = (teams: number) => (teams <= 10 ? 'large' : teams <= 18 ? 'middle' : 'small');
+
 /** The table alone, as large as it can be. */
 export function StandingsScene({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const all = standingsOf(room);
   const none = all.every((row) => row.rank === null);
+  const size = sizeFor(all.length);
   return (
     <>
       <Head title={board.standings.title} word={board.standings.points} />
-      <div className="standings-all" data-many={all.length > 16}>
-        {none ? (
-          <p className="standings-none">{board.standings.none}</p>
-        ) : (
+      {none ? (
+        <p className="standings-none">{board.standings.none}</p>
+      ) : (
+        <div className="standings-all" data-size={size}>
           <StandingsRows rows={all.slice(0, MOST)} />
-        )}
-        {all.length > MOST && <p>{board.standings.more(all.length - MOST)}</p>}
-        {!none && <PointsLine rows={all} most={100 * Math.max(1, room.rounds.length)} />}
-      </div>
+          {all.length > MOST && <p>{board.standings.more(all.length - MOST)}</p>}
+          <PointsLine
+            rows={all}
+            most={100 * Math.max(1, room.rounds.length)}
+            levels={size === 'large' ? 3 : 2}
+          />
+        </div>
+      )}
     </>
   );
 }

@@ -3,40 +3,43 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { standingsOf, type TeamStanding } from '../parts/figures.ts';
 import { useWords } from '../parts/use-words.ts';
 import { PointsLine } from './points-line.tsx';
+import { useFittedRows } from './use-rows.ts';
 import './standings.css';
 
-/** Rows beside something else that is shown; what does not fit is only counted. */
-const ROWS_AT_SIDE = 8;
+/** Height of a row at the side, rem; the style sheet says the same. */
+const ROW = 1.72;
 
-/** The table at the side of a scene, with the points line under it. */
-export function StandingsSide({
-  room,
-  onStage = [],
-}: {
+export interface StandingsSideProps {
   readonly room: RoomState;
+  /** Teams whose drawing is being shown. */
   readonly onStage?: readonly string[];
-}) {
+}
+
+/** The table at the side of a scene, with the points line under it. What does not fit is only counted. */
+export function StandingsSide({ room, onStage = [] }: StandingsSideProps) {
   const { board } = useWords();
+  const { box, fit } = useFittedRows(ROW);
   const all = standingsOf(room);
-  const shown = all.length > ROWS_AT_SIDE + 1 ? all.slice(0, ROWS_AT_SIDE) : all;
+  const shown = all.length > fit ? all.slice(0, fit - 1) : all;
   return (
     <section className="standings">
       <header className="standings-head">
         <h2>{board.standings.title}</h2>
         <span>{board.standings.points}</span>
       </header>
-      <StandingsRows rows={shown} onStage={onStage} />
-      {all.length > shown.length && (
-        <p className="standings-more">{board.standings.more(all.length - shown.length)}</p>
-      )}
-      <PointsLine rows={all} most={100 * Math.max(1, room.rounds.length)} />
+      <div className="standings-box" ref={box}>
+        <StandingsRows rows={shown} onStage={onStage} />
+        {all.length > shown.length && (
+          <p className="standings-more">{board.standings.more(all.length - shown.length)}</p>
+        )}
+      </div>
+      <PointsLine rows={all} most={100 * Math.max(1, room.rounds.length)} levels={2} />
     </section>
   );
 }
 
 export interface StandingsRowsProps {
   readonly rows: readonly TeamStanding[];
-  /** Teams whose drawing is being shown. */
   readonly onStage?: readonly string[];
 }
 

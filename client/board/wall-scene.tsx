@@ -70,7 +70,7 @@ export interface HarbourWallProps {
 /** Berths along the wall, numbered, each with the emblem of the team that lies in it. */
 export function HarbourWall({ teams, berths }: HarbourWallProps) {
   return (
-    <ol className="berths" data-count={berths}>
+    <ol className="berths" data-size={berths <= 12 ? 'large' : berths <= 20 ? 'middle' : 'small'}>
       {Array.from({ length: berths }, (_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a berth is its number
         <Berth key={i} number={i + 1} team={teams.find((team) => team.berth === i + 1)} />

@@ -40,7 +40,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
           ))}
         </div>
       </main>
-      <aside className="desk-aside">
+      <aside className="desk-aside desk-aside-foot">
         {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={shown.title} />}
         {shown?.playable && shown.key === current && room.building === null && <TimeChoice />}
       </aside>
@@ -143,18 +143,20 @@ function TimeChoice() {
   return (
     <fieldset className="brief-time">
       <legend>{desk.briefing.time}</legend>
-      {TIMES.map((each) => (
-        <label key={each} className="brief-minutes" data-on={each === minutes}>
-          <input
-            className="only-read-aloud"
-            type="radio"
-            name={name}
-            checked={each === minutes}
-            onChange={() => setMinutes(each)}
-          />
-          {each === null ? desk.briefing.noLimit : desk.briefing.minutes(each)}
-        </label>
-      ))}
+      <div className="brief-times">
+        {TIMES.map((each) => (
+          <label key={each} className="brief-minutes" data-on={each === minutes}>
+            <input
+              className="only-read-aloud"
+              type="radio"
+              name={name}
+              checked={each === minutes}
+              onChange={() => setMinutes(each)}
+            />
+            {each === null ? desk.briefing.noLimit : desk.briefing.minutes(each)}
+          </label>
+        ))}
+      </div>
     </fieldset>
   );
 }

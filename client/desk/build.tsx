@@ -24,7 +24,6 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
   return (
     <div className="desk-two">
       <main className="desk-main">
-        <h2>{desk.building.title(room.teams.length)}</h2>
         {loaded.kind === 'refused' && <Refused refusal={loaded.refusal} />}
         {room.teams.length === 0 && <p className="desk-quiet">{desk.building.noTeams}</p>}
         {challenge && room.teams.length > 0 && (
@@ -56,6 +55,7 @@ function Needs({ room }: { readonly room: RoomState }) {
   });
   return (
     <div className="needs">
+      <h2>{words.desk.building.title(room.teams.length)}</h2>
       <strong>{words.desk.building.mayNeed}</strong>
       {needing.length === 0 && <span className="desk-quiet">{words.desk.building.nobody}</span>}
       {needing.map(({ team, need }) => (
@@ -68,6 +68,9 @@ function Needs({ room }: { readonly room: RoomState }) {
   );
 }
 
+/** A title without its measure in brackets: what a whole class has in common has no one measure. */
+const plainTitle = (title: string): string => title.replace(/ \([^)]*\)$/, '');
+
 /** The findings that most drawings have in common. */
 function Trips({ room }: { readonly room: RoomState }) {
   const { desk, findings } = useWords();
@@ -76,7 +79,7 @@ function Trips({ room }: { readonly room: RoomState }) {
   for (const team of room.teams) {
     const finding = glances[team.id]?.finding;
     if (!finding || finding.severity === 'untidy') continue;
-    const { title } = findings.said(finding);
+    const title = plainTitle(findings.said(finding).title);
     counts.set(title, (counts.get(title) ?? 0) + 1);
   }
   const common = [...counts].filter(([, n]) => n > 1).sort((a, b) => b[1] - a[1]);

@@ -111,6 +111,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
         look="quiet"
         icon={<Icon of={LogOut} />}
         aria-label={desk.closing.leave}
+        title={desk.closing.leave}
         onClick={() => goToRoom(null)}
       />
       <span className="desk-head-space" />

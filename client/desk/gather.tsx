@@ -5,6 +5,7 @@ import { useAnnounce } from '../parts/announcer.tsx';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Icon } from '../parts/icon.tsx';
+import { useServerTime } from '../parts/use-server-time.ts';
 import { useWords } from '../parts/use-words.ts';
 import { type Addresses, listAddresses, qrPath } from './session.ts';
 import './gather.css';
@@ -18,14 +19,7 @@ export function GatherStep({ room }: { readonly room: RoomState }) {
         <h2 id="gather-title">{desk.gathering.title}</h2>
         <p>{desk.gathering.how}</p>
         <JoinCard word={room.word} />
-        <details className="gather-trouble">
-          <summary>{desk.gathering.trouble}</summary>
-          <ul>
-            {desk.gathering.troubleHow.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </details>
+        <Trouble room={room} />
       </section>
       <section aria-labelledby="gather-teams">
         <div className="gather-count">
@@ -53,6 +47,25 @@ export function GatherStep({ room }: { readonly room: RoomState }) {
         </ul>
       </section>
     </main>
+  );
+}
+
+/** If no tablet has come in for so long, the likely causes are said without being asked for, ms. */
+const NOBODY_FOR = 60_000;
+
+function Trouble({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const now = useServerTime(room.teams.length === 0 ? 5000 : null);
+  const late = room.teams.length === 0 && now - room.openedAt > NOBODY_FOR;
+  return (
+    <details className="gather-trouble" open={late} key={String(late)}>
+      <summary>{desk.gathering.trouble}</summary>
+      <ul>
+        {desk.gathering.troubleHow.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

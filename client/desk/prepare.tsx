@@ -78,7 +78,7 @@ export function PrepareStep() {
   const watched = useLinkState((state) => state.room?.chargerWatched ?? false);
   const { ask, refusal, busy } = useAsk();
   return (
-    <div className="prepare">
+    <main className="desk-main prepare">
       <Cautions />
       <div className="prepare-side">
         <section className="prepare-box">
@@ -105,6 +105,6 @@ export function PrepareStep() {
           <Refused refusal={refusal} />
         </section>
       </div>
-    </div>
+    </main>
   );
 }

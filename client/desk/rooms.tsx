@@ -5,7 +5,7 @@ import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useWords } from '../parts/use-words.ts';
 import { goToRoom, listRooms, restoreRoom } from './session.ts';
 
 /** The rooms of this server, newest first, to go on with one of them. */
@@ -43,8 +43,8 @@ export function RoomList() {
 
 function RoomRow({ room }: { readonly room: RoomInList }) {
   const { desk } = useWords();
-  const locale = useLocale();
-  const when = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  // The browser's own language writes dates as the teacher reads them.
+  const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
   return (
     <li className="prepare-room">
       <span>

@@ -40,7 +40,6 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
         </header>
         <Refused refusal={stage.refusal} />
         <StagePanel room={room} />
-        <StageWhy room={room} />
       </main>
       <aside className="desk-aside">
         <h2 className="show-teams-title">{desk.showing.best}</h2>
@@ -49,6 +48,7 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
             <TeamRow key={team.id} room={room} team={team} place={i + 1} stage={stage} />
           ))}
         </ul>
+        <StageWhy room={room} />
       </aside>
     </div>
   );
@@ -112,7 +112,7 @@ function TeamRow({ room, team, place, stage }: TeamRowProps) {
         <kbd>{place <= 9 ? place : ''}</kbd>
         <EmblemBadge emblem={team.emblem} />
         <span className="show-points">
-          {best ? desk.team.points(best.verdict?.points ?? 0) : desk.showing.noEntry}
+          {best ? desk.building.points(best.verdict?.points ?? 0) : desk.showing.noEntry}
         </span>
       </button>
       {best && room.stage.length > 0 && !room.stage.includes(best.id) && (

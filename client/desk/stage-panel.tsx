@@ -45,7 +45,7 @@ function StageSheet({ staged, duration }: { readonly staged: Staged; readonly du
   const name = desk.showing.entry(emblems.name(team.emblem), entry.number);
   return (
     <figure className="stage-sheet">
-      <div className="stage-canvas">
+      <div className="stage-canvas" style={{ aspectRatio: `${challenge.sheet.w} / ${challenge.sheet.h}` }}>
         <ReplayView
           challenge={challenge}
           drawing={design.drawing}

@@ -69,21 +69,15 @@ export const TeamCard = memo(function TeamCard({ room, team, challenge, picked, 
         {judged && <Places sheet={challenge.sheet} findings={judged.verdict.findings} />}
       </span>
       <span className="team-card-foot">
-        <TeamWord glance={glance} doing={doing ? desk.building.doing(doing) : null} />
+        <span className="team-word">
+          <span>{doing ? desk.building.doing(doing) : desk.building.nothingYet}</span>
+          {glance.last && <span>{desk.building.entry(glance.last.number)}</span>}
+        </span>
         {glance.need && <NeedWord need={glance.need} />}
       </span>
     </button>
   );
 });
-
-function TeamWord({ glance, doing }: { readonly glance: Glance; readonly doing: string | null }) {
-  const { desk } = useWords();
-  const { last } = glance;
-  const handedIn = last ? desk.building.handedIn(last.number, last.verdict?.points ?? null) : null;
-  return (
-    <span>{[doing, handedIn].filter((word) => word !== null).join(', ') || desk.building.nothingYet}</span>
-  );
-}
 
 function NeedWord({ need }: { readonly need: Need }) {
   const words = useWords();

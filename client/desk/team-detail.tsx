@@ -14,7 +14,7 @@ import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useTeamDrawing } from '../parts/use-drawings.ts';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { gravest } from './insight.ts';
 import { Places } from './places.tsx';
@@ -102,10 +102,9 @@ interface EntryViewProps {
 
 function EntryView({ room, entry, challenge }: EntryViewProps) {
   const { desk } = useWords();
-  const locale = useLocale();
   const design = useDocument('design', entry.design);
   const verdict = useDocument('verdict', entry.verdict?.document ?? null);
-  const when = new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(entry.at);
+  const when = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(entry.at);
   return (
     <>
       <BigPicture

@@ -58,6 +58,7 @@ export interface ClassFigures {
   readonly teams: number;
   readonly challenges: number;
   readonly entries: number;
+  readonly teamsHandedIn: number;
   /** Teams that met at least one challenge. */
   readonly teamsMet: number;
   /** Teams whose best entry of a round has more points than their first one there. */
@@ -77,6 +78,7 @@ export function classFigures(room: RoomState): ClassFigures {
     teams: room.teams.length,
     challenges: new Set(room.entries.map((entry) => entry.round)).size,
     entries: room.entries.length,
+    teamsHandedIn: new Set(room.entries.map((entry) => entry.team)).size,
     teamsMet: met.size,
     teamsBetter: better.length,
   };

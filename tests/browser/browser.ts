@@ -5,7 +5,8 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { expect } from 'vitest';
 
 /** The built pages; HARBOUR_PAGES names a folder that was built before. */
-export const PAGES = process.env.HARBOUR_PAGES ?? fileURLToPath(new URL('../../.build/pages', import.meta.url));
+export const PAGES =
+  process.env.HARBOUR_PAGES ?? fileURLToPath(new URL('../../.build/pages', import.meta.url));
 const ARTEFACTS = fileURLToPath(new URL('../../.artefacts/browser', import.meta.url));
 
 const CANDIDATES = [
@@ -86,41 +87,61 @@ export async function cutOff(page: Page): Promise<string[]> {
       return null;
     };
     const outside = (box: DOMRect, frame: DOMRect) =>
-      box.left < frame.left - 1 || box.right > frame.right + 1 || box.top < frame.top - 1 || box.bottom > frame.bottom + 1;
+      box.left < frame.left - 1 ||
+      box.right > frame.right + 1 ||
+      box.top < frame.top - 1 ||
+      box.bottom > frame.bottom + 1;
     const found: string[] = [];
     for (const element of document.querySelectorAll('body *')) {
       const own = [...element.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim());
-      if (!own || element.closest('.only-read-aloud, svg, canvas, details:not([open]) > :not(summary)')) continue;
+      if (!own || element.closest('.only-read-aloud, svg, canvas, details:not([open]) > :not(summary)'))
+        continue;
       const box = element.getBoundingClientRect();
       if (box.width === 0 || box.height === 0) continue;
       const frame = clipper(element);
       const cut =
         frame && scrolls(frame)
-          ? box.left < frame.getBoundingClientRect().left - 1 || box.right > frame.getBoundingClientRect().right + 1
+          ? box.left < frame.getBoundingClientRect().left - 1 ||
+            box.right > frame.getBoundingClientRect().right + 1
           : outside(box, (frame ?? document.documentElement).getBoundingClientRect());
-      const overflows = element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline';
-      if (cut || overflows) found.push(`${element.className || element.tagName}: ${element.textContent?.trim().slice(0, 50)}`);
+      const overflows =
+        element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline';
+      if (cut || overflows)
+        found.push(`${element.className || element.tagName}: ${element.textContent?.trim().slice(0, 50)}`);
     }
     return found;
   });
 }
 
-/** Pairs of texts that lie over one another. */
+/** Pairs of texts that lie over one another, where both can be seen. */
 export async function overlaps(page: Page): Promise<string[]> {
   return page.evaluate(() => {
+    const visible = (box: DOMRect, element: Element): DOMRect => {
+      let { left, right, top, bottom } = box;
+      for (let up: Element | null = element; up; up = up.parentElement) {
+        if (getComputedStyle(up).overflow === 'visible') continue;
+        const frame = up.getBoundingClientRect();
+        left = Math.max(left, frame.left);
+        right = Math.min(right, frame.right);
+        top = Math.max(top, frame.top);
+        bottom = Math.min(bottom, frame.bottom);
+      }
+      return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
+    };
     const texts = [...document.querySelectorAll('body *')].flatMap((element) => {
-      if (element.closest('.only-read-aloud, svg, [aria-hidden="true"], dialog, .board-sign')) return [];
+      if (element.closest('.only-read-aloud, svg, [aria-hidden="true"], dialog')) return [];
       return [...element.childNodes]
         .filter((n) => n.nodeType === 3 && n.textContent?.trim())
         .map((node) => {
           const range = document.createRange();
           range.selectNodeContents(node);
-          return { text: node.textContent?.trim().slice(0, 30) ?? '', boxes: [...range.getClientRects()] };
+          const boxes = [...range.getClientRects()].map((box) => visible(box, element));
+          return { text: node.textContent?.trim().slice(0, 30) ?? '', boxes };
         });
     });
     const meet = (a: DOMRect, b: DOMRect) =>
       Math.min(a.right, b.right) - Math.max(a.left, b.left) > 2 &&
-      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > Math.min(a.height, b.height) / 3;
+      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > Math.max(2, Math.min(a.height, b.height) / 3);
     const found: string[] = [];
     for (const [i, a] of texts.entries())
       for (const b of texts.slice(i + 1))

@@ -15,23 +15,21 @@ export interface Together {
   readonly teams: number;
   readonly challenges: number;
   readonly entries: number;
+  readonly teamsHandedIn: number;
   readonly teamsMet: number;
   readonly teamsBetter: number;
 }
 
 function together(figures: Together): string[] {
-  const { teams, challenges, entries, teamsMet, teamsBetter } = figures;
+  const { teams, challenges, entries, teamsHandedIn, teamsMet, teamsBetter } = figures;
   if (entries === 0) return [counted(teams, 'team was here', 'teams were here')];
+  const by =
+    teamsHandedIn === teams && teams > 1 ? `all ${teams} teams` : counted(teamsHandedIn, 'team', 'teams');
   const lines = [
-    `${counted(entries, 'drawing', 'drawings')} handed in by ${counted(teams, 'team', 'teams')}`,
+    `${counted(entries, 'drawing', 'drawings')} handed in by ${by}`,
     `${counted(challenges, 'challenge', 'challenges')} played`,
   ];
-  if (teamsMet > 0)
-    lines.push(
-      teamsMet === teams
-        ? 'every team brought its robot there'
-        : `${teamsMet} of ${teams} teams brought their robot there`,
-    );
+  if (teamsMet > 0) lines.push(`${counted(teamsMet, 'team', 'teams')} met every goal of a challenge`);
   if (teamsBetter > 0)
     lines.push(`${counted(teamsBetter, 'team made its', 'teams made their')} first drawing better`);
   return lines;
@@ -84,6 +82,8 @@ export const board = {
     heat: 'Side by side',
     label: (name: string, n: number) => `The robot on the drawing of ${name}, entry ${n}`,
     neverStarted: 'The robot does not start.',
+    pace: (name: string) => `Driving ${name}`,
+    ended: (ending: string, t: number) => `${numbers.capital(ending)} after ${numbers.time(t)}`,
   },
   standings: {
     title: 'Standings',
@@ -93,6 +93,6 @@ export const board = {
   },
   look: { title: 'Look here', note: 'Hands off the tablets, please. Your drawings stay as they are.' },
   close: { title: 'Together', count: 'Robots back in their berths, caps on the markers.' },
-  link: { away: 'No link to the desk. It comes back by itself.', connecting: 'Looking for the desk' },
+  link: { away: 'No link. It comes back by itself.', connecting: 'Looking for the desk' },
   together,
 };

@@ -99,9 +99,9 @@ const briefing = {
   teaches: 'What it teaches',
   mistakes: 'Usual mistakes',
   ask: 'A question to ask',
-  time: 'Time to build',
-  noLimit: 'No limit',
-  minutes: (n: number) => `${n} min`,
+  time: 'Time to build, in minutes',
+  noLimit: 'no limit',
+  minutes: (n: number) => String(n),
   start: 'Start building',
   onBoard: 'The board shows the goal and the sheet.',
 };
@@ -119,8 +119,7 @@ const building = {
   show: 'Go to showing',
   doing: (doing: Doing) => DOINGS[doing],
   nothingYet: 'nothing drawn yet',
-  handedIn: (number: number, points: number | null) =>
-    points === null ? `entry ${number}, being judged` : `entry ${number}, ${points} points`,
+  entry: (number: number) => `entry ${number}`,
   points: (n: number) => `${n} p`,
   mayNeed: 'May need you',
   nobody: 'Nobody seems stuck.',
@@ -130,7 +129,7 @@ const building = {
     stuck: (entries: number) => `${entries} entries, not there yet`,
   },
   trips: 'What trips the class',
-  tripped: (title: string, teams: number) => `${title} ${teams}`,
+  tripped: (title: string, teams: number) => `${title}: ${counted(teams, 'team', 'teams')}`,
   select: 'Choose a team to see its drawing and why it scores what it scores.',
 };
 
@@ -176,6 +175,7 @@ const showing = {
   heatWith: (name: string) => `Side by side with ${name}`,
   clear: 'Clear the stage',
   standings: 'Standings on the board',
+  standingsShort: 'Standings',
   next: 'Next drawing',
   close: 'Close the lesson',
   another: 'Another challenge',
