@@ -32,17 +32,24 @@ export function fitStroke(samples: readonly PaperPoint[], options: FitOptions = 
 export function fitCleaned(stroke: CleanStroke, tolerance: Mm = TOLERANCE.fit): PathSource | null {
   // The file form's rounding may move a line by this much.
   const allowed = tolerance - 0.01;
-  const sharp = sharpened(stroke);
-  let pieces = fitBetween(stroke, sharp, allowed);
-  const real = realCorners(sharp.corners, pieces);
-  if (real.length < sharp.corners.length) {
-    const fewer = sharpened({ ...stroke, corners: real });
-    pieces = fitBetween(stroke, fewer, allowed);
-  }
-  const flat = pieces.flat();
-  if (flat.length > FITTING.mostPieces) return fitCleaned(stroke, tolerance * 1.5);
-  return quantised(flat);
+  let pieces = fitWith(sharpened, stroke, allowed);
+  if (!isNear(pieces, stroke.points, allowed)) pieces = fitWith((asDrawn) => asDrawn, stroke, allowed);
+  return quantised(pieces.length <= FITTING.mostPieces ? pieces : fewChords(stroke.points, tolerance));
 }
+
+function fitWith(aim: (stroke: CleanStroke) => Targets, stroke: CleanStroke, tolerance: Mm): PieceEnds[] {
+  let corners = stroke.corners;
+  // Where two parts meet almost without a turn, they are fitted again as one.
+  for (let round = 0; ; round++) {
+    const targets = aim({ ...stroke, corners });
+    const parts = fitBetween(stroke, targets, tolerance);
+    corners = realCorners(targets.corners, parts);
+    if (corners.length === targets.corners.length || round === FITTING.rounds) return parts.flat();
+  }
+}
+
+const isNear = (pieces: readonly PieceEnds[], samples: readonly PaperPoint[], tolerance: Mm): boolean =>
+  strayOf(pieces, samples, [0, samples.length - 1, 1], tolerance).most <= tolerance;
 
 type Targets = Pick<CleanStroke, 'points' | 'corners'>;
 
@@ -60,13 +67,15 @@ function fitBetween(
   });
 }
 
-/** The search looks at every other sample; where one between them strays, it is told to be stricter. */
+/**
+ * The search looks at some samples only; where one between them strays, it is told to be stricter. Those
+ * at a tip belong to both its sides and are looked at with the whole stroke.
+ */
 function fitPart(part: Section, tolerance: Mm): PieceEnds[] | undefined {
+  const skip = Math.round(FITTING.tipSkip / part.step);
   for (const share of [1, 0.9, 0.75]) {
     const fitted = fitSection(part, tolerance * share);
-    if (!fitted) return undefined;
-    const { most } = strayOf(fitted, part.samples, [0, part.samples.length - 1, 1], tolerance);
-    if (most <= tolerance) return fitted;
+    if (!fitted || isNear(fitted, part.samples.slice(skip, -skip || undefined), tolerance)) return fitted;
   }
   return undefined;
 }
@@ -75,6 +84,14 @@ function fitPart(part: Section, tolerance: Mm): PieceEnds[] | undefined {
 function chords(points: readonly PaperPoint[], tolerance: Mm): PieceEnds[] {
   const kept = simplified(points, tolerance);
   return kept.slice(1).map((i, k) => ({ from: points[kept[k]!]!, to: points[i]!, bulge: 0 }));
+}
+
+/** An endless scribble has no fit of few pieces: straights that follow it as well as so few can. */
+function fewChords(points: readonly PaperPoint[], tolerance: Mm): PieceEnds[] {
+  for (let wider = tolerance; ; wider *= 1.5) {
+    const pieces = chords(points, wider);
+    if (pieces.length <= FITTING.mostPieces) return pieces;
+  }
 }
 
 /** Those corners at which the fitted parts really turn. */

@@ -179,14 +179,10 @@ function costOf(search: Search, pieces: readonly PieceEnds[], low: number, high:
   }
   const way = (high - low) * search.step;
   if (length > way * 1.25 + 2 || length < way * 0.75 - 2) return undefined;
-  const stray = strayOf(
-    pieces,
-    search.points,
-    [low + search.stride, high - 1, search.stride],
-    search.tolerance,
-  );
+  const stride = Math.max(search.stride, Math.floor((high - low) / FITTING.mostChecks));
+  const stray = strayOf(pieces, search.samples, [low + stride, high - 1, stride], search.tolerance);
   if (stray.most > search.tolerance) return undefined;
-  return cost + FITTING.cost.stray * stray.squares * search.stride * search.step;
+  return cost + FITTING.cost.stray * stray.squares * stride * search.step;
 }
 
 /** Chord × (1 + b²)·atan(b)/b, the arctangent to half a percent: enough to refuse what goes round. */

@@ -35,6 +35,8 @@ export const FITTING = Object.freeze({
   pairApart: 10,
   /** No arc tighter than this, unless the stroke is. */
   radius: 15,
+  /** How often corners may be taken back. */
+  rounds: 5,
   /** The most pieces of one stroke. */
   mostPieces: 200,
   /** Spacing of the places where a piece may end, and the most of them. */
@@ -47,8 +49,9 @@ export const FITTING = Object.freeze({
   sameDirection: 0.03,
   /** After so many knots that can't be reached, those behind are not tried. */
   patience: 4,
-  /** Spacing of the samples that a candidate is held against. */
+  /** Spacing of the samples that a candidate is held against, and the most of them. */
   checkStep: 2,
+  mostChecks: 24,
   /** The direction of a stroke is that of the chord over so much to both sides. */
   tangentReach: 5,
   /** A straight worth aiming along: at least so long, its samples so near, looked at in such steps. */
