@@ -1,17 +1,22 @@
 import { type Kysely, type Migration, type MigrationProvider, Migrator } from 'kysely';
 
-/** What a database of each age still needs, in order. A migration that has been released never changes. */
+/**
+ * What a database of each age still needs, in order. A migration that has been released never changes.
+ * Each can be run again over its own half: a server may be killed in the middle of its first start.
+ */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-rooms': {
     async up(db: Kysely<unknown>) {
       await db.schema
         .createTable('rooms')
+        .ifNotExists()
         .addColumn('id', 'varchar(64)', (c) => c.primaryKey())
         .addColumn('word', 'varchar(64)', (c) => c.notNull().unique())
         .addColumn('opened_at', 'bigint', (c) => c.notNull())
         .execute();
       await db.schema
         .createTable('events')
+        .ifNotExists()
         .addColumn('room', 'varchar(64)', (c) => c.notNull())
         .addColumn('seq', 'integer', (c) => c.notNull())
         .addColumn('at', 'bigint', (c) => c.notNull())
@@ -21,6 +26,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
         .execute();
       await db.schema
         .createTable('documents')
+        .ifNotExists()
         .addColumn('room', 'varchar(64)', (c) => c.notNull())
         .addColumn('id', 'varchar(64)', (c) => c.notNull())
         .addColumn('kind', 'varchar(16)', (c) => c.notNull())
@@ -29,6 +35,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
         .execute();
       await db.schema
         .createTable('answers')
+        .ifNotExists()
         .addColumn('room', 'varchar(64)', (c) => c.notNull())
         .addColumn('seat', 'varchar(64)', (c) => c.notNull())
         .addColumn('command', 'varchar(64)', (c) => c.notNull())
@@ -37,12 +44,14 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
         .execute();
       await db.schema
         .createTable('seats')
+        .ifNotExists()
         .addColumn('token_hash', 'varchar(64)', (c) => c.primaryKey())
         .addColumn('room', 'varchar(64)', (c) => c.notNull())
         .addColumn('team', 'varchar(64)', (c) => c.notNull())
         .execute();
       await db.schema
         .createTable('latest')
+        .ifNotExists()
         .addColumn('room', 'varchar(64)', (c) => c.notNull())
         .addColumn('key', 'varchar(96)', (c) => c.notNull())
         .addColumn('value', 'text', (c) => c.notNull())

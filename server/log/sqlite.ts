@@ -25,6 +25,11 @@ export async function openSqliteLog(folder: string): Promise<EventLog> {
   database.pragma('synchronous = FULL');
   database.pragma(`busy_timeout = ${BUSY_MS}`);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
-  await migrate(db as unknown as Kysely<never>);
+  try {
+    await migrate(db as unknown as Kysely<never>);
+  } catch (error) {
+    await db.destroy();
+    throw error;
+  }
   return new SqlLog(db, { isFull });
 }

@@ -11,7 +11,7 @@ const RATES = {
   /** A desk that loads anew fetches every drawing of the lesson at once. */
   fetch: { points: LIMITS.fetchesPerSecond, duration: 1 },
   hello: { points: LIMITS.commandsPerSecond, duration: 1 },
-  wrongWord: { points: 60, duration: 60 },
+  wrongWord: { points: 120, duration: 60 },
   wrongKey: { points: 20, duration: 60 },
   openRoom: { points: 30, duration: 60 },
 } as const;

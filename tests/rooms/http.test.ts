@@ -111,7 +111,7 @@ describe('joining', () => {
   it('guessing words is slowed down, and then even a right one has to wait', async () => {
     const guesser = await testServer({ judging: quickJudging });
     const right = await openRoom(guesser.url, await ownerCookie(guesser));
-    for (let i = 0; i < 60; i++) await post(`${guesser.url}${ROUTES.join}`, { word: `nowhere-${i}` });
+    for (let i = 0; i < 120; i++) await post(`${guesser.url}${ROUTES.join}`, { word: `nowhere-${i}` });
     const late = await post(`${guesser.url}${ROUTES.join}`, { word: right.word });
     expect(await refusalOf(late)).toEqual([429, 'too-fast']);
     await guesser.end();
