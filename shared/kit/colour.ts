@@ -1,0 +1,98 @@
+import {
+  convertLrgbToRgb,
+  convertRgbToLrgb,
+  differenceCiede2000,
+  filterDeficiencyDeuter,
+  filterDeficiencyProt,
+  filterDeficiencyTrit,
+  modeLab65,
+  modeLrgb,
+  modeRgb,
+  modeXyz65,
+  parseHex,
+  type Rgb,
+  useMode as registerMode,
+} from 'culori/fn';
+
+/** Colour differences are shown to a teacher who sets up a kit; no verdict depends on them. */
+
+for (const mode of [modeRgb, modeLrgb, modeXyz65, modeLab65]) registerMode(mode);
+
+/** Normal sight, and the three kinds of colour-deficient sight, each fully so. */
+export const SIGHTS = ['normal', 'protan', 'deutan', 'tritan'] as const;
+export type Sight = (typeof SIGHTS)[number];
+
+/** Whether the published matrices are applied to light (linear) or to the encoded values (gamma). */
+export const CONVENTIONS = ['linear', 'gamma'] as const;
+export type Convention = (typeof CONVENTIONS)[number];
+
+/** sRGB, each part 0 to 1 (a simulated colour may lie a little outside). */
+export interface Srgb {
+  readonly r: number;
+  readonly g: number;
+  readonly b: number;
+}
+
+/** CIE L*, a*, b* (D65). */
+export interface Lab {
+  readonly l: number;
+  readonly a: number;
+  readonly b: number;
+}
+
+const ciede2000 = differenceCiede2000();
+const asRgb = ({ r, g, b }: Srgb): Rgb => ({ mode: 'rgb', r, g, b });
+
+/** Reads `#RRGGBB`; throws on anything else, which a kit's schema refuses before. */
+export function srgbOf(hex: string): Srgb {
+  const rgb = parseHex(hex);
+  if (!rgb) throw new RangeError(`not a colour: ${hex}`);
+  return { r: rgb.r, g: rgb.g, b: rgb.b };
+}
+
+/** CIEDE2000 (Sharma, Wu and Dalal 2005) of two Lab colours. */
+export const labDifference = (one: Lab, two: Lab): number =>
+  ciede2000({ mode: 'lab65', ...one }, { mode: 'lab65', ...two });
+
+/** CIEDE2000 of two sRGB colours. */
+export const colourDifference = (one: Srgb, two: Srgb): number => ciede2000(asRgb(one), asRgb(two));
+
+/**
+ * The colour as colour-deficient sight has it (Machado, Oliveira and Fernandes 2009); `severity` 0 to 1,
+ * between its published steps of 0.1 the neighbouring matrices are mixed.
+ */
+export function seen(colour: Srgb, sight: Sight, convention: Convention, severity = 1): Srgb {
+  if (sight === 'normal') return colour;
+  const filter = FILTERS[sight](severity);
+  if (convention === 'gamma') return clamped(filter(asRgb(colour)));
+  const light = filter({ ...convertRgbToLrgb(asRgb(colour)), mode: 'rgb' });
+  return clamped(convertLrgbToRgb(clamped(light)));
+}
+
+const FILTERS = {
+  protan: filterDeficiencyProt,
+  deutan: filterDeficiencyDeuter,
+  tritan: filterDeficiencyTrit,
+} as const;
+
+const unit = (value: number): number => Math.min(Math.max(value, 0), 1);
+const clamped = ({ r, g, b }: Srgb): Srgb => ({ r: unit(r), g: unit(g), b: unit(b) });
+
+export interface SeenDifference {
+  readonly difference: number;
+  readonly sight: Sight;
+  readonly convention: Convention;
+}
+
+/** The smallest CIEDE2000 difference of two colours over all kinds of sight, in both conventions. */
+export function leastDifference(one: string, two: string): SeenDifference {
+  const [a, b] = [srgbOf(one), srgbOf(two)];
+  const all = SIGHTS.flatMap((sight) =>
+    CONVENTIONS.map((convention) => ({
+      difference: colourDifference(seen(a, sight, convention), seen(b, sight, convention)),
+      sight,
+      convention,
+    })),
+  );
+  return all.reduce((least, found) => (found.difference < least.difference ? found : least));
+}

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Convention,
+  labDifference,
+  leastDifference,
+  type Sight,
+  seen,
+  srgbOf,
+} from '../../shared/kit/colour.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { reference, referenceIsHere, skippedWithoutReference } from '../reference.ts';
+
+interface Pair {
+  readonly pair: number;
+  readonly L1: number;
+  readonly a1: number;
+  readonly b1: number;
+  readonly L2: number;
+  readonly a2: number;
+  readonly b2: number;
+  readonly dE: number;
+}
+
+interface Matrices {
+  readonly machado2009: Record<'protan' | 'deutan' | 'tritan', readonly (readonly number[])[]>;
+}
+
+describe.skipIf(!referenceIsHere)(`CIEDE2000${skippedWithoutReference}`, () => {
+  // Source: Sharma, Wu and Dalal, Color Research & Application 30 (2005) 21-30, table 1.
+  const pairs = referenceIsHere ? reference<{ pairs: Pair[] }>('ciede2000.json').pairs : [];
+
+  it('gives all 34 published differences, in both orders', () => {
+    expect(pairs).toHaveLength(34);
+    for (const p of pairs) {
+      const one = { l: p.L1, a: p.a1, b: p.b1 };
+      const two = { l: p.L2, a: p.a2, b: p.b2 };
+      // Pair 14 lies on the edge of a half turn of hue; 4.7461 is what the other side of it gives.
+      const allowed = p.pair === 14 ? [4.8045, 4.7461] : [p.dE];
+      for (const found of [labDifference(one, two), labDifference(two, one)]) {
+        const misses = allowed.map((value) => Math.abs(found - value));
+        expect(Math.min(...misses), `pair ${p.pair}`).toBeLessThan(0.0001);
+      }
+    }
+  });
+});
+
+describe.skipIf(!referenceIsHere)(`colour-deficient sight${skippedWithoutReference}`, () => {
+  // Source: Machado, Oliveira and Fernandes, IEEE TVCG 15 (2009) 1291-1298, the authors' matrices.
+  const { machado2009 } = referenceIsHere ? reference<Matrices>('cvd.json') : { machado2009: undefined };
+
+  it('is the published matrix at each of the eleven severities', () => {
+    const grey = { r: 0.5, g: 0.45, b: 0.4 };
+    for (const sight of ['protan', 'deutan', 'tritan'] as const) {
+      machado2009?.[sight].forEach((m, step) => {
+        const found = seen(grey, sight, 'gamma', step / 10);
+        const rows = [0, 3, 6].map((i) => m[i]! * grey.r + m[i + 1]! * grey.g + m[i + 2]! * grey.b);
+        expect(found.r).toBeCloseTo(rows[0]!, 6);
+        expect(found.g).toBeCloseTo(rows[1]!, 6);
+        expect(found.b).toBeCloseTo(rows[2]!, 6);
+      });
+    }
+  });
+});
+
+describe('colour-deficient sight', () => {
+  const hex = (color: string, sight: Sight, convention: Convention): string => {
+    const { r, g, b } = seen(srgbOf(color), sight, convention);
+    return `#${[r, g, b]
+      .map((v) =>
+        Math.round(v * 255)
+          .toString(16)
+          .padStart(2, '0'),
+      )
+      .join('')}`;
+  };
+
+  it('of #008000 on encoded values', () => {
+    // Source: the tests of the culori library, test/deficiency.
+    expect(['protan', 'deutan', 'tritan'].map((s) => hex('#008000', s as Sight, 'gamma'))).toEqual([
+      '#876500',
+      '#6e5605',
+      '#007758',
+    ]);
+  });
+
+  it('of #008000 on light', () => {
+    // Source: the same matrices multiplied out by an independent calculation.
+    expect(['protan', 'deutan', 'tritan'].map((s) => hex('#008000', s as Sight, 'linear'))).toEqual([
+      '#837200',
+      '#776a18',
+      '#007c6c',
+    ]);
+  });
+
+  it('leaves greys grey', () => {
+    // The rows of every published matrix sum to 1.
+    for (const sight of ['protan', 'deutan', 'tritan'] as const) {
+      expect(hex('#808080', sight, 'gamma')).toBe('#808080');
+      expect(hex('#808080', sight, 'linear')).toBe('#808080');
+    }
+  });
+});
+
+describe('the demo kit', () => {
+  it('keeps inks, line and paper more than 21 apart for every kind of sight', () => {
+    const colors = ['#FFFFFF', DEMO_KIT.line.color, ...DEMO_KIT.inks.map((ink) => ink.color)];
+    const least = colors.flatMap((two, k) =>
+      colors.slice(0, k).map((one) => leastDifference(one, two).difference),
+    );
+    expect(least).toHaveLength(10);
+    expect(Math.min(...least)).toBeGreaterThan(21);
+  });
+});
