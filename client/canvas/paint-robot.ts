@@ -90,9 +90,6 @@ function paintPlate(ctx: Context, robot: Robot, { plate }: Paints): void {
   ctx.fillStyle = COLOUR.sheet;
   ctx.fill();
   ctx.stroke();
-  ctx.beginPath();
-  ctx.roundRect(-1.8, -4, 4.6, 8, 0.8);
-  ctx.stroke();
 }
 
 function paintBar(ctx: Context, robot: Robot, { bar }: Paints): void {

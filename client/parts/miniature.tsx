@@ -59,7 +59,7 @@ function PictureSvg({ picture, label, names, width }: PictureSvgProps) {
               key={`${text} ${at.x} ${at.y}`}
               className="miniature-name"
               x={at.x}
-              y={at.y}
+              y={baseline === 'bottom' ? at.y - picture.w / 200 : at.y}
               textAnchor={ANCHOR[align]}
               dominantBaseline={BASELINE[baseline]}
               fontSize={picture.w / 34}

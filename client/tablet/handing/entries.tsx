@@ -38,9 +38,13 @@ export function EntriesButton({ entries, waiting, onOpen }: EntriesButtonProps) 
   if (entries.length === 0 && !waiting) return null;
   const best = bestOf(entries);
   return (
-    <Button look="quiet" className="entries-button" icon={<Icon of={Inbox} size={24} />} onClick={onOpen}>
-      {handing.entries}
-      {best && <strong>{handing.points(pointsOf(best) ?? 0)}</strong>}
+    <Button
+      look="quiet"
+      className="entries-button"
+      icon={<Icon of={Inbox} size={24} label={handing.entries} />}
+      onClick={onOpen}
+    >
+      {best ? handing.points(pointsOf(best) ?? 0) : handing.entries}
     </Button>
   );
 }

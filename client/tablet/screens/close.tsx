@@ -15,7 +15,7 @@ export function CloseScreen({ room, team }: { readonly room: RoomState; readonly
       <div className="screen-card">
         <EmblemBadge emblem={team.emblem} size={48} />
         <h1>{closing.title}</h1>
-        {points !== null && <p className="large-words">{showing.points(points)}</p>}
+        {points !== null && points > 0 && <p className="large-words">{showing.points(points)}</p>}
         <ul className="close-list">
           <li>
             <Icon of={Anchor} size={26} />

@@ -24,7 +24,7 @@ export function ShowScreen({ room, team, challenge }: ShowScreenProps) {
     <main className="page-screen">
       <header className="page-head">
         <EmblemBadge emblem={team.emblem} size={34} />
-        {points !== null && <span className="quiet-words">{showing.points(points)}</span>}
+        {points !== null && points > 0 && <span className="quiet-words">{showing.points(points)}</span>}
       </header>
       <div className="show">
         <h1>
@@ -52,10 +52,11 @@ function OwnEntry({ entry, challenge }: { readonly entry: Entry; readonly challe
         kit={challenge.kit}
         drawing={design.value.drawing}
         label={showing.own}
+        names
       />
       <figcaption>
         {showing.own}
-        {entry.verdict && <strong>{handing.points(pointsOf(entry))}</strong>}
+        {pointsOf(entry) > 0 && <strong>{handing.points(pointsOf(entry))}</strong>}
       </figcaption>
     </figure>
   );

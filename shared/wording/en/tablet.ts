@@ -154,6 +154,8 @@ const trying = {
   wayFrom: (n: number, from: string, chance: string) => `Way ${n} from ${from}: ${chance}`,
   chance: (probability: number) => `${numbers.short(probability * 20, 1)} of 20 robots`,
   luck: 'At a junction without a mark the robot chooses by itself.',
+  everyWay: 'A goal is met only when every way meets it.',
+  decides: (goal: string, way: number) => `${goal}: way ${way} decides.`,
   acts: 'A blue tick shows where a mark acts.',
   working: 'Working out the run',
   noRun: 'The robot never starts. Its berth needs a line under it.',

@@ -1,0 +1,70 @@
+import type { CDPSession, Page } from 'playwright-core';
+import type { Sheet } from '../../shared/documents/sheet.ts';
+
+export type Pointer = 'touch' | 'pen' | 'mouse';
+
+/**
+ * A hand on the tablet's paper: presses, pulls and lifts at places in mm, by touch, pen or mouse, with
+ * the browser's own input events.
+ */
+export class TestHand {
+  readonly #page: Page;
+  readonly #cdp: CDPSession;
+  readonly #sheet: Sheet;
+  pointer: Pointer = 'touch';
+
+  private constructor(page: Page, cdp: CDPSession, sheet: Sheet) {
+    this.#page = page;
+    this.#cdp = cdp;
+    this.#sheet = sheet;
+  }
+
+  static async on(page: Page, sheet: Sheet): Promise<TestHand> {
+    await page.locator('.surface').waitFor();
+    return new TestHand(page, await page.context().newCDPSession(page), sheet);
+  }
+
+  /** Where a place of the paper lies on the screen. */
+  async place(x: number, y: number): Promise<{ x: number; y: number }> {
+    const box = await this.#page.locator('.sheet-view-paper').boundingBox();
+    if (!box) throw new Error('there is no paper on the page');
+    return { x: box.x + (x / this.#sheet.w) * box.width, y: box.y + (y / this.#sheet.h) * box.height };
+  }
+
+  /** Down at the first place, over the others, up at the last. */
+  async drag(...points: readonly (readonly [number, number])[]): Promise<void> {
+    const places = await Promise.all(points.map(([x, y]) => this.place(x, y)));
+    for (const [i, place] of places.entries()) await this.#send(i === 0 ? 'down' : 'move', place);
+    await this.#send('up', places.at(-1)!);
+  }
+
+  tap = (x: number, y: number): Promise<void> => this.drag([x, y]);
+
+  /** Down and over all places, and stays down. Ends with `lift`. */
+  async hold(...points: readonly (readonly [number, number])[]): Promise<() => Promise<void>> {
+    const places = await Promise.all(points.map(([x, y]) => this.place(x, y)));
+    for (const [i, place] of places.entries()) await this.#send(i === 0 ? 'down' : 'move', place);
+    return () => this.#send('up', places.at(-1)!);
+  }
+
+  async #send(what: 'down' | 'move' | 'up', { x, y }: { x: number; y: number }): Promise<void> {
+    if (this.pointer === 'touch') {
+      const type = ({ down: 'touchStart', move: 'touchMove', up: 'touchEnd' } as const)[what];
+      await this.#cdp.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: what === 'up' ? [] : [{ x, y }],
+      });
+      return;
+    }
+    const type = ({ down: 'mousePressed', move: 'mouseMoved', up: 'mouseReleased' } as const)[what];
+    await this.#cdp.send('Input.dispatchMouseEvent', {
+      type,
+      x,
+      y,
+      button: 'left',
+      buttons: what === 'up' ? 0 : 1,
+      clickCount: what === 'move' ? 0 : 1,
+      pointerType: this.pointer,
+    });
+  }
+}

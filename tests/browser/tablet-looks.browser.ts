@@ -1,0 +1,114 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cutOff, expectClean, openBrowser, overlaps, picture, watchedPage } from './browser.ts';
+import { TestHand } from './hand.ts';
+import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+
+const SIZES = [
+  { name: 'portrait', width: 820, height: 1180, touch: true },
+  { name: 'landscape', width: 1180, height: 820, touch: true },
+  { name: 'laptop', width: 1366, height: 768, touch: false },
+] as const;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+describe.each(SIZES)('tablet, $name', (size) => {
+  let room: TestRoom;
+  beforeAll(async () => {
+    room = await testRoom();
+  });
+  afterAll(() => room.end());
+
+  it('every screen of a lesson is whole, nothing cut off or over another', async () => {
+    const { sheet } = challengeNamed('one-fast-stretch');
+    const watched = await watchedPage(browser, `${room.server.url}/`, size);
+    const { page, context } = watched;
+    const shot = async (name: string) => {
+      await picture(page, `tablet-${size.name}-${name}`);
+      expect
+        .soft({ name, cut: await cutOff(page), over: await overlaps(page) })
+        .toEqual({ name, cut: [], over: [] });
+    };
+    await page.goto(`${room.server.url}/`);
+    await page.getByLabel('Room word').fill('fern-7');
+    await page.getByRole('button', { name: 'Go in' }).click();
+    await page.getByRole('alert').waitFor();
+    await shot('01-join');
+    await page.getByLabel('Room word').fill(room.word);
+    await page.getByRole('button', { name: 'Go in' }).click();
+    await page.getByRole('heading', { name: 'Sailboat' }).waitFor();
+    await shot('02-waiting');
+    await room.ask({ kind: 'choose-challenge', key: 'one-fast-stretch' }, { kind: 'go-to', phase: 'brief' });
+    await page.getByText('one, and only one').waitFor();
+    await shot('03-brief');
+    await room.ask({ kind: 'start-building', seconds: 600 });
+    const hand = await TestHand.on(page, sheet);
+    hand.pointer = size.touch ? 'touch' : 'mouse';
+    await shot('04-empty');
+    await hand.drag([50, 160], [100, 160], [180, 160]);
+    await hand.tap(180, 160);
+    await hand.tap(120, 110);
+    await page.locator('.callout').first().waitFor({ timeout: 8000 });
+    await page.waitForTimeout(500);
+    await shot('05-finding');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await hand.drag([180, 160], [180, 100], [180, 50]);
+    await hand.drag([180, 50], [120, 50], [60, 50]);
+    await page.getByText('Curve', { exact: true }).click();
+    await hand.drag([180, 160], [174, 155], [170, 150]);
+    await hand.drag([180, 50], [174, 55], [170, 60]);
+    await page.waitForTimeout(300);
+    await shot('06-curve');
+    await page.getByText('faster ▸').click();
+    await hand.tap(75, 160);
+    await hand.tap(115, 160);
+    await page.waitForTimeout(300);
+    await shot('07-mark');
+    await page.getByText('steady', { exact: true }).click();
+    await hand.tap(135, 50);
+    await page.getByText('Move', { exact: true }).click();
+    await hand.tap(60, 50);
+    await page.waitForTimeout(2500);
+    await shot('08-move');
+    await page.getByText('Rub out', { exact: true }).click();
+    await page.waitForTimeout(300);
+    await shot('09-rub');
+    await page.getByRole('button', { name: 'Try it' }).click();
+    await page.waitForTimeout(2700);
+    await shot('10-try-reading');
+    await page.waitForTimeout(3000);
+    await shot('10b-try-fast');
+    await page.waitForTimeout(9000);
+    await shot('11-tried');
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await page.getByRole('button', { name: 'Hand in' }).click();
+    await page.waitForTimeout(800);
+    await shot('12-hand-in');
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
+    await page.getByText('Go on from this one').waitFor();
+    await page.waitForTimeout(2500);
+    await shot('13-entries');
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await room.ask({ kind: 'look-here', on: true });
+    await page.getByText('Look at the board').waitFor();
+    await page.waitForTimeout(400);
+    await shot('14-look-here');
+    await room.ask({ kind: 'look-here', on: false }, { kind: 'go-to', phase: 'show' });
+    await page.getByText('Your best drawing').waitFor();
+    await shot('15-show');
+    await room.ask({ kind: 'go-to', phase: 'close' });
+    await page.getByText('Well done').waitFor();
+    await shot('16-close');
+    const second = await context.newPage();
+    await second.goto(`${room.server.url}/`);
+    await page.getByText('Open in a newer tab').waitFor();
+    await shot('17-quiet');
+    const trouble = watched.trouble.filter((line) => !line.includes('404'));
+    expectClean({ ...watched, trouble });
+    await context.close();
+  });
+});
