@@ -4,7 +4,16 @@ import { writeDocument } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { ClientAsk } from '../../shared/wire/protocol.ts';
-import { joinCookie, openRoom, ownerCookie, Page, seated, seqOf, type TestServer, testServer } from '../rooms/harness.ts';
+import {
+  joinCookie,
+  openRoom,
+  ownerCookie,
+  type Page,
+  seated,
+  seqOf,
+  type TestServer,
+  testServer,
+} from '../rooms/harness.ts';
 import { PAGES } from './browser.ts';
 
 /** A running server with a room that a test moves on over sockets, while browsers look at it. */
@@ -88,7 +97,10 @@ const changed = (design: Design, drawing: Partial<Design['drawing']>): Design =>
 export function classDrawings(challenge: Challenge): Design[] {
   const model = challenge.model!;
   const { lines, marks } = model.drawing;
-  const shorter = lines.map((line) => ({ ...line, pieces: line.pieces.slice(0, Math.max(1, line.pieces.length - 1)) }));
+  const shorter = lines.map((line) => ({
+    ...line,
+    pieces: line.pieces.slice(0, Math.max(1, line.pieces.length - 1)),
+  }));
   return [
     model,
     changed(model, { marks: marks.slice(1) }),

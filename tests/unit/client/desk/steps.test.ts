@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { nextStep, reachable, standOf } from '../../../../client/desk/steps.ts';
+import type { RoomState } from '../../../../shared/room/state.ts';
+import { roomState } from '../link/fakes.ts';
+
+const rounds = [{ challenge: 'c', key: 'first-line' }];
+const open = { since: 0, until: null, ended: false };
+const over = { since: 0, until: null, ended: true };
+const view = (step: Parameters<typeof nextStep>[1]['step'], change = {}) => ({
+  step,
+  marked: null,
+  unshown: null,
+  ...change,
+});
+
+describe('nextStep', () => {
+  const cases: [string, Partial<RoomState>, Parameters<typeof nextStep>[1], object][] = [
+    ['while preparing: back to the class', {}, view('prepare'), { kind: 'look-at', step: 'gather' }],
+    ['while gathering: choose', {}, view('gather'), { kind: 'look-at', step: 'brief' }],
+    ['a challenge marked: take it', {}, view('brief', { marked: 'long-pier' }), { kind: 'take-challenge' }],
+    [
+      'the chosen challenge marked: start building',
+      { phase: 'brief', rounds },
+      view('brief', { marked: 'first-line' }),
+      { kind: 'start-building' },
+    ],
+    [
+      'another one marked than the chosen: take that',
+      { phase: 'brief', rounds },
+      view('brief', { marked: 'long-pier' }),
+      { kind: 'take-challenge' },
+    ],
+    [
+      'the played one marked: play it again',
+      { phase: 'show', rounds, building: over },
+      view('brief', { marked: 'first-line' }),
+      { kind: 'take-challenge' },
+    ],
+    [
+      'looking at challenges while teams build: back to them',
+      { phase: 'build', rounds, building: open },
+      view('brief', { marked: 'long-pier' }),
+      { kind: 'look-at', step: 'build' },
+    ],
+    [
+      'teams build: end it',
+      { phase: 'build', rounds, building: open },
+      view('build'),
+      { kind: 'end-building' },
+    ],
+    [
+      'building is over: show',
+      { phase: 'build', rounds, building: over },
+      view('build'),
+      { kind: 'go-to-show' },
+    ],
+    [
+      'a drawing has not been shown: that one',
+      { phase: 'show', rounds, building: over },
+      view('show', { unshown: 'e' }),
+      { kind: 'show-next', entry: 'e' },
+    ],
+    [
+      'all have been shown: close',
+      { phase: 'show', rounds, building: over },
+      view('show'),
+      { kind: 'go-to-close' },
+    ],
+    ['at the end: another challenge', { phase: 'close' }, view('close'), { kind: 'another-challenge' }],
+  ];
+  it.each(cases)('%s', (_, change, looked, next) => {
+    expect(nextStep(roomState(1, change), looked)).toEqual(next);
+  });
+});
+
+describe('reachable', () => {
+  it('building and showing need a building phase, everything else is open', () => {
+    const closed = (['prepare', 'gather', 'brief', 'build', 'show', 'close'] as const).filter(
+      (step) => !reachable(step, roomState(1, { rounds })),
+    );
+    expect(closed).toEqual(['build', 'show']);
+  });
+});
+
+describe('standOf', () => {
+  it('says which steps lie behind the class', () => {
+    expect((['gather', 'brief', 'build'] as const).map((step) => standOf(step, 'brief'))).toEqual([
+      'done',
+      'here',
+      'ahead',
+    ]);
+  });
+});

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { bestEntry, classFigures, pointsSoFar, standingsOf } from '../../../../client/parts/figures.ts';
+import type { Entry } from '../../../../shared/room/state.ts';
+import { roomState } from '../link/fakes.ts';
+
+let count = 0;
+const entry = (team: string, points: number | null, round = 0): Entry => ({
+  id: `e${++count}`,
+  team,
+  round,
+  number: 1,
+  design: null,
+  at: 0,
+  late: false,
+  verdict: points === null ? null : { document: 'v', points, met: points === 100 },
+  shown: false,
+});
+const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({ id, emblem: 'bell', berth: i + 1 }));
+const rounds = [
+  { challenge: 'c', key: 'k' },
+  { challenge: 'd', key: 'l' },
+];
+const entries = [
+  entry('a', 40),
+  entry('a', 100),
+  entry('b', 100),
+  entry('c', 20),
+  entry('a', 10, 1),
+  entry('c', null, 1),
+];
+const room = roomState(9, { teams, rounds, entries });
+
+describe('standingsOf', () => {
+  it('adds the best of each round; equal points share a rank, the next one leaves a gap', () => {
+    const tied = roomState(9, { teams, rounds, entries: entries.slice(0, 4) });
+    expect(standingsOf(tied).map((s) => [s.team.id, s.points, s.rank])).toEqual([
+      ['a', 100, 1],
+      ['b', 100, 1],
+      ['c', 20, 3],
+      ['d', 0, null],
+    ]);
+    expect(standingsOf(room)[0]).toMatchObject({ points: 110, rank: 1 });
+  });
+
+  it('a team without a judged entry has no points and no rank', () => {
+    expect(pointsSoFar(room, 'd')).toBeNull();
+  });
+});
+
+describe('bestEntry', () => {
+  it('is the judged one with the most points of the round', () => {
+    expect(bestEntry(room, 'a', 0)?.verdict?.points).toBe(100);
+    expect(bestEntry(room, 'c', 1)).toBeUndefined();
+  });
+});
+
+describe('classFigures', () => {
+  it('counts what the class did, not who was best', () => {
+    expect(classFigures(room)).toEqual({
+      teams: 4,
+      challenges: 2,
+      entries: 6,
+      teamsHandedIn: 3,
+      teamsMet: 2,
+      teamsBetter: 1,
+    });
+  });
+});
