@@ -8,7 +8,7 @@ export interface StateHash {
 }
 
 /** Goes into every hash, so that a change of what is hashed can't pass for a change of the run. */
-const HASH_VERSION = 1;
+export const HASH_VERSION = 1;
 const FNV_BASIS = 0x811c9dc5;
 const FNV_PRIME = 0x01000193;
 

@@ -1,0 +1,86 @@
+import type { Drawing } from '../../shared/documents/design.ts';
+import type { Kit } from '../../shared/documents/kit.ts';
+import type { Sheet } from '../../shared/documents/sheet.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { drive } from '../../shared/run/drive.ts';
+import { HASH_VERSION } from '../../shared/run/state-hash.ts';
+import { type DriveOptions, UNDISTURBED, worldOf } from '../../shared/run/world.ts';
+import { layOut } from '../../shared/track/layout.ts';
+import { Pen } from '../sweeps/pen.ts';
+
+/** Ten runs whose fingerprints are frozen. Nothing here needs Node, so that browsers can run them too. */
+export interface GoldenRun {
+  readonly drawing: Drawing;
+  readonly options?: Partial<DriveOptions>;
+  readonly kit?: Kit;
+}
+
+const SHEET: Sheet = {
+  w: 297,
+  h: 210,
+  start: { name: { en: 'boathouse' }, at: { x: 30, y: 100 }, heading: 0, r: 15 },
+  finish: { name: { en: 'lighthouse' }, at: { x: 260, y: 100 }, heading: Math.PI, r: 15 },
+  gates: [],
+  areas: [],
+  keepOut: [],
+  given: { lines: [], marks: [] },
+};
+
+const BANDS = [5.5, 5.5, 5.5];
+const pen = () => new Pen().to(30, 100).straight(230);
+const crossed = () => new Pen().to(160, 40, 90).straight(120).to(30, 100).straight(230);
+const TURNS_BACK: Kit = { ...DEMO_KIT, robot: { ...DEMO_KIT.robot, looseEnd: 'turn-back' } };
+
+export const GOLDEN_RUNS: Readonly<Record<string, GoldenRun>> = {
+  straight: { drawing: pen().drawing() },
+  corners: {
+    drawing: new Pen().to(30, 100).straight(60).turn(-90).straight(50).turn(120).straight(90).drawing(),
+  },
+  curves: {
+    drawing: new Pen()
+      .to(30, 100)
+      .straight(30)
+      .arc(25, -90)
+      .arc(20, 180)
+      .arc(40, -120)
+      .straight(40)
+      .drawing(),
+  },
+  paces: { drawing: pen().mark(40, 'CA', BANDS).mark(90, 'CA', BANDS).mark(150, 'AC', BANDS).drawing() },
+  choice: { drawing: crossed().mark(50, 'AV', BANDS).drawing() },
+  chance: { drawing: crossed().drawing(), options: { choices: [2] } },
+  'turn-back': { drawing: pen().mark(100, 'VC', BANDS).drawing() },
+  'wait-call-park': {
+    drawing: pen().mark(40, 'VCV', BANDS).mark(90, 'CVC', BANDS).mark(140, 'VAV', BANDS).drawing(),
+  },
+  'loose-end': {
+    drawing: new Pen().to(30, 100).straight(90).arc(30, 60).drawing(),
+    kit: TURNS_BACK,
+    options: { limit: 10 },
+  },
+  stormy: {
+    drawing: new Pen()
+      .to(30, 100)
+      .straight(70)
+      .arc(20, -90)
+      .arc(20, 90)
+      .straight(70)
+      .mark(30, 'CA', BANDS)
+      .drawing(),
+    options: { seed: 7, disturbance: 3 },
+  },
+};
+
+/** What a golden file holds: which fingerprint it is of, and one a run. */
+export interface Golden {
+  readonly version: number;
+  readonly hashes: Readonly<Record<string, string>>;
+}
+
+export function goldenNow(): Golden {
+  const hashes = Object.entries(GOLDEN_RUNS).map(([name, { drawing, kit = DEMO_KIT, options }]) => {
+    const world = worldOf(layOut(SHEET, drawing), SHEET, kit);
+    return [name, drive(world, { ...UNDISTURBED, limit: 30, ...options }).hash];
+  });
+  return { version: HASH_VERSION, hashes: Object.fromEntries(hashes) };
+}
