@@ -68,7 +68,11 @@ function bothWays(
   const common = { line, low, high, length: high - low };
   const bends = bendsBetween(path, low, high);
   const back = bends
-    .map((bend) => ({ from: high - low - bend.to, to: high - low - bend.from, curvature: -bend.curvature }))
+    .map((bend) => ({
+      from: high - low - bend.to,
+      to: high - low - bend.from,
+      curvature: 0 - bend.curvature,
+    }))
     .reverse();
   const on = (along: boolean) => marksOn(stretch, marks, along);
   return [
