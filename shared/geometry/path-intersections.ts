@@ -48,7 +48,11 @@ export function selfIntersections(path: Path): Intersection[] {
       found.push(...shifted(path, i, path, j).filter((m) => !atJoint(m)));
     }
   }
-  return tidied(found, path, path);
+  const tidy = tidied(found, path, path);
+  // On a closed path a place at the seam is found from its beginning and from its end.
+  return tidy.filter(
+    (m, i) => !tidy.slice(0, i).some((n) => sameWay(path, m.a, n.b) && sameWay(path, m.b, n.a)),
+  );
 }
 
 const meetable = (a: Box, b: Box): boolean => boxesMeet(a, b, TOLERANCE.samePoint);

@@ -9,6 +9,7 @@ import {
   piecePart,
   shapeOf,
 } from './piece.ts';
+import { TOLERANCE } from './tolerances.ts';
 import type { Mm, PaperPoint } from './units.ts';
 
 /** A polyline of straights and arcs with its lengths worked out once. */
@@ -85,7 +86,7 @@ export function pathFoot(path: Path, p: PaperPoint): PathFoot {
   return best;
 }
 
-/** The pieces between two ways along the path, 0 ≤ s0 < s1 ≤ length. */
+/** The pieces between two ways along the path, 0 ≤ s0 < s1 ≤ length; slivers under 0.001 mm are left out. */
 export function pathPart(path: Path, s0: Mm, s1: Mm): PieceEnds[] {
   const parts: PieceEnds[] = [];
   for (let i = 0; i < path.pieces.length; i++) {
@@ -93,7 +94,7 @@ export function pathPart(path: Path, s0: Mm, s1: Mm): PieceEnds[] {
     const start = path.starts[i]!;
     const low = Math.max(0, s0 - start);
     const high = Math.min(piece.length, s1 - start);
-    if (high > low) parts.push(piecePart(piece, low, high));
+    if (high - low > TOLERANCE.samePoint) parts.push(piecePart(piece, low, high));
   }
   return parts;
 }
