@@ -96,6 +96,13 @@ export const paintHandles =
     }
   };
 
+/** The outline round all bands of one mark: their left sides, and back along their right sides. */
+function blockOutline(bands: readonly PictureBand[]): PaperPoint[] {
+  const left = bands.flatMap(({ outline }) => outline.slice(0, outline.length / 2));
+  const right = bands.flatMap(({ outline }) => outline.slice(outline.length / 2).reverse());
+  return [...left, ...right.reverse()];
+}
+
 /** A frame around a chosen mark. */
 export const paintMarkFrame =
   (bands: readonly PictureBand[]): Painter =>
@@ -104,7 +111,7 @@ export const paintMarkFrame =
     ctx.strokeStyle = COLOUR.accent;
     ctx.lineWidth = 11 * pixel;
     ctx.beginPath();
-    for (const band of bands) tracePoints(ctx, band.outline, true);
+    tracePoints(ctx, blockOutline(bands), true);
     ctx.stroke();
     ctx.strokeStyle = COLOUR.sheet;
     ctx.lineWidth = 5 * pixel;
@@ -126,10 +133,11 @@ export function paintGhost(ghost: Picture, now: Picture): Painter {
   const pieces = ghost.strokes.flatMap((stroke) => stroke.pieces.filter(isNew));
   const before = new Set(now.bands.map((band) => JSON.stringify(band.outline)));
   const bands = ghost.bands.filter((band) => !before.has(JSON.stringify(band.outline)));
+  const marks = new Set(bands.map((band) => band.mark));
   return (ctx, pixel) => {
     ctx.beginPath();
     for (const piece of pieces) tracePieces(ctx, [piece]);
-    for (const band of bands) tracePoints(ctx, band.outline, true);
+    for (const mark of marks) tracePoints(ctx, blockOutline(bands.filter((b) => b.mark === mark)), true);
     ctx.strokeStyle = COLOUR.sheet;
     ctx.lineWidth = 6 * pixel;
     ctx.stroke();

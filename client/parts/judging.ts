@@ -26,6 +26,8 @@ interface Waiting {
 }
 
 let worker: Worker | null = null;
+/** This browser can't start the worker, or it did not load: the engine runs in the page then. */
+let inPage = false;
 let running: Waiting | null = null;
 let nextId = 1;
 const queues: Record<Urgency, Waiting[]> = { now: [], idle: [] };
@@ -40,12 +42,30 @@ function theWorker(): Worker {
     else if (finished && 'trouble' in data) finished.failed(new Error(data.trouble));
     startNext();
   };
-  worker.onerror = () => {
-    running?.failed(new Error('the judge beside the page could not be started'));
-    running = null;
+  worker.onerror = (event) => {
+    event.preventDefault();
     worker = null;
+    inPage = true;
+    if (running) void judgeInPage(running);
   };
   return worker;
+}
+
+/** Loads the engine before it is needed, while the server can be reached. */
+export const warmUpJudging = (): void => void theWorker();
+
+async function judgeInPage(waiting: Waiting): Promise<void> {
+  const { challenge, design, level } = waiting.order;
+  try {
+    const { judge } = await import('../../shared/judge/judge.ts');
+    waiting.done(judge(challenge, design, level));
+  } catch {
+    // Neither could be loaded: the server is away. The next order tries the worker again.
+    inPage = false;
+    waiting.failed(new Error('the judge could not be loaded'));
+  }
+  running = null;
+  startNext();
 }
 
 function startNext(): void {
@@ -54,7 +74,8 @@ function startNext(): void {
     for (let waiting = queue.shift(); waiting; waiting = queue.shift()) {
       if (waiting.dropped()) continue;
       running = waiting;
-      theWorker().postMessage(waiting.order);
+      if (inPage) void judgeInPage(waiting);
+      else theWorker().postMessage(waiting.order);
       return;
     }
   }
@@ -82,6 +103,9 @@ function judgeAside(
   });
 }
 
+/** When the engine could not be loaded it is tried again after so long. */
+const AGAIN_MS = 3000;
+
 /** What is known of a design: designs never change, so each is judged once. */
 const known = new WeakMap<Design, { challenge: Challenge; judged: Judged }>();
 
@@ -100,15 +124,21 @@ export function useJudged(
   useEffect(() => {
     if (!challenge || !design || here) return;
     let current = true;
-    judgeAside({ challenge, design, level: 'live' }, urgency, () => !current)
-      .then((judged) => {
+    let again: ReturnType<typeof setTimeout> | undefined;
+    const order = async () => {
+      try {
+        const judged = await judgeAside({ challenge, design, level: 'live' }, urgency, () => !current);
         if (!judged) return;
         known.set(design, { challenge, judged });
         if (current) setTurn((turn) => turn + 1);
-      })
-      .catch((error: unknown) => console.error(error));
+      } catch {
+        if (current) again = setTimeout(order, AGAIN_MS);
+      }
+    };
+    void order();
     return () => {
       current = false;
+      clearTimeout(again);
     };
   }, [challenge, design, urgency, here]);
   return here?.judged ?? null;

@@ -6,6 +6,7 @@ import type { Doing } from '../../../shared/wire/protocol.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { entriesOf } from '../../parts/figures.ts';
 import { Icon } from '../../parts/icon.tsx';
+import { warmUpJudging } from '../../parts/judging.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
@@ -34,6 +35,7 @@ export interface BuildScreenProps {
 
 /** The drawing of this round, once it has been looked up where it was kept. */
 export function BuildScreen(props: BuildScreenProps) {
+  useEffect(warmUpJudging, []);
   const { room, team, round, challenge } = props;
   const session = useSession(challenge, { room: room.id, team: team.id, round });
   return session && <Workbench {...props} session={session} />;
@@ -65,11 +67,7 @@ function Workbench({
     <main className="build" inert={resting}>
       <header className="build-head">
         <EmblemBadge emblem={team.emblem} size={30} />
-        <GoalsHead
-          challenge={challenge}
-          results={live.last?.verdict.goals ?? null}
-          stale={live.now === null}
-        />
+        <GoalsHead challenge={challenge} results={live.last?.verdict.goals ?? null} />
         <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
         <TimeLeft building={room.building} />
       </header>

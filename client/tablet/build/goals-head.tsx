@@ -1,35 +1,92 @@
 import { Circle, CircleCheck, Dices } from 'lucide-react';
+import { useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { GoalResult } from '../../../shared/documents/verdict.ts';
+import { textIn } from '../../../shared/wording/wording.ts';
+import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useLocale, useWords } from '../../parts/use-words.ts';
 
 export interface GoalsHeadProps {
   readonly challenge: Challenge;
   readonly results: readonly GoalResult[] | null;
-  /** The results are those of a drawing that has changed since. */
-  readonly stale: boolean;
 }
 
 /** The goals in the head of the page: open, until the drawing meets them, and by how much. */
-export function GoalsHead({ challenge, results, stale }: GoalsHeadProps) {
-  const words = useWords();
-  const { building } = words.tablet;
+export function GoalsHead({ challenge, results }: GoalsHeadProps) {
+  const { building } = useWords().tablet;
+  const sentence = textIn(challenge.sentence, useLocale());
+  const [open, setOpen] = useState(false);
   return (
-    <ul className="goals-head" data-stale={stale} data-many={challenge.goals.length > 2}>
-      {challenge.goals.map((goal) => {
-        const result = results?.find((each) => each.id === goal.id);
-        const icon = result?.met ? CircleCheck : result?.leftToLuck ? Dices : Circle;
-        return (
-          <li key={goal.id} data-met={result?.met ?? false}>
-            <Icon of={icon} size={24} label={result?.met ? building.met : building.open} />
-            <span>
-              <span className="goal-name">{words.goals.short(goal.formula, challenge.sheet)}</span>{' '}
-              {result && <span className="goal-far">{words.goals.margin(result, goal.formula)}</span>}
-            </span>
-          </li>
-        );
-      })}
-    </ul>
+    <>
+      <h1 className="only-read-aloud">{sentence}</h1>
+      <button
+        type="button"
+        className="goals-head"
+        data-many={challenge.goals.length > 2}
+        aria-haspopup="dialog"
+        onClick={() => setOpen(true)}
+      >
+        {challenge.goals.map((goal) => (
+          <GoalShort
+            key={goal.id}
+            challenge={challenge}
+            goal={goal}
+            result={results?.find((each) => each.id === goal.id)}
+          />
+        ))}
+      </button>
+      <Dialog open={open} title={building.goals} closeWord={building.close} onClose={() => setOpen(false)}>
+        <p className="goals-sentence">{sentence}</p>
+        <ul className="goals-full">
+          {challenge.goals.map((goal) => (
+            <GoalFull
+              key={goal.id}
+              challenge={challenge}
+              goal={goal}
+              result={results?.find((each) => each.id === goal.id)}
+            />
+          ))}
+        </ul>
+      </Dialog>
+    </>
+  );
+}
+
+interface GoalProps {
+  readonly challenge: Challenge;
+  readonly goal: Challenge['goals'][number];
+  readonly result: GoalResult | undefined;
+}
+
+function GoalIcon({ result }: { readonly result: GoalResult | undefined }) {
+  const { building } = useWords().tablet;
+  const icon = result?.met ? CircleCheck : result?.leftToLuck ? Dices : Circle;
+  return <Icon of={icon} size={24} label={result?.met ? building.met : building.open} />;
+}
+
+function GoalShort({ challenge, goal, result }: GoalProps) {
+  const { goals } = useWords();
+  return (
+    <span className="goal-in-head" data-met={result?.met ?? false}>
+      <GoalIcon result={result} />
+      <span>
+        <span className="goal-name">{goals.short(goal.formula, challenge.sheet)}</span>{' '}
+        {result && <span className="goal-far">{goals.margin(result, goal.formula)}</span>}
+      </span>
+    </span>
+  );
+}
+
+function GoalFull({ challenge, goal, result }: GoalProps) {
+  const { goals } = useWords();
+  return (
+    <li data-met={result?.met ?? false}>
+      <GoalIcon result={result} />
+      <span>
+        {goals.sentence(goal.formula, challenge.sheet)}
+        {result && <span className="goal-far">{goals.margin(result, goal.formula)}</span>}
+      </span>
+    </li>
   );
 }

@@ -1,0 +1,301 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { Design } from '../../shared/documents/design.ts';
+import { parseDocument } from '../../shared/documents/values.ts';
+import { pathOf } from '../../shared/geometry/path.ts';
+import { testServer } from '../rooms/harness.ts';
+import { expectClean, openBrowser, PAGES, type Watched, watchedPage } from './browser.ts';
+import { type Pointer, TestHand } from './hand.ts';
+import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+
+let browser: Browser;
+let room: TestRoom;
+let watched: Watched;
+beforeAll(async () => {
+  browser = await openBrowser();
+  room = await testRoom();
+});
+afterAll(async () => {
+  await browser.close();
+  await room.end();
+});
+
+/** A tablet that has joined and sees the sheet of a challenge. */
+async function tabletWith(key: string): Promise<TestHand> {
+  if (room.desk.state?.phase === 'build') await room.ask({ kind: 'go-to', phase: 'brief' });
+  await room.ask({ kind: 'choose-challenge', key }, { kind: 'start-building', seconds: null });
+  watched = await watchedPage(browser, `${room.server.url}/`, { width: 1180, height: 820, touch: true });
+  await watched.page.goto(`${room.server.url}/j?word=${room.word}`);
+  return TestHand.on(watched.page, challengeNamed(key).sheet);
+}
+
+const tool = (name: string) => watched.page.locator('.tools').getByText(name, { exact: true }).click();
+
+/** The draft that the browser keeps, once it is as wanted. */
+async function kept(page: Page, wanted: (design: Design) => boolean): Promise<Design> {
+  const end = Date.now() + 5000;
+  for (;;) {
+    const raw = await page.evaluate(
+      () =>
+        new Promise<unknown>((resolve, reject) => {
+          const opening = indexedDB.open('harbour-lines');
+          opening.onerror = () => reject(opening.error);
+          opening.onsuccess = () => {
+            const db = opening.result;
+            const all = db.transaction('drafts').objectStore('drafts').getAll();
+            all.onsuccess = () => {
+              db.close();
+              resolve(all.result.at(-1));
+            };
+          };
+        }),
+    );
+    const read = parseDocument(Design, raw);
+    if (read.ok && wanted(read.value)) return read.value;
+    if (Date.now() > end) throw new Error(`the draft never became as wanted: ${JSON.stringify(raw)}`);
+    await page.waitForTimeout(30);
+  }
+}
+
+const ofLines = (n: number) => (design: Design) => design.drawing.lines.length === n;
+const ofMarks = (n: number) => (design: Design) => design.drawing.marks.length === n;
+
+describe.each<Pointer>(['touch', 'pen', 'mouse'])('drawing by %s', (pointer) => {
+  let hand: TestHand;
+  beforeEach(async () => {
+    hand = await tabletWith('one-fast-stretch');
+    hand.pointer = pointer;
+  });
+  afterEach(async () => {
+    expectClean(watched);
+    await watched.context.close();
+  });
+
+  it('every tool does its work on the paper', async () => {
+    const { page } = watched;
+    await hand.tap(50, 160);
+    await hand.tap(201, 161);
+    let design = await kept(page, ofLines(1));
+    expect(design.drawing.lines[0]).toMatchObject({
+      from: { x: 50, y: 160 },
+      pieces: [{ to: { x: 200, y: 160 } }],
+    });
+
+    await tool('Curve');
+    await hand.drag([125, 160], [125, 150], [125, 140]);
+    design = await kept(page, (d) => d.drawing.lines[0]?.pieces[0]?.bulge !== 0);
+    // Pulled up by 20 mm on a chord of 150: bulge is sagitta over half chord.
+    expect(design.drawing.lines[0]!.pieces[0]!.bulge).toBeCloseTo(20 / 75, 1);
+
+    await tool('Freehand');
+    const round = Array.from({ length: 30 }, (_, i): [number, number] => [
+      200 + 40 * Math.sin((i / 29) * Math.PI),
+      110 + 50 * Math.cos((i / 29) * Math.PI),
+    ]);
+    await hand.drag(...round);
+    design = await kept(page, (d) => (d.drawing.lines[0]?.pieces.length ?? 0) > 1);
+    expect(design.drawing.lines).toHaveLength(1);
+    expect(design.drawing.lines[0]!.pieces.length).toBeLessThan(8);
+
+    await page.getByText('faster ▸').click();
+    await hand.tap(90, 144);
+    design = await kept(page, ofMarks(1));
+    expect(design.drawing.marks[0]!.bands.map((band) => band.ink)).toEqual(['C', 'A']);
+    const before = design.drawing.marks[0]!.at;
+    await page.getByRole('button', { name: 'Flip' }).click();
+    await kept(page, (d) => d.drawing.marks[0]?.bands[0]?.ink === 'A');
+    await hand.drag([90, 144], [110, 141], [125, 140]);
+    design = await kept(page, (d) => (d.drawing.marks[0]?.at ?? 0) > before + 20);
+
+    await tool('Move');
+    await hand.drag([50, 160], [50, 150], [50, 140]);
+    design = await kept(page, (d) => d.drawing.lines[0]?.from.y === 140);
+
+    await tool('Rub out');
+    await hand.tap(125, 130);
+    design = await kept(page, ofMarks(0));
+    await page.getByText('Whole line').click();
+    await hand.tap(238, 110);
+    await kept(page, ofLines(0));
+  });
+});
+
+describe('the tablet', () => {
+  let hand: TestHand;
+  afterEach(() => watched.context.close());
+
+  it('takes back and does again by keyboard, nudges and deletes what is chosen', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    await hand.drag([150, 160], [150, 110]);
+    await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await kept(page, ofLines(0));
+    await page.keyboard.press('Control+Shift+z');
+    await page.keyboard.press('Control+y');
+    await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    await page.getByText('faster ▸').click();
+    await hand.tap(100, 160);
+    const design = await kept(page, ofMarks(1));
+    const { at } = design.drawing.marks[0]!;
+    await page.keyboard.press('ArrowRight');
+    await kept(page, (d) => d.drawing.marks[0]?.at === at + 1);
+    await page.keyboard.press('Delete');
+    await kept(page, ofMarks(0));
+    expectClean(watched);
+  });
+
+  it('keeps the draft over a reload', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    const design = await kept(page, ofLines(1));
+    await page.reload();
+    await page.getByText('10 cm of line').waitFor();
+    expect(await kept(page, ofLines(1))).toEqual(design);
+    expectClean(watched);
+  });
+
+  it('says what it found a second after the finger went up, and mends it', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [200, 160]);
+    const lift = await hand.hold([200, 160], [150, 140], [120, 110]);
+    await page.waitForTimeout(1500);
+    expect(await page.locator('.callout').count()).toBe(0);
+    await lift();
+    await page.locator('.callout', { hasText: 'Sharp corner' }).waitFor();
+    const before = await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    await page.getByRole('button', { name: 'Mend it' }).click();
+    const after = await kept(page, (d) => JSON.stringify(d) !== JSON.stringify(before));
+    expect(pathOf(after.drawing.lines[0]!).pieces.length).toBeGreaterThan(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, (d) => JSON.stringify(d) === JSON.stringify(before));
+    expectClean(watched);
+  });
+
+  it('drives the robot over the drawing and says what comes of it', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [200, 160]);
+    await page.getByRole('button', { name: 'Try it' }).click();
+    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    const first = await page.locator('.trying-sheet').screenshot();
+    await page.waitForTimeout(700);
+    const second = await page.locator('.trying-sheet').screenshot();
+    expect(first.equals(second)).toBe(false);
+    await page.getByText('4×').click();
+    await page.getByText('stopped where the line ends').waitFor();
+    await page.locator('.trying-goals').getByText('missing').waitFor();
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await page.getByText('15 cm of line').waitFor();
+    expectClean(watched);
+  });
+
+  it('hands in, says why it scored, and takes an entry up again', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [200, 160]);
+    await page.getByRole('button', { name: 'Hand in' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
+    await page.getByText('0 of 60').waitFor();
+    const entry = await kept(page, ofLines(1));
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await page.getByRole('button', { name: 'Start again' }).click();
+    await kept(page, ofLines(0));
+    await page.getByRole('button', { name: /0 points/ }).click();
+    await page.getByRole('button', { name: 'Go on from this one' }).click();
+    expect(await kept(page, ofLines(1))).toEqual(entry);
+    expectClean(watched);
+  });
+
+  it('finishes a stroke in progress before it rests at "Look here", and keeps the drawing', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await tool('Freehand');
+    const lift = await hand.hold([60, 160], [80, 160], [110, 160]);
+    await room.ask({ kind: 'look-here', on: true });
+    await page.waitForTimeout(400);
+    expect(await page.getByText('Look at the board').count()).toBe(0);
+    await lift();
+    await page.getByText('Look at the board').waitFor();
+    await kept(page, ofLines(1));
+    await hand.drag([60, 60], [100, 60], [140, 60]);
+    await page.waitForTimeout(200);
+    await kept(page, ofLines(1));
+    await room.ask({ kind: 'look-here', on: false });
+    await page.getByText('Look at the board').waitFor({ state: 'detached' });
+    await hand.drag([60, 60], [100, 60], [140, 60]);
+    await kept(page, ofLines(2));
+    expectClean(watched);
+  });
+
+  it('lets only marks be placed where the lines are given', async () => {
+    hand = await tabletWith('park-on-the-landing');
+    const { page } = watched;
+    expect(await page.locator('.tools').getByText('Straight').count()).toBe(0);
+    const { sheet } = challengeNamed('park-on-the-landing');
+    const { x, y } = pathOf(sheet.given.lines[0]!).pieces[0]!.to;
+    const { from } = sheet.given.lines[0]!;
+    await page.getByText('park', { exact: true }).click();
+    await hand.tap((from.x + x) / 2, (from.y + y) / 2);
+    const design = await kept(page, ofMarks(1));
+    expect(design.drawing.lines).toEqual([]);
+    expectClean(watched);
+  });
+
+  it('has no violation that axe-core finds, while drawing, trying and handing in', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    const violations = async () => {
+      const { violations: found } = await new AxeBuilder({ page }).analyze();
+      return found.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+    };
+    await hand.drag([50, 160], [200, 160]);
+    await hand.drag([200, 160], [120, 110]);
+    await page.locator('.callout').waitFor();
+    await page.waitForTimeout(400);
+    expect(await violations()).toEqual([]);
+    await page.getByRole('button', { name: 'Try it' }).click();
+    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    expect(await violations()).toEqual([]);
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await page.getByRole('button', { name: 'Hand in' }).click();
+    await page.waitForTimeout(400);
+    expect(await violations()).toEqual([]);
+  });
+});
+
+describe('the tablet while the server is dead', () => {
+  it('draws, checks and tries on, finds its draft and hands in when the server is back', async () => {
+    const hand = await tabletWith('one-fast-stretch');
+    const { page, context } = watched;
+    await hand.drag([50, 160], [200, 160]);
+    await kept(page, ofLines(1));
+    const { port, dataDir } = room.server;
+    await room.server.close();
+    await page.getByText('No connection').waitFor();
+    await hand.drag([200, 160], [120, 110]);
+    await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    await page.locator('.callout', { hasText: 'Sharp corner' }).waitFor();
+    await page.getByRole('button', { name: 'Try it' }).click();
+    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await page.getByRole('button', { name: 'Hand in' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
+    await page.getByText('It goes as soon as the connection is back').waitFor();
+    const server = await testServer({ port, dataDir, pages: PAGES });
+    try {
+      await page.getByText('0 of 60').waitFor();
+      await page.reload();
+      await page.getByText(/1 thing|things to look at/).waitFor();
+      await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    } finally {
+      await context.close();
+      await server.close();
+    }
+  });
+});
