@@ -17,9 +17,9 @@ export function Board() {
   const scene = sceneOf(room);
   return (
     <div className="board">
-      <div className="scene" key={scene.kind}>
+      <main className="scene" key={scene.kind}>
         <SceneView scene={scene} room={room} />
-      </div>
+      </main>
       <LinkSign />
     </div>
   );

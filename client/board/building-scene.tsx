@@ -11,6 +11,7 @@ import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { SheetPicture } from './sheet-picture.tsx';
 import { StandingsSide } from './standings.tsx';
+import { StandingsScene } from './standings-scene.tsx';
 import { useCurrentChallenge } from './use-challenge.ts';
 import './building-scene.css';
 
@@ -19,6 +20,9 @@ export function BuildingScene({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const current = useCurrentChallenge(room);
   const time = useTime(room);
+  const size = sizeFor(room.teams.length);
+  // A whole hall fills the board: the words make room for the table while the desk shows it.
+  if (size === 'small' && room.standingsShown) return <StandingsScene room={room} />;
   const handedIn = room.teams.filter((team) => entriesOf(room, team.id).length > 0).length;
   return (
     <>
@@ -29,7 +33,7 @@ export function BuildingScene({ room }: { readonly room: RoomState }) {
         rule={time.left}
       />
       <div className="building">
-        <ul className="doings" data-size={sizeFor(room.teams.length)}>
+        <ul className="doings" data-size={size}>
           {room.teams.map((team) => (
             <TeamDoing key={team.id} room={room} team={team} />
           ))}

@@ -1,0 +1,67 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { cutOff, overlaps } from './browser.ts';
+
+/** How far the page is larger than its window, CSS pixels: nothing to scroll is 0 and 0. */
+export const scrolls = (page: Page): Promise<{ x: number; y: number }> =>
+  page.evaluate(() => {
+    const { scrollWidth, scrollHeight } = document.documentElement;
+    return { x: Math.max(0, scrollWidth - innerWidth), y: Math.max(0, scrollHeight - innerHeight) };
+  });
+
+/** Texts smaller than this many CSS pixels, as `size: text`. */
+export const smallTexts = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate(
+    (smallest) =>
+      [...document.querySelectorAll('body *')].flatMap((element) => {
+        const own = [...element.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim());
+        if (!own || element.closest('.only-read-aloud') || element.getClientRects().length === 0) return [];
+        const size = Number.parseFloat(getComputedStyle(element).fontSize);
+        return size < smallest - 0.01 ? [`${size}: ${element.textContent?.slice(0, 40)}`] : [];
+      }),
+    least,
+  );
+
+/**
+ * Texts with less contrast to what lies behind them than `least`, as `ratio: text`. Relative luminance
+ * and contrast ratio as WCAG 2.2 defines them; only plain backgrounds are looked at.
+ */
+export const faintTexts = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate((wanted) => {
+    const channels = (color: string) => (color.match(/[\d.]+/g) ?? []).map(Number);
+    const light = (color: string) => {
+      const [r = 0, g = 0, b = 0] = channels(color).map((c) => {
+        const s = c / 255;
+        return s <= 0.04045 ? s / 12.92 : ((s + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const behind = (element: Element): string => {
+      for (let up: Element | null = element; up; up = up.parentElement) {
+        const color = getComputedStyle(up).backgroundColor;
+        if ((channels(color)[3] ?? 1) > 0) return color;
+      }
+      return 'rgb(255, 255, 255)';
+    };
+    return [...document.querySelectorAll('body *')].flatMap((element) => {
+      const own = [...element.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim());
+      if (!own || element.closest('.only-read-aloud') || element.getClientRects().length === 0) return [];
+      const [a, b] = [light(getComputedStyle(element).color), light(behind(element))];
+      const ratio = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+      return ratio < wanted ? [`${ratio.toFixed(2)}: ${element.textContent?.slice(0, 40)}`] : [];
+    });
+  }, least);
+
+/** What axe-core finds against WCAG 2.2 A and AA, as `rule: element`. */
+export async function axeFindings(page: Page): Promise<string[]> {
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 120)}`));
+}
+
+/** Nothing is cut off, lies over something else or makes the whole page scroll. */
+export async function expectTidy(page: Page, state: string): Promise<void> {
+  const found = { cut: await cutOff(page), over: await overlaps(page), scrolls: await scrolls(page) };
+  expect(found, state).toEqual({ cut: [], over: [], scrolls: { x: 0, y: 0 } });
+}
