@@ -36,6 +36,8 @@ export interface Recorder {
   finishSquare: number;
   arrived: boolean;
   ending: Settled | undefined;
+  /** The time limit. */
+  readonly lastStep: number;
 }
 
 interface Settled {
@@ -66,6 +68,7 @@ export function startRecord(world: World, options: DriveOptions, journey: Journe
     finishSquare: Number.POSITIVE_INFINITY,
     arrived: false,
     ending: undefined,
+    lastStep: stepsOf(options.limit),
   };
 }
 
@@ -127,7 +130,7 @@ export const stepsOf = (seconds: number): number => Math.round(seconds / STEP);
 
 /** Whether the run is over after this step. */
 export function isOver(k: Recorder, r: RobotState): boolean {
-  if (r.stepCount >= stepsOf(k.options.limit)) {
+  if (r.stepCount >= k.lastStep) {
     settle(k, k.ending?.kind ?? 'time-up', r.stepCount);
     return true;
   }
