@@ -55,18 +55,21 @@ function freePlaces(view: RuleView, edge: TrackEdge, mark: LaidMark, length: Mm)
     if (axle <= here) low = Math.max(low, axle + beforeMark);
     else high = Math.min(high, axle - beforeMark - length);
   }
-  let spans: Span[] = [{ from: low + SPARE, to: high - SPARE }];
+  let spans = nonEmpty([{ from: low + SPARE, to: high - SPARE }]);
   for (const bend of edge.bends.filter((b) => isCurve(b, straightFrom))) {
     const taken = { from: bend.from - beforeMark - length - SPARE, to: bend.to + beforeMark + SPARE };
     spans = spans.flatMap((span) => without(span, taken));
   }
-  return spans.filter((span) => span.from <= span.to);
+  return spans;
 }
 
-const without = (span: Span, taken: Span): Span[] => [
-  { from: span.from, to: Math.min(span.to, taken.from) },
-  { from: Math.max(span.from, taken.to), to: span.to },
-];
+const without = (span: Span, taken: Span): Span[] =>
+  nonEmpty([
+    { from: span.from, to: Math.min(span.to, taken.from) },
+    { from: Math.max(span.from, taken.to), to: span.to },
+  ]);
+
+const nonEmpty = (spans: readonly Span[]): Span[] => spans.filter((span) => span.from <= span.to);
 
 /** What the mark wants of the edge's own ends: before it, or after it for the action, whichever is more. */
 function roomAtEnds(view: RuleView, edge: TrackEdge, mark: LaidMark): { low: Mm; high: Mm } {

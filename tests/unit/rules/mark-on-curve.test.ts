@@ -30,4 +30,19 @@ describe('R-mark-on-curve', () => {
     const onGiven = drawn([], [mark('m', 'curve', 70, 'CA')]);
     expect(of('R-mark-on-curve', onGiven, { sheet: { given } })).toMatchObject([{ place: { mark: 'm' } }]);
   });
+
+  it('R-mark-on-curve slides past many curves without trying every pair of them', () => {
+    // 40 arcs of 36 degrees over chords of 24 mm, to and fro: radius 12 / sin 18° = 38.83, length 24.40.
+    const bulge = Math.tan(Math.PI / 20);
+    const stops = Array.from(
+      { length: 40 },
+      (_, i) => [84 + 24 * i, 100, i % 2 === 0 ? bulge : -bulge] as const,
+    );
+    const garland = line('garland', [40, 100], [60, 100], ...stops, [1220, 100]);
+    const arcs = 40 * (12 / Math.sin(Math.PI / 10)) * (Math.PI / 5);
+    const drawing = drawn([garland], [mark('m', 'garland', 520, 'CA')]);
+    const [finding] = of('R-mark-on-curve', drawing, { sheet: { w: 4000 } });
+    // The straight begins behind the arcs; 25 mm of it come before the mark.
+    expect(mended(finding).marks[0]?.at).toBeCloseTo(20 + arcs + 25, 1);
+  });
 });
