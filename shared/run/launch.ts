@@ -17,10 +17,12 @@ export interface Journey {
 
 /** Refuses a start from a finish berth that the sheet lacks. */
 export function journeyOf(sheet: Sheet, start: StartBerth): Journey {
-  if (start === 'start') return { from: sheet.start, to: sheet.finish };
+  if (start === 'start') return { from: sheet.start, to: arrivalAt(sheet.finish) };
   if (!sheet.finish) throw new RangeError('a run from the finish berth needs a sheet with one');
-  return { from: sheet.finish, to: sheet.start };
+  return { from: sheet.finish, to: arrivalAt(sheet.start) };
 }
+
+const arrivalAt = (berth: Berth | undefined): Berth | undefined => (berth?.startOnly ? undefined : berth);
 
 /**
  * Puts a robot into its berth, at rest, calibrated. All draws of a seed are made in one order whatever

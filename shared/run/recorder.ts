@@ -3,7 +3,6 @@ import type { Ending, RunEvent, Trace } from '../documents/trace.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Mm } from '../geometry/units.ts';
 import { type Clearances, newClearances, noteClearances } from './clearances.ts';
-import { type JoinMap, joinsOf } from './joins.ts';
 import type { Journey } from './launch.ts';
 import { RUN_RULES, STEP, STEPS_A_HASH, STEPS_A_SAMPLE } from './model.ts';
 import { MODE, type RobotState } from './robot.ts';
@@ -16,7 +15,6 @@ export interface Recorder {
   readonly world: World;
   readonly options: DriveOptions;
   readonly journey: Journey;
-  readonly joins: JoinMap;
   readonly meter: WayMeter;
   readonly clearances: Clearances;
   readonly hash: StateHash;
@@ -52,7 +50,6 @@ export function startRecord(world: World, options: DriveOptions, journey: Journe
     world,
     options,
     journey,
-    joins: joinsOf(world.layout, world.kit.rules.junction.snap),
     meter: newWayMeter(),
     clearances: newClearances(world.sheet),
     hash: newStateHash(),
@@ -97,7 +94,7 @@ export function measureWay(k: Recorder, r: RobotState): void {
   const coasting = mode === MODE.stopped && k.ending?.kind === 'parked';
   if (mode !== MODE.follow && mode !== MODE.creep && mode !== MODE.gap && !coasting) return;
   const { barAhead } = k.world.kit.robot;
-  measure(k.meter, k.world.layout.lines, k.joins, {
+  measure(k.meter, k.world.layout.lines, k.world.joins, {
     sensor: { x: r.x + barAhead * r.cos, y: r.y + barAhead * r.sin },
     cos: r.cos,
     sin: r.sin,

@@ -52,7 +52,7 @@ function eventsOf(k: Recorder, r: RobotState, note: Note): RunEvent[] {
 
 function lineLost(k: Recorder, r: RobotState, turning: boolean): RunEvent[] {
   const where = whereabouts(k, r);
-  const atEnd = k.joins.looseEnds.some((end) => distance(end, r) <= k.world.kit.robot.barAhead);
+  const atEnd = k.world.joins.looseEnds.some((end) => distance(end, r) <= k.world.kit.robot.barAhead);
   const events: RunEvent[] = atEnd && r.followed ? [{ kind: 'loose-end', ...where }] : [];
   if (turning) return [...events, { kind: 'turn-back', ...where }];
   settle(k, r.followed ? (atEnd ? 'stopped' : 'lost') : 'never-started', r.stepCount + AFTER.rest);

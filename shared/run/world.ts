@@ -3,6 +3,7 @@ import type { Sheet } from '../documents/sheet.ts';
 import type { Seconds } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
 import { buildInkField, type InkField } from './ink-field.ts';
+import { type JoinMap, joinsOf } from './joins.ts';
 
 /** All that a robot can meet: the ink as its sensors see it, and what was drawn where. */
 export interface World {
@@ -10,11 +11,14 @@ export interface World {
   readonly layout: Layout;
   readonly sheet: Sheet;
   readonly kit: Kit;
+  /** Where a robot may leave one line for another. */
+  readonly joins: JoinMap;
 }
 
 /** Puts a drawing's ink on the sheet. Build it once a drawing; any number of runs may share it. */
 export function worldOf(layout: Layout, sheet: Sheet, kit: Kit): World {
-  return { field: buildInkField(layout, sheet, kit), layout, sheet, kit };
+  const joins = joinsOf(layout, kit.rules.junction.snap);
+  return { field: buildInkField(layout, sheet, kit), layout, sheet, kit, joins };
 }
 
 export type StartBerth = 'start' | 'finish';

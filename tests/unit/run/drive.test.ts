@@ -36,8 +36,8 @@ describe('drive', () => {
   it('refuses to start from a finish berth that is not there', () => {
     const noFinish = { ...SHEET };
     delete noFinish.finish;
-    const { field, layout, kit } = world(straight());
-    const run = () => drive({ field, layout, kit, sheet: noFinish }, { ...UNDISTURBED, start: 'finish' });
+    const berthless = { ...world(straight()), sheet: noFinish };
+    const run = () => drive(berthless, { ...UNDISTURBED, start: 'finish' });
     expect(run).toThrow(RangeError);
   });
 
