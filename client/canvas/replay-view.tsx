@@ -87,7 +87,7 @@ export function ReplayView({
                   about={toScreen(view, reading.at)}
                   within={box}
                   clear={clear}
-                  gap={18 * Math.max(1, view.scale / 3)}
+                  gap={(kit.robot.width / 2 + BESIDE_ROBOT) * view.scale}
                 >
                   <ReadingWords reading={reading} acted={acted} />
                 </PlacedBox>
@@ -98,6 +98,9 @@ export function ReplayView({
     </div>
   );
 }
+
+/** So far, mm, a reading stands off the robot that has just read it. */
+const BESIDE_ROBOT = 4;
 
 /** First what was read, then what it does. */
 function ReadingWords({ reading, acted }: { readonly reading: ReplayReading; readonly acted: boolean }) {

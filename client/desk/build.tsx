@@ -45,6 +45,9 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
   );
 }
 
+/** More names than this stand without their reasons; the cards say them. */
+const NEEDS_WITH_WORDS = 3;
+
 /** Who may need somebody: cards stay in their places, these names come and go. */
 function Needs({ room }: { readonly room: RoomState }) {
   const words = useWords();
@@ -61,7 +64,7 @@ function Needs({ room }: { readonly room: RoomState }) {
       {needing.map(({ team, need }) => (
         <button key={team.id} type="button" className="need" onClick={() => pickTeam(team.id)}>
           <EmblemBadge emblem={team.emblem} size={18} />
-          <span className="desk-quiet">{needWords(need, words)}</span>
+          {needing.length <= NEEDS_WITH_WORDS && <span className="desk-quiet">{needWords(need, words)}</span>}
         </button>
       ))}
     </div>

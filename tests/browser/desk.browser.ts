@@ -1,0 +1,273 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { type TestServer, testServer } from '../rooms/harness.ts';
+import { expectClean, openBrowser, PAGES, picture, type Watched, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy } from './looks.ts';
+import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
+
+const CHALLENGE = 'one-fast-stretch';
+const LAPTOP = { width: 1366, height: 768 };
+const SIZES = [LAPTOP, { width: 1024, height: 768 }];
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+let room: TestRoom;
+const watched: Watched[] = [];
+beforeEach(async () => {
+  room = await testRoom();
+});
+afterEach(async () => {
+  for (const { context } of watched.splice(0)) await context.close();
+  await room.end();
+});
+
+/** A browser that opened the desk's secret link. */
+async function deskBrowser(size = LAPTOP, server: TestServer = room.server): Promise<Watched> {
+  const desk = await watchedPage(browser, server.url, size);
+  watched.push(desk);
+  await desk.page.goto(server.deskLink);
+  return desk;
+}
+
+async function deskOf(size = LAPTOP): Promise<Watched> {
+  const desk = await deskBrowser(size);
+  await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
+  await desk.page.getByText(room.word).first().waitFor();
+  return desk;
+}
+
+const drawings = classDrawings(challengeNamed(CHALLENGE));
+const chooseAndBuild = () =>
+  room.ask(
+    { kind: 'choose-challenge', key: CHALLENGE },
+    { kind: 'go-to', phase: 'brief' },
+    { kind: 'start-building', seconds: 600 },
+  );
+
+describe('every step', () => {
+  it.each(SIZES)('at $width × $height is whole, tidy and without findings of axe', async (size) => {
+    const desk = await deskBrowser(size);
+    const { page } = desk;
+    const see = async (name: string, sign: string | RegExp) => {
+      await page.getByText(sign).first().waitFor();
+      await page.waitForFunction(() => document.getAnimations().every((a) => a.playState === 'finished'));
+      await picture(page, `desk-${size.width}-${name}`);
+      await expectTidy(page, name);
+      if (size === LAPTOP) expect(await axeFindings(page), name).toEqual([]);
+    };
+    await see('prepare', 'Rooms on this machine');
+    await page.goto(`${room.server.url}/desk?room=${room.room}`);
+    await see('gather-empty', 'Nobody is here yet.');
+    await room.arrive(8);
+    await see('gather', '8 teams');
+    await page.keyboard.press('n');
+    await see('choose', 'Choose a challenge');
+    await chooseAndBuild();
+    await see('build-start', 'drawing');
+    for (let i = 0; i < 6; i++) room.draft(i, drawings[i % drawings.length]!);
+    for (let i = 0; i < 5; i++) await room.handIn(i, drawings[i]!);
+    await page.keyboard.press('5');
+    await page.locator('.team-need').first().waitFor();
+    await see('build', 'May need you');
+    await page.locator('.entry-tabs button').nth(1).click();
+    await see('build-entry', 'Why these points');
+    await room.ask({ kind: 'end-building' });
+    await see('build-over', 'building is over');
+    await room.ask({ kind: 'go-to', phase: 'show' });
+    await see('show-empty', 'Nothing is on the stage.');
+    await page.keyboard.press('1');
+    await see('show', 'Why these points');
+    await page.keyboard.press('Shift+3');
+    await page.locator('.stage-sheet').nth(1).waitFor();
+    await see('show-heat', 'The stage');
+    await page.keyboard.press('?');
+    await see('keys', 'Single keys do something on this page');
+    await page.keyboard.press('Escape');
+    await room.ask({ kind: 'go-to', phase: 'close' });
+    await see('close', 'Count back in');
+    expectClean(desk);
+  });
+});
+
+it('a whole lesson goes by keys alone', async () => {
+  const server = await testServer({ pages: PAGES });
+  const own = await deskBrowser(LAPTOP, server);
+  const { page } = own;
+  try {
+    await page.getByText('No room has been opened here yet.').waitFor();
+    await page.keyboard.press('n');
+    await page.waitForURL(/\/desk\?room=/);
+    await page.getByText('Nobody has said that they stay with the charger.').first().waitFor();
+    await page.keyboard.press('n');
+    await page.getByRole('radio', { name: /The first line/ }).focus();
+    await page.keyboard.press('ArrowDown');
+    await page
+      .getByRole('heading', { name: 'This corner can lose the robot. Mend it with the least new ink.' })
+      .waitFor();
+    await page.keyboard.press('n');
+    await page.getByRole('button', { name: 'Start building', disabled: false }).waitFor();
+    await page.keyboard.press('n');
+    await page.getByText(/^(10:00|9:5\d) left$/).waitFor();
+    await page.keyboard.press('+');
+    await page.getByText(/^1[12]:\d\d left$/).waitFor();
+    await page.keyboard.press('h');
+    await page.getByRole('button', { name: 'Look here', pressed: true }).waitFor();
+    await page.keyboard.press('h');
+    await page.keyboard.press('n');
+    await page.getByText('building is over').waitFor();
+    await page.keyboard.press('n');
+    await page.getByText('No entry has been handed in for this challenge.').waitFor();
+    await page.keyboard.press('n');
+    await page.getByRole('heading', { name: 'Count back in' }).waitFor();
+    await page.keyboard.press('[');
+    await page.getByRole('heading', { name: 'The stage' }).waitFor();
+    expectClean(own);
+  } finally {
+    await own.context.close();
+    watched.splice(watched.indexOf(own), 1);
+    await server.end();
+  }
+});
+
+it('Tab reaches the steps, then the content; arrows go from team to team', async () => {
+  await room.arrive(6);
+  await chooseAndBuild();
+  const { page } = await deskOf();
+  await page.locator('.team-card').first().focus();
+  await page.keyboard.press('ArrowRight');
+  await page.getByRole('heading', { name: 'Bell' }).waitFor();
+  await page.keyboard.press('ArrowDown');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-team'))).toBe(
+    room.desk.state!.teams[5]!.id,
+  );
+  const inTabOrder = page.locator('.team-card[tabindex="0"]');
+  expect(await inTabOrder.count()).toBe(1);
+});
+
+it('the best drawing of a team is one key away; a second one stands beside it; the board follows', async () => {
+  await room.arrive(3);
+  await chooseAndBuild();
+  await room.handIn(0, drawings[1]!);
+  await room.handIn(0, drawings[0]!);
+  await room.handIn(2, drawings[2]!);
+  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
+  const desk = await deskOf();
+  const { page } = desk;
+  const [first, second, third] = room.desk.state!.entries.map((entry) => entry.id);
+  expect(first).not.toBe(second);
+  await page.getByRole('heading', { name: 'The stage' }).waitFor();
+  await page.keyboard.press('1');
+  await room.desk.until('the best entry', () => room.desk.state!.stage.join() === second);
+  await page.locator('.stage-controls').waitFor();
+  await page.keyboard.press('p');
+  await room.desk.until('a running clock', () =>
+    room.desk.latest.some((value) => value.kind === 'stage-clock' && value.clock.playing),
+  );
+  await page.keyboard.press('Shift+3');
+  await room.desk.until('two of them', () => room.desk.state!.stage.join() === `${second},${third}`);
+  await page.keyboard.press('x');
+  await room.desk.until('an empty stage', () => room.desk.state!.stage.length === 0);
+  expectClean(desk);
+});
+
+it('single keys can be switched off, and stay off after a reload', async () => {
+  const { page } = await deskOf();
+  await page.keyboard.press('?');
+  await page.getByLabel('Single keys do something on this page').uncheck();
+  await page.keyboard.press('Escape');
+  await page.reload();
+  await page.getByText(room.word).first().waitFor();
+  await page.keyboard.press('h');
+  await page.keyboard.press('n');
+  await page.getByRole('heading', { name: 'Teams come in' }).waitFor();
+  expect(room.desk.state!.lookHere).toBe(false);
+});
+
+it('a room opened without the tick says so until somebody ticks it', async () => {
+  const desk = await deskBrowser();
+  const { page } = desk;
+  await page.getByRole('button', { name: 'Open a room', exact: true }).click();
+  await page.waitForURL(/\/desk\?room=/);
+  const notice = page.getByText('Nobody has said that they stay with the charger.').first();
+  await notice.waitFor();
+  await page.getByRole('button', { name: /Prepare/ }).click();
+  await page.getByLabel(/Somebody stays with the charger/).click();
+  await page.getByText('Noted: somebody stays with the charger.').waitFor();
+  expect(await notice.count()).toBe(0);
+  expectClean(desk);
+});
+
+it('printing the preparation prints the cautions alone', async () => {
+  const { page } = await deskBrowser();
+  await page.getByRole('heading', { name: 'Before the robots come out' }).waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.cautions').isVisible()).toBe(true);
+  for (const hidden of ['.desk-head', '.desk-rail', '.prepare-side'])
+    expect(await page.locator(hidden).isVisible()).toBe(false);
+  await picture(page, 'desk-print-cautions');
+});
+
+it('a saved room opens again on another server, with its teams and points', async () => {
+  await room.arrive(2);
+  await chooseAndBuild();
+  await room.handIn(0, drawings[0]!);
+  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'close' });
+  const { page } = await deskOf();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Save the room (JSON)' }).click(),
+  ]);
+  const file = await download.path();
+  const other = await testServer({ pages: PAGES });
+  const there = await deskBrowser(LAPTOP, other);
+  try {
+    await there.page.getByText('Open a room file').waitFor();
+    await there.page.locator('input[type="file"]').setInputFiles({
+      name: 'notes.txt',
+      mimeType: 'text/plain',
+      buffer: Buffer.from('no room at all'),
+    });
+    await there.page.getByText('This file could not be read as a room file.').waitFor();
+    await there.page.locator('input[type="file"]').setInputFiles(file);
+    await there.page.waitForURL(/\/desk\?room=/);
+    const row = there.page.getByRole('row', { name: /Sailboat/ });
+    expect(await row.getByRole('cell').allInnerTexts()).toEqual(['100', '100']);
+    expectClean(there);
+  } finally {
+    await there.context.close();
+    watched.splice(watched.indexOf(there), 1);
+    await other.end();
+  }
+});
+
+it('the results are a file that a spreadsheet opens', async () => {
+  await room.arrive(1);
+  await room.ask({ kind: 'go-to', phase: 'close' });
+  const { page } = await deskOf();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Save the results (CSV)' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/\.csv$/);
+});
+
+it('two desks of one room show the same', async () => {
+  const first = await deskOf();
+  const second = await deskOf();
+  await first.page.keyboard.press('h');
+  await second.page.getByRole('button', { name: 'Look here', pressed: true }).waitFor();
+  expectClean(first);
+  expectClean(second);
+});
+
+it('a browser without the desk’s link is told where to find it', async () => {
+  const stranger = await watchedPage(browser, room.server.url, LAPTOP);
+  watched.push(stranger);
+  await stranger.page.goto(`${room.server.url}/desk?room=${room.room}`);
+  await stranger.page.getByText('This browser has no desk.').waitFor();
+  expect(await stranger.page.getByText(room.word).count()).toBe(0);
+});
