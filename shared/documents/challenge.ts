@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { Design } from './design.ts';
 import { Formula } from './formula.ts';
 import { Kit } from './kit.ts';
+import { Ask } from './question.ts';
 import { Sheet } from './sheet.ts';
 import { Duration, Id, Length, Texts } from './values.ts';
 
@@ -11,10 +12,15 @@ export const Goal = z.strictObject({
   /** Whether the challenge counts as met only with this goal. */
   must: z.boolean(),
   weight: z.int().check(z.gte(1), z.lte(100)),
+  /** Where it is for one of two travellers: only the runs from this berth count. */
+  start: z.optional(z.enum(['start', 'finish'])),
 });
 
-/** `draw`: the track is the team's; `fill-in`: lines are given; `mend`: the draft begins as a faulty drawing. */
-export const Play = z.enum(['draw', 'fill-in', 'mend']);
+/**
+ * `draw`: the track is the team's; `fill-in`: lines are given; `mend`: the draft begins as a faulty
+ * drawing; `predict`: all is given, and the team answers questions.
+ */
+export const Play = z.enum(['draw', 'fill-in', 'mend', 'predict']);
 
 export const Challenge = z.strictObject({
   version: z.literal(1),
@@ -22,11 +28,16 @@ export const Challenge = z.strictObject({
   topic: z.int().check(z.gte(1), z.lte(99)),
   /** The sentence that children read. */
   sentence: Texts,
+  /** What the sentence becomes on a mirrored sheet, where it speaks of left or right. */
+  mirroredSentence: z.optional(Texts),
   play: Play,
   kit: Kit,
   sheet: Sheet,
   starts: z.array(z.enum(['start', 'finish'])).check(z.minLength(1), z.maxLength(2)),
-  goals: z.array(Goal).check(z.minLength(1), z.maxLength(8)),
+  /** None only where questions take their place. */
+  goals: z.array(Goal).check(z.maxLength(8)),
+  /** The questions of a `predict`. */
+  asks: z.optional(z.array(Ask).check(z.minLength(1), z.maxLength(12))),
   limits: z.strictObject({ ink: z.optional(Length), marks: z.optional(z.int()), time: Duration }),
   /** What a draft starts as: the faulty drawing of a mend. */
   begin: z.optional(Design),

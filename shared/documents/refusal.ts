@@ -29,6 +29,9 @@ export type ChallengeProblemCode =
   | 'off-the-sheet'
   | 'given-lines-missing'
   | 'begin-missing'
+  | 'goals-missing'
+  | 'asks-missing'
+  | 'start-missing'
   | 'window-empty'
   | 'window-unfair'
   | DesignRefusalCode;

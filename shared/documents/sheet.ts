@@ -3,7 +3,14 @@ import { Drawing } from './design.ts';
 import { Angle, Id, Length, Point, Texts } from './values.ts';
 
 /** A place for a robot: a U with a notch that shows which way the robot faces. Reached within `r`. */
-export const Berth = z.strictObject({ name: Texts, at: Point, heading: Angle, r: Length });
+export const Berth = z.strictObject({
+  name: Texts,
+  at: Point,
+  heading: Angle,
+  r: Length,
+  /** Robots only set out from here: a run that comes through goes on, and nothing is to arrive. */
+  startOnly: z.optional(z.boolean()),
+});
 
 /** Crossed when the middle of the axle passes between `a` and `b`, from either side. */
 export const Gate = z.strictObject({ id: Id, name: Texts, a: Point, b: Point });

@@ -14,8 +14,9 @@ export interface Runs {
 }
 
 /**
- * Measures one goal over every run. It is met when it is met in every one; the result names the run
- * with the smallest margin. A goal that depends on more runs than are followed is left to luck: not met.
+ * Measures one goal over every run that counts for it, of which there is at least one. It is met when it
+ * is met in every one; the result names the run with the smallest margin. A goal that depends on more runs
+ * than are followed is left to luck: not met.
  */
 export function measureGoal(goal: Goal, runs: Runs, context: GoalContext): GoalResult {
   if (!dependsOnRuns(goal.formula)) {
@@ -24,9 +25,10 @@ export function measureGoal(goal: Goal, runs: Runs, context: GoalContext): GoalR
   if (runs.tooMany) {
     return { id: goal.id, met: false, margin: -1, unit: 'count', by: 'luck', leftToLuck: true };
   }
-  const margins = runs.traces.map((run) => marginIn(goal.formula, run, context, false));
+  const counted = runs.traces.filter((run) => goal.start === undefined || run.start === goal.start);
+  const margins = counted.map((run) => marginIn(goal.formula, run, context, false));
   const worst = smallest(margins);
-  return result(goal, worst, margins.indexOf(worst));
+  return result(goal, worst, runs.traces.indexOf(counted[margins.indexOf(worst)]!));
 }
 
 function result(goal: Goal, margin: Margin, run: number | undefined): GoalResult {

@@ -1,7 +1,7 @@
 import type { Challenge } from '../documents/challenge.ts';
 import { type Formula, isPredicate, type Predicate } from '../documents/formula.ts';
 import type { ChallengeProblem, ChallengeProblemCode } from '../documents/refusal.ts';
-import type { Sheet } from '../documents/sheet.ts';
+import type { Berth, Sheet } from '../documents/sheet.ts';
 import type { PaperPoint } from '../geometry/units.ts';
 import { refusalOf } from './refusal.ts';
 
@@ -16,6 +16,7 @@ export function checkChallenge(challenge: Challenge): ChallengeProblem[] {
     ...sheetProblems(challenge.sheet),
     ...playProblems(challenge),
     ...goalProblems(challenge),
+    ...askProblems(challenge),
     ...designProblems(challenge),
   ];
 }
@@ -45,25 +46,50 @@ function sheetProblems(sheet: Sheet): ChallengeProblem[] {
 const idTwice = (things: readonly { readonly id: string }[]): boolean =>
   new Set(things.map((thing) => thing.id)).size < things.length;
 
-function playProblems({ play, sheet, starts, begin }: Challenge): ChallengeProblem[] {
+function playProblems({ play, sheet, starts, begin, goals, asks }: Challenge): ChallengeProblem[] {
   const problems: ChallengeProblem[] = [];
-  if (play === 'fill-in' && sheet.given.lines.length === 0) {
+  if ((play === 'fill-in' || play === 'predict') && sheet.given.lines.length === 0) {
     problems.push({ path: ['sheet', 'given', 'lines'], code: 'given-lines-missing' });
   }
   if (play === 'mend' && !begin) problems.push({ path: ['begin'], code: 'begin-missing' });
+  if (play === 'predict' && !asks) problems.push({ path: ['asks'], code: 'asks-missing' });
+  if (play !== 'predict' && goals.length === 0) problems.push({ path: ['goals'], code: 'goals-missing' });
   if (starts.includes('finish') && !sheet.finish) problems.push({ path: ['starts'], code: 'finish-missing' });
   return problems;
 }
 
-function goalProblems({ goals, sheet }: Challenge): ChallengeProblem[] {
+/** Questions are about travellers who set out, places that are on the sheet and marks that are given. */
+function askProblems({ asks = [], sheet, starts }: Challenge): ChallengeProblem[] {
+  const areaMissing = (id: string): boolean => !sheet.areas.some((area) => area.id === id);
+  return asks.flatMap((ask, i): ChallengeProblem[] => {
+    const path = ['asks', i];
+    if (!starts.includes(ask.start)) return [{ path: [...path, 'start'], code: 'start-missing' }];
+    if (ask.kind === 'pace' && areaMissing(ask.area)) {
+      return [{ path: [...path, 'area'], code: 'unknown-area' }];
+    }
+    if (ask.kind !== 'how-many') return [];
+    if (ask.place.kind === 'area' && areaMissing(ask.place.area)) {
+      return [{ path: [...path, 'place'], code: 'unknown-area' }];
+    }
+    const noBerth = ask.place.kind === 'berth' && ask.place.berth === 'finish' && !sheet.finish;
+    return noBerth ? [{ path: [...path, 'place'], code: 'finish-missing' }] : [];
+  });
+}
+
+function goalProblems({ goals, sheet, starts }: Challenge): ChallengeProblem[] {
   const twice: ChallengeProblem[] = idTwice(goals) ? [{ path: ['goals'], code: 'same-id-twice' }] : [];
+  const nobody = goals.flatMap((goal, i): ChallengeProblem[] =>
+    goal.start === undefined || starts.includes(goal.start)
+      ? []
+      : [{ path: ['goals', i, 'start'], code: 'start-missing' }],
+  );
   const problems = goals.flatMap((goal, i) =>
     predicatesOf(goal.formula).flatMap((wish) => {
       const code = wishProblem(wish, sheet);
       return code ? [{ path: ['goals', i, 'formula'], code }] : [];
     }),
   );
-  return [...twice, ...problems];
+  return [...twice, ...nobody, ...problems];
 }
 
 function predicatesOf(formula: Formula): Predicate[] {
@@ -71,12 +97,15 @@ function predicatesOf(formula: Formula): Predicate[] {
   return formula.kind === 'not' ? predicatesOf(formula.of) : formula.of.flatMap(predicatesOf);
 }
 
+/** Whether a run can arrive there. */
+const isAim = (berth: Berth | undefined): boolean => berth !== undefined && !berth.startOnly;
+
 function wishProblem(wish: Predicate, sheet: Sheet): ChallengeProblemCode | undefined {
   switch (wish.kind) {
     case 'finish':
-      return sheet.finish ? undefined : 'finish-missing';
+      return isAim(sheet.finish) ? undefined : 'finish-missing';
     case 'park':
-      if (wish.area === undefined) return sheet.finish ? undefined : 'finish-missing';
+      if (wish.area === undefined) return isAim(sheet.finish) ? undefined : 'finish-missing';
       return sheet.areas.some((area) => area.id === wish.area) ? undefined : 'unknown-area';
     case 'gates':
       return wish.gates.every((id) => sheet.gates.some((gate) => gate.id === id))
@@ -85,7 +114,7 @@ function wishProblem(wish: Predicate, sheet: Sheet): ChallengeProblemCode | unde
     case 'keep-out':
       return sheet.keepOut.length > 0 ? undefined : 'keep-out-missing';
     case 'time':
-      return sheet.finish ? windowProblem(wish.from, wish.to) : 'finish-missing';
+      return isAim(sheet.finish) ? windowProblem(wish.from, wish.to) : 'finish-missing';
     default:
       return undefined;
   }

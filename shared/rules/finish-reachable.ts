@@ -1,4 +1,5 @@
 import type { Berth } from '../documents/sheet.ts';
+import { distance } from '../geometry/exact-math.ts';
 import { pathPart } from '../geometry/path.ts';
 import { pieceFoot, shapeOf } from '../geometry/piece.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
@@ -17,7 +18,7 @@ export const finishReachable: Rule = { id: 'R-finish-reachable', check };
 function check(view: RuleView): Draft[] {
   const { finish, start } = view.sheet;
   const from = view.departures.find(({ berth }) => berth === start)?.start;
-  if (!finish || view.drawing.lines.length === 0 || from?.kind !== 'on') return [];
+  if (!finish || finish.startOnly || view.drawing.lines.length === 0 || from?.kind !== 'on') return [];
   const nearest = nearestReached(view, { edge: from.edge, from: Math.max(0, from.axle) }, finish);
   if (nearest <= finish.r + TOLERANCE.samePoint) return [];
   const finding = findingAt('R-finish-reachable', pointPlace(finish.at), {
@@ -35,7 +36,8 @@ function nearestReached(view: RuleView, from: Departure, finish: Berth): Mm {
   const again = track.edges.some(
     (edge) => reached[edge.index] && edge.to === track.edges[from.edge]!.from && edge.index !== from.edge,
   );
-  let nearest = Number.POSITIVE_INFINITY;
+  // At the least the robot stands in its berth.
+  let nearest = distance(view.sheet.start.at, finish.at);
   for (const edge of track.edges) {
     if (!reached[edge.index]) continue;
     const partly = edge.index === from.edge && !again && !reached[twin(edge.index)];

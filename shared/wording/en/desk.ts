@@ -15,12 +15,18 @@ const STEPS: Readonly<Record<Step, string>> = {
   close: 'Close',
 };
 
-const PLAYS: Readonly<Record<Play, string>> = { draw: 'Draw', 'fill-in': 'Fill in', mend: 'Mend' };
+const PLAYS: Readonly<Record<Play, string>> = {
+  draw: 'Draw',
+  'fill-in': 'Fill in',
+  mend: 'Mend',
+  predict: 'Predict',
+};
 
 const PLAY_SENTENCES: Readonly<Record<Play, string>> = {
   draw: 'Teams draw the whole track.',
   'fill-in': 'The lines are given, teams put the marks in.',
   mend: 'Teams get a faulty drawing and change as little as they can.',
+  predict: 'All is given. Teams say what the robot will do.',
 };
 
 const DOINGS: Readonly<Record<Doing, string>> = {
@@ -131,6 +137,7 @@ const building = {
   trips: 'What trips the class',
   tripped: (title: string, teams: number) => `${title}: ${counted(teams, 'team', 'teams')}`,
   select: 'Choose a team to see its drawing and why it scores what it scores.',
+  thisChallenge: 'The challenge being built',
 };
 
 const team = {
@@ -238,6 +245,7 @@ const keys = {
   pick: 'choose a team; on the stage: show its best drawing',
   second: 'put a second one beside it',
   move: 'from team to team',
+  unpick: 'no team, back to the challenge',
   extend: 'two minutes more',
   play: 'play and pause',
   scrub: 'one second back and on',

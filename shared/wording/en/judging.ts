@@ -35,6 +35,9 @@ const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>
   'off-the-sheet': 'Something lies off the sheet.',
   'given-lines-missing': 'In “fill in” the lines are given, and the sheet has none.',
   'begin-missing': 'In “mend” the drawing begins with a fault, and there is no drawing to begin with.',
+  'goals-missing': 'There is no goal.',
+  'asks-missing': 'In “predict” there are questions to answer, and there is none.',
+  'start-missing': 'This is about a robot from a berth that none sets out from.',
   'window-empty': 'The time window ends before it begins.',
   'window-unfair': 'The time window is narrower than robots differ in speed: give it 6 % to either side.',
 };

@@ -48,6 +48,35 @@ describe('checkChallenge', () => {
     );
     expect(problems).toEqual([{ path: ['starts'], code: 'finish-missing' }]);
   });
+  test('a berth that robots only set out from is no finish to wish for', () => {
+    const sheet = { ...SHEET, finish: { ...SHEET.finish!, startOnly: true } };
+    expect(wanting({ kind: 'finish' }, sheet)).toEqual([{ path: goalPath, code: 'finish-missing' }]);
+  });
+  test('a goal or a question about a berth that none sets out from is named', () => {
+    const goals = [{ id: 'g', formula: { kind: 'finish' }, must: true, weight: 1, start: 'finish' }] as const;
+    expect(checkChallenge(challenge({ goals: [...goals] }))).toEqual([
+      { path: ['goals', 0, 'start'], code: 'start-missing' },
+    ]);
+    expect(checkChallenge(challenge({ asks: [{ kind: 'end', start: 'finish' }] }))).toEqual([
+      { path: ['asks', 0, 'start'], code: 'start-missing' },
+    ]);
+  });
+  test('predict needs given lines and questions, every other way to play needs goals', () => {
+    expect(checkChallenge(challenge({ play: 'predict', goals: [] })).map((p) => p.code)).toEqual([
+      'given-lines-missing',
+      'asks-missing',
+    ]);
+    expect(checkChallenge(challenge({ goals: [] })).map((p) => p.code)).toEqual(['goals-missing']);
+  });
+  test('questions about places that are not on the sheet are named', () => {
+    const asked = (asks: Challenge['asks'], sheet: Challenge['sheet'] = SHEET) =>
+      checkChallenge(challenge({ sheet, goals: [], play: 'predict', asks })).map((p) => p.code);
+    expect(asked([{ kind: 'pace', start: 'start', area: 'moon' }])).toContain('unknown-area');
+    const place = { kind: 'berth', berth: 'finish' } as const;
+    const howMany = [{ kind: 'how-many', start: 'start', place, of: 20 }] as const;
+    expect(asked([...howMany], noFinish)).toContain('finish-missing');
+    expect(asked([...howMany])).not.toContain('finish-missing');
+  });
   test('gates and areas must exist, keep-out must have something to keep out of', () => {
     expect(wanting({ kind: 'gates', gates: ['bakery'], ordered: true })).toEqual([
       { path: goalPath, code: 'unknown-gate' },
