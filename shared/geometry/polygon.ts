@@ -74,11 +74,33 @@ export function signedDistance(polygon: Polygon, p: PaperPoint): Mm {
  * how deep it gets, found to `TOLERANCE.depth`.
  */
 export function segmentSignedDistance(polygon: Polygon, a: PaperPoint, b: PaperPoint): Mm {
+  let least = Number.POSITIVE_INFINITY;
+  eachEdge(polygon, (c, d) => {
+    least = Math.min(least, segmentsApart(a, b, c, d));
+  });
+  return least === 0 || isInside(polygon, a) ? deepest(polygon, a, b) : least;
+}
+
+/** The least distance of two segments, 0 where they meet. */
+function segmentsApart(a: PaperPoint, b: PaperPoint, c: PaperPoint, d: PaperPoint): Mm {
+  const parted = sideOf(c, d, a) * sideOf(c, d, b) > 0 || sideOf(a, b, c) * sideOf(a, b, d) > 0;
+  const ends = Math.min(
+    distanceToSegment(a, c, d),
+    distanceToSegment(b, c, d),
+    distanceToSegment(c, a, b),
+    distanceToSegment(d, a, b),
+  );
+  const collinear = sideOf(c, d, a) === 0 && sideOf(c, d, b) === 0;
+  return parted || collinear ? ends : 0;
+}
+
+function deepest(polygon: Polygon, a: PaperPoint, b: PaperPoint): Mm {
   const length = distance(a, b);
-  const at = (t: number): Mm =>
-    signedDistance(polygon, { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
-  const first = { t: 0, d: at(0) };
-  const last = { t: 1, d: at(1) };
+  const at = (t: number): { t: number; d: Mm } => ({
+    t,
+    d: signedDistance(polygon, { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) }),
+  });
+  const [first, last] = [at(0), at(1)];
   let least = Math.min(first.d, last.d);
   // A signed distance changes no faster than the place: halving leaves out what can't be the least.
   const open = [{ from: first, to: last }];
@@ -86,7 +108,7 @@ export function segmentSignedDistance(polygon: Polygon, a: PaperPoint, b: PaperP
     const { from, to } = span;
     const bound = (from.d + to.d - (to.t - from.t) * length) / 2;
     if (bound >= least - TOLERANCE.depth) continue;
-    const middle = { t: (from.t + to.t) / 2, d: at((from.t + to.t) / 2) };
+    const middle = at((from.t + to.t) / 2);
     least = Math.min(least, middle.d);
     open.push({ from, to: middle }, { from: middle, to });
   }

@@ -12,6 +12,6 @@ export const TOLERANCE = Object.freeze({
   step: 0.01,
   /** mm. How far a fitted line may lie from the cleaned samples of its stroke. */
   fit: 2,
-  /** mm. How exactly the deepest point of a segment inside an area is searched: the file form's step. */
-  depth: 0.01,
+  /** mm. How exactly the deepest point of a segment inside an area is searched: far less than any margin says. */
+  depth: 0.05,
 });
