@@ -2,9 +2,10 @@ import * as z from 'zod/mini';
 import { Design } from './design.ts';
 import { Formula } from './formula.ts';
 import { Kit } from './kit.ts';
+import { Weather } from './outlook.ts';
 import { Ask } from './question.ts';
 import { Sheet } from './sheet.ts';
-import { Duration, Id, Length, Texts } from './values.ts';
+import { Duration, Id, Length, Ratio, Texts } from './values.ts';
 
 export const Goal = z.strictObject({
   id: Id,
@@ -21,6 +22,16 @@ export const Goal = z.strictObject({
  * drawing; `predict`: all is given, and the team answers questions.
  */
 export const Play = z.enum(['draw', 'fill-in', 'mend', 'predict']);
+
+/**
+ * Room light in the model's units: what it was when the robots were calibrated, and what it is now; and
+ * how strongly each colour meets it, 1 being a neutral lamp.
+ */
+export const Light = z.strictObject({
+  calibrated: Ratio,
+  now: Ratio,
+  tint: z.strictObject({ red: Ratio, green: Ratio, blue: Ratio }),
+});
 
 export const Challenge = z.strictObject({
   version: z.literal(1),
@@ -39,6 +50,10 @@ export const Challenge = z.strictObject({
   /** The questions of a `predict`. */
   asks: z.optional(z.array(Ask).check(z.minLength(1), z.maxLength(12))),
   limits: z.strictObject({ ink: z.optional(Length), marks: z.optional(z.int()), time: Duration }),
+  /** How different the robots are; calm where nothing is said. */
+  weather: z.optional(Weather),
+  /** The light that they were calibrated in, where nothing is said. */
+  light: z.optional(Light),
   /** What a draft starts as: the faulty drawing of a mend. */
   begin: z.optional(Design),
   /** The maker's own sound design. Never sent to teams by the server. */
@@ -48,5 +63,6 @@ export const Challenge = z.strictObject({
 });
 
 export type Goal = z.output<typeof Goal>;
+export type Light = z.output<typeof Light>;
 export type Play = z.output<typeof Play>;
 export type Challenge = z.output<typeof Challenge>;

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { Design } from './design.ts';
 import { Action } from './kit.ts';
+import { Odds, PlainPoint, Steadiness } from './outlook.ts';
 import { Ending } from './trace.ts';
 
 /** The version of the engine that made a verdict. A change of any result changes it. */
@@ -74,8 +75,6 @@ export const REMEDIES = [
   'draw-to-berth',
 ] as const;
 export type Remedy = (typeof REMEDIES)[number];
-
-const PlainPoint = z.strictObject({ x: z.number(), y: z.number() });
 
 /** Where a finding is. `at` is the point for its ring; a stretch runs from `from` to `to` along a line. */
 export const Place = z.discriminatedUnion('kind', [
@@ -155,6 +154,9 @@ export const Verdict = z.strictObject({
   level: z.enum(['live', 'entry']),
   findings: z.array(Finding),
   runs: z.array(RunSummary),
+  /** One for each start. Only entries are looked at so closely. */
+  odds: z.optional(z.array(Odds)),
+  steadiness: z.optional(Steadiness),
   goals: z.array(GoalResult),
   /** Whether every must-goal is met and nothing stops the robot. */
   met: z.boolean(),
