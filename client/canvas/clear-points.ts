@@ -1,17 +1,32 @@
 import { pointAt } from '../../shared/geometry/path.ts';
 import type { Mm, ScreenPoint } from '../../shared/geometry/units.ts';
-import type { Picture } from '../../shared/picture/shapes.ts';
+import type { Picture, PictureLabel } from '../../shared/picture/shapes.ts';
 import type { Layout } from '../../shared/track/layout.ts';
 import { toScreen, type View } from './view.ts';
 
 const EVERY: Mm = 5;
 
 /** Samples along all ink, and the names and rims of berths: what a callout should not cover. */
-export function clearPoints(layout: Layout, picture: Picture, view: View): ScreenPoint[] {
+export function clearPoints(layout: Layout, picture: Picture, view: View, textSize: number): ScreenPoint[] {
   const ink = layout.lines.flatMap(({ path }) => {
     const steps = Math.max(1, Math.ceil(path.length / EVERY));
     return Array.from({ length: steps + 1 }, (_, i) => pointAt(path, (path.length * i) / steps));
   });
-  const berths = picture.berths.flatMap((berth) => [berth.label.at, ...berth.hull]);
-  return [...ink, ...berths].map((p) => toScreen(view, p));
+  const berths = picture.berths.flatMap((berth) => [...berth.hull, ...berth.bow.flat()]);
+  const places = [...ink, ...berths].map((p) => toScreen(view, p));
+  const named = [...picture.berths, ...picture.gates, ...picture.areas, ...picture.keepOut];
+  return [...places, ...named.flatMap(({ label }) => namePoints(label, view, textSize))];
+}
+
+/** Mean width of a letter, in text sizes. */
+const LETTER = 0.55;
+const SIDE = { left: 0.5, middle: 0, right: -0.5 } as const;
+const LEVEL = { top: 0.5, middle: 0, bottom: -0.5 } as const;
+
+/** Five points along a name. */
+function namePoints({ text, at, align, baseline }: PictureLabel, view: View, size: number): ScreenPoint[] {
+  const width = text.length * size * LETTER;
+  const { px, py } = toScreen(view, at);
+  const middle = { px: px + SIDE[align] * width, py: py + LEVEL[baseline] * size };
+  return [-0.5, -0.25, 0, 0.25, 0.5].map((share) => ({ px: middle.px + share * width, py: middle.py }));
 }

@@ -96,6 +96,20 @@ export const paintHandles =
     }
   };
 
+/** The handle that has been taken hold of. */
+export const paintChosenHandle =
+  (at: PaperPoint | undefined): Painter =>
+  (ctx, pixel) => {
+    if (!at) return;
+    ctx.beginPath();
+    ctx.arc(at.x, at.y, 9 * pixel, 0, 2 * Math.PI);
+    ctx.fillStyle = COLOUR.accent;
+    ctx.fill();
+    ctx.lineWidth = 3 * pixel;
+    ctx.strokeStyle = COLOUR.sheet;
+    ctx.stroke();
+  };
+
 /** The outline round all bands of one mark: their left sides, and back along their right sides. */
 function blockOutline(bands: readonly PictureBand[]): PaperPoint[] {
   const left = bands.flatMap(({ outline }) => outline.slice(0, outline.length / 2));

@@ -58,7 +58,7 @@ function paintWheels(ctx: Context, robot: Robot, { ink }: Paints): void {
   for (const side of [-1, 1]) {
     const middle = side * (robot.width / 2 - WHEEL.width / 2);
     ctx.beginPath();
-    ctx.roundRect(-WHEEL.length / 2, middle - WHEEL.width / 2, WHEEL.length, WHEEL.width, 1.6);
+    traceRounded(ctx, -WHEEL.length / 2, middle - WHEEL.width / 2, WHEEL.length, WHEEL.width, 1.6);
     ctx.fill();
   }
   ctx.beginPath();
@@ -103,7 +103,7 @@ function paintBar(ctx: Context, robot: Robot, { bar }: Paints): void {
   ctx.lineWidth = 0.9;
   ctx.stroke();
   ctx.beginPath();
-  ctx.roundRect(reach - 1.7, -half, 3.4, 2 * half, 1.7);
+  traceRounded(ctx, reach - 1.7, -half, 3.4, 2 * half, 1.7);
   ctx.fillStyle = bar;
   ctx.fill();
   ctx.lineWidth = 0.6;
@@ -114,4 +114,14 @@ function paintBar(ctx: Context, robot: Robot, { bar }: Paints): void {
     ctx.arc(reach, i * robot.sensorPitch, i === 0 ? 1.25 : 0.95, 0, 2 * Math.PI);
     ctx.fill();
   }
+}
+
+/** A rectangle with round corners, for browsers whose canvas has none. */
+function traceRounded(ctx: Context, x: number, y: number, w: number, h: number, r: number): void {
+  ctx.moveTo(x + r, y);
+  ctx.arcTo(x + w, y, x + w, y + h, r);
+  ctx.arcTo(x + w, y + h, x, y + h, r);
+  ctx.arcTo(x, y + h, x, y, r);
+  ctx.arcTo(x, y, x + w, y, r);
+  ctx.closePath();
 }

@@ -79,12 +79,16 @@ function paintKeepOut(ctx: Context, area: PicturePolygon, size: number, pixel: M
   paintLabel(ctx, area.label, size, pixel, COLOUR.caution);
 }
 
+/** Two CSS pixels, or what keeps its share of the sheet on a big screen that is read from afar. */
+const hairline = (pixel: Mm): Mm => Math.max(2 * pixel, 0.55);
+
 function paintGate(ctx: Context, gate: PictureGate, size: number, pixel: Mm): void {
+  const hair = hairline(pixel);
   ctx.beginPath();
   tracePoints(ctx, [gate.a, gate.b]);
-  ctx.lineWidth = 2 * pixel;
+  ctx.lineWidth = hair;
   ctx.strokeStyle = COLOUR.quiet;
-  ctx.setLineDash([2 * pixel, 5 * pixel]);
+  ctx.setLineDash([hair, 2.5 * hair]);
   ctx.lineCap = 'round';
   ctx.stroke();
   ctx.setLineDash([]);
@@ -93,24 +97,25 @@ function paintGate(ctx: Context, gate: PictureGate, size: number, pixel: Mm): vo
     ctx.arc(post.x, post.y, 2, 0, 2 * Math.PI);
     ctx.fillStyle = COLOUR.sheet;
     ctx.fill();
-    ctx.lineWidth = 2 * pixel;
+    ctx.lineWidth = hair;
     ctx.stroke();
   }
   paintLabel(ctx, gate.label, size, pixel);
 }
 
 function paintBerth(ctx: Context, berth: PictureBerth, size: number, pixel: Mm): void {
-  ctx.lineWidth = 2 * pixel;
+  const hair = hairline(pixel);
+  ctx.lineWidth = hair;
   ctx.lineCap = 'butt';
   ctx.lineJoin = 'round';
   ctx.strokeStyle = COLOUR.quiet;
-  ctx.setLineDash([7 * pixel, 5 * pixel]);
+  ctx.setLineDash([3.5 * hair, 2.5 * hair]);
   ctx.beginPath();
   tracePoints(ctx, berth.hull);
   ctx.stroke();
   ctx.setLineDash([]);
   ctx.lineCap = 'round';
-  ctx.lineWidth = 2.5 * pixel;
+  ctx.lineWidth = 1.25 * hair;
   ctx.beginPath();
   for (const stroke of berth.bow) tracePoints(ctx, stroke);
   ctx.stroke();

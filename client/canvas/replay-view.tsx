@@ -58,14 +58,14 @@ export function ReplayView({
   const { frame, box, view } = useFitted(sheet, pad);
   const layout = useMemo(() => layOut(sheet, drawing), [sheet, drawing]);
   const picture = useMemo(() => pictureOf({ sheet, layout, kit, language }), [sheet, layout, kit, language]);
-  const replays = useMemo(
-    () => traces.map((trace) => replayOf(trace, layout, kit.robot)),
-    [traces, layout, kit],
-  );
+  const replays = useMemo(() => traces.map((trace) => replayOf(trace, layout)), [traces, layout]);
   const handle = useRef<SheetHandle>(null);
   const moments = useMoments(replays, props.timeAt, props.onMoment);
   usePaintedRobots(handle, replays, kit.robot, props.timeAt, view !== null);
-  const clear = useMemo(() => (view ? clearPoints(layout, picture, view) : []), [layout, picture, view]);
+  const clear = useMemo(
+    () => (view ? clearPoints(layout, picture, view, textSize) : []),
+    [layout, picture, view, textSize],
+  );
   return (
     <div className="replay-view" ref={frame} style={{ fontSize: textSize }}>
       {box && view && (
@@ -161,7 +161,7 @@ const NEWS = 1.6;
 
 export function momentAt(replay: Replay, t: Seconds): ReplayMoment {
   const { pace } = poseAt(replay.trace, t);
-  const reading = replay.readings.findLast((candidate) => candidate.t <= t) ?? null;
+  const reading = replay.readings.filter((candidate) => candidate.t <= t).at(-1) ?? null;
   const until = reading ? (reading.actedAt ?? reading.t) + NEWS : 0;
   const acted = reading?.actedAt !== undefined && reading.actedAt <= t;
   return { pace, reading: t <= until ? reading : null, acted, over: t >= replay.duration };

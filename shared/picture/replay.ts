@@ -1,5 +1,4 @@
-import type { Action, Robot } from '../documents/kit.ts';
-import { PACES, type Pace } from '../documents/kit.ts';
+import { type Action, PACES, type Pace } from '../documents/kit.ts';
 import { type RunEventOf, TRACE_RATE, type Trace } from '../documents/trace.ts';
 import { norm } from '../geometry/exact-math.ts';
 import { directionAt, pathFoot, pointAt } from '../geometry/path.ts';
@@ -21,7 +20,7 @@ export function durationOf(trace: Trace): Seconds {
   return Math.max(0, sampled, trace.events.at(-1)?.t ?? 0);
 }
 
-/** The robot at time `t`, between samples on a straight; before the run and after it, its first and last place. */
+/** The robot at time `t`, between two samples; outside the run, its first or last place. */
 export function poseAt(trace: Trace, t: Seconds): Pose {
   const { x, y, cos, sin, way, pace } = trace.samples;
   const last = x.length - 1;
@@ -40,12 +39,6 @@ export function poseAt(trace: Trace, t: Seconds): Pose {
     way: between(way),
   };
 }
-
-/** The middle sensor, that reads the line. */
-export const sensorOf = (pose: Pose, robot: Robot): PaperPoint => ({
-  x: pose.at.x + pose.heading.x * robot.barAhead,
-  y: pose.at.y + pose.heading.y * robot.barAhead,
-});
 
 /** A mark being read: what was met, and what it does, from `t` on. */
 export interface ReplayReading {
@@ -91,7 +84,7 @@ const BESIDE: Mm = 9;
 const JUMP: Mm = 20;
 
 /** Works out once what a replay shows of a run over the drawing in `layout`. */
-export function replayOf(trace: Trace, layout: Layout, robot: Robot): Replay {
+export function replayOf(trace: Trace, layout: Layout): Replay {
   return {
     trace,
     duration: durationOf(trace),
@@ -99,7 +92,7 @@ export function replayOf(trace: Trace, layout: Layout, robot: Robot): Replay {
     acts: trace.events
       .filter((event): event is RunEventOf<'act'> => event.kind === 'act')
       .map((event) => ({ t: event.t, action: event.action, ...onLine(event, layout, trace) })),
-    fast: fastParts(trace, layout, robot),
+    fast: fastParts(trace, layout),
   };
 }
 
@@ -160,17 +153,21 @@ function fastSpans(trace: Trace): [Seconds, Seconds][] {
   return spans;
 }
 
-function fastParts(trace: Trace, layout: Layout, robot: Robot): FastPart[] {
-  return fastSpans(trace).flatMap(([from, to]) => partsBetween(trace, layout, robot, from, to));
+/**
+ * Where the axle was while the pace was fast: the sensors reach over corners, and the ticks of marks
+ * stand where the axle was too.
+ */
+function fastParts(trace: Trace, layout: Layout): FastPart[] {
+  return fastSpans(trace).flatMap(([from, to]) => partsBetween(trace, layout, from, to));
 }
 
-function partsBetween(trace: Trace, layout: Layout, robot: Robot, from: Seconds, to: Seconds): FastPart[] {
+function partsBetween(trace: Trace, layout: Layout, from: Seconds, to: Seconds): FastPart[] {
   const parts: { line: LaidLine; t: Seconds[]; s: Mm[] }[] = [];
   for (let t = from; t < to + 1 / TRACE_RATE; t += 1 / TRACE_RATE) {
-    const sensor = sensorOf(poseAt(trace, Math.min(t, to)), robot);
+    const { at } = poseAt(trace, Math.min(t, to));
     const part = parts.at(-1);
-    const kept = part && footNear(part.line, sensor, part.s.at(-1)!);
-    const found = kept ?? nearest(sensor, layout.lines);
+    const kept = part && footNear(part.line, at, part.s.at(-1)!);
+    const found = kept ?? nearest(at, layout.lines);
     if (!found) continue;
     if (kept && part) {
       part.t.push(t);

@@ -1,4 +1,4 @@
-import { CloudOff, Eye, Play, Send } from 'lucide-react';
+import { CircleCheck, CloudOff, Eye, Play, Send } from 'lucide-react';
 import { useMemo } from 'react';
 import { pathOf } from '../../../shared/geometry/path.ts';
 import { Button } from '../../parts/button.tsx';
@@ -34,7 +34,13 @@ export function Foot({ session, findings, looked, onTry, onHandIn }: FootProps) 
             {building.things(findings.all.length)}
           </button>
         ) : (
-          looked && drawing.lines.length + drawing.marks.length > 0 && <span>{building.things(0)}</span>
+          looked &&
+          drawing.lines.length + drawing.marks.length > 0 && (
+            <span className="foot-sound">
+              <Icon of={CircleCheck} size={22} />
+              {building.things(0)}
+            </span>
+          )
         )}
         <span>{building.inkAndMarks(words.numbers.length(ink), drawing.marks.length)}</span>
         {away && (

@@ -1,19 +1,30 @@
+import type { Design } from '../../../shared/documents/design.ts';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { pathOf } from '../../../shared/geometry/path.ts';
+import { pieceAt } from '../../../shared/geometry/piece.ts';
+import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
 import { pictureOf } from '../../../shared/picture/picture.ts';
 import { footOnLine } from '../../../shared/picture/replay.ts';
 import type { Picture } from '../../../shared/picture/shapes.ts';
 import { type Layout, layOut } from '../../../shared/track/layout.ts';
 import { paintCatch, paintRings } from '../../canvas/paint-findings.ts';
-import { paintGhost, paintGlow, paintHandles, paintMarkFrame, paintSamples } from '../../canvas/paint-ink.ts';
+import {
+  paintChosenHandle,
+  paintGhost,
+  paintGlow,
+  paintHandles,
+  paintMarkFrame,
+  paintSamples,
+} from '../../canvas/paint-ink.ts';
 import { paintActs } from '../../canvas/paint-replay.ts';
 import { paintRobot } from '../../canvas/paint-robot.ts';
 import { type Painter, together } from '../../canvas/painter.ts';
 import { lineIn, nodesOf } from '../editor/lines.ts';
-import type { EditContext, Editor } from '../editor/model.ts';
+import type { EditContext, Editor, Selection, Tool } from '../editor/model.ts';
 import type { Progress, Proposal } from '../editor/propose.ts';
 import { gripsOf } from '../editor/sections.ts';
+import { canRound } from '../editor/shape.ts';
 
 export const pictureOfDesign = (design: Editor['design'], { sheet, kit }: EditContext): Picture =>
   pictureOf({ sheet, kit, layout: layOut(sheet, design.drawing) });
@@ -31,17 +42,36 @@ export function waitingRobot({ sheet, kit }: EditContext, cos: number, sin: numb
   return paintRobot(pose, kit.robot, { faint: true });
 }
 
+/** Shorter pieces, as freehand lines have many, show no handle of their own. */
+const LEAST_PULLED: Mm = 25;
+
+/** Where each tool can take hold of a line: ends and corners, middles, or only the ends to go on from. */
+function handlesOf({ drawing }: Design, tool: Tool): PaperPoint[] {
+  return drawing.lines.flatMap((line) => {
+    const nodes = nodesOf(line);
+    if (tool === 'move') return gripsOf(line).map((node) => nodes[node]!);
+    if (tool === 'straight' || tool === 'freehand') return [nodes[0]!, nodes.at(-1)!];
+    if (tool !== 'curve') return [];
+    const middles = pathOf(line)
+      .pieces.filter((piece) => piece.length > LEAST_PULLED)
+      .map((piece) => pieceAt(piece, piece.length / 2));
+    return [...middles, ...gripsOf(line).flatMap((node) => (canRound(line, node) ? [nodes[node]!] : []))];
+  });
+}
+
+function nodeOf(design: Design, { line, node }: Selection & { kind: 'node' }): PaperPoint | undefined {
+  const found = lineIn(design, line);
+  return found && nodesOf(found)[node];
+}
+
 /** Over the ink: handles of what can be pulled, the chosen mark's frame, the first end of a straight. */
 export function overInk(editor: Editor, picture: Picture): Painter {
   const { selection, tool, design, pending } = editor;
-  const handles =
-    tool === 'move'
-      ? design.drawing.lines.flatMap((line) => gripsOf(line).map((node) => nodesOf(line)[node]!))
-      : [];
   const chosen =
     selection?.kind === 'mark' ? picture.bands.filter((band) => band.mark === selection.mark) : [];
   return together(
-    paintHandles(handles),
+    paintHandles(handlesOf(design, tool)),
+    selection?.kind === 'node' ? paintChosenHandle(nodeOf(design, selection)) : null,
     chosen.length > 0 ? paintMarkFrame(chosen) : null,
     pending ? together(paintHandles([pending]), paintCatch(pending, 'end')) : null,
   );

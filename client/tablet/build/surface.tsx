@@ -32,6 +32,8 @@ export interface SurfaceProps {
   readonly resting: boolean;
 }
 
+/** Names on the sheet, CSS pixels. */
+const NAME_SIZE = 16;
 /** The line of words under the paper, CSS pixels; callouts stay above it. */
 const HINT_HEIGHT = 60;
 
@@ -71,7 +73,10 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
           ),
     [fingerDown, live.now, layout, findings, ghost, editor, picture],
   );
-  const clear = useMemo(() => (view ? clearPoints(layout, picture, view) : []), [layout, picture, view]);
+  const clear = useMemo(
+    () => (view ? clearPoints(layout, picture, view, NAME_SIZE) : []),
+    [layout, picture, view],
+  );
   const chosenMark = editor.selection?.kind === 'mark' ? middleOf(editor.selection.mark, layout) : undefined;
   const finding = findings.open;
   const clearOfHint = box && { width: box.width, height: box.height - HINT_HEIGHT };
@@ -82,6 +87,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
           picture={picture}
           box={box}
           view={view}
+          textSize={NAME_SIZE}
           under={under}
           over={over}
           handle={handle}

@@ -1,5 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
-import { type Finding, SEVERITIES } from '../../../shared/documents/verdict.ts';
+import { type Finding, type RuleId, SEVERITIES } from '../../../shared/documents/verdict.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
 
 export interface Findings {
@@ -14,11 +14,15 @@ export interface Findings {
 }
 
 const NONE: readonly Finding[] = [];
-const rank = (finding: Finding) => SEVERITIES.indexOf(finding.severity);
+/** A drawing that is not finished yet breaks these; the goals say so already. They come last and stay closed. */
+const UNFINISHED: readonly RuleId[] = ['R-finish-reachable', 'R-start-on-line'];
+const isUnfinished = ({ rule }: Finding) => UNFINISHED.includes(rule);
+const rank = (finding: Finding) =>
+  SEVERITIES.indexOf(finding.severity) + (isUnfinished(finding) ? SEVERITIES.length : 0);
 
 /**
- * What was found in the drawing as it is. The worst one opens by itself, unless it is merely untidy or
- * has been closed before.
+ * What was found in the drawing as it is. The worst one opens by itself, unless it is merely untidy,
+ * is about what is still to be drawn, or has been closed before.
  */
 export function useFindings(judged: Judged | null): Findings {
   const all = useMemo(
@@ -27,7 +31,9 @@ export function useFindings(judged: Judged | null): Findings {
   );
   const [closed, setClosed] = useState<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = useState<string | null>(null);
-  const byItself = all.find((finding) => finding.severity !== 'untidy' && !closed.has(finding.id)) ?? null;
+  const opens = (finding: Finding) =>
+    finding.severity !== 'untidy' && !isUnfinished(finding) && !closed.has(finding.id);
+  const byItself = all.find(opens) ?? null;
   const open = all.find((finding) => finding.id === asked) ?? byItself;
   const close = useCallback(() => {
     setAsked(null);

@@ -10,9 +10,11 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 const FAR = 5;
 
 /** A key that means something to the element that has the focus is left to it. */
-const isTaken = (event: KeyboardEvent): boolean =>
-  event.target instanceof HTMLElement &&
-  event.target.closest('input, select, textarea, dialog, [role="radiogroup"]') !== null;
+function isTaken(event: KeyboardEvent): boolean {
+  if (!(event.target instanceof HTMLElement)) return false;
+  if (event.target.closest('dialog, select, textarea, input:not([type="radio"])')) return true;
+  return event.key in ARROWS && event.target.closest('[role="radiogroup"]') !== null;
+}
 
 /** Undo and redo, arrows to nudge what is chosen, delete, F to flip, Escape to let go. */
 export function useKeys(session: DrawingSession, resting: boolean): void {

@@ -95,7 +95,7 @@ export function EntriesDialog({ open, challenge, entries, sending, onTakeUp, onC
         {shown && (
           <EntryView
             entry={shown}
-            best={shown === best}
+            best={shown === best && entries.length > 1}
             challenge={challenge}
             onTakeUp={(design) => {
               onTakeUp(design);

@@ -8,14 +8,14 @@ import './screens.css';
 
 /** The lesson ends: what to put where. */
 export function CloseScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
-  const { closing, showing } = useWords().tablet;
+  const { closing } = useWords().tablet;
   const points = pointsSoFar(room, team.id);
   return (
     <main className="screen">
       <div className="screen-card">
         <EmblemBadge emblem={team.emblem} size={48} />
         <h1>{closing.title}</h1>
-        {points !== null && points > 0 && <p className="large-words">{showing.points(points)}</p>}
+        {points !== null && points > 0 && <p className="large-words">{closing.points(points)}</p>}
         <ul className="close-list">
           <li>
             <Icon of={Anchor} size={26} />

@@ -132,7 +132,7 @@ const building = {
 };
 
 const things = (n: number): string =>
-  n === 0 ? 'Nothing to look at' : `${numbers.counted(n, 'thing', 'things')} to look at`;
+  n === 0 ? 'Nothing to mend' : `${numbers.counted(n, 'thing', 'things')} to look at`;
 
 const trying = {
   title: 'Try it',
@@ -199,6 +199,7 @@ const showing = {
 };
 
 const closing = {
+  points: (n: number) => numbers.counted(n, 'point', 'points'),
   title: 'Well done',
   robots: 'Bring the robot back to its berth.',
   caps: 'Put the caps on the markers.',
