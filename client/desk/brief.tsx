@@ -1,14 +1,15 @@
 import { Check } from 'lucide-react';
 import { useEffect, useId, useMemo } from 'react';
-import type { Challenge } from '../../shared/documents/challenge.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
+import { playableOnPages, type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { textIn } from '../../shared/wording/wording.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Miniature } from '../parts/miniature.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useLocale, useWords } from '../parts/use-words.ts';
+import { Aside } from './aside.tsx';
+import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
 import './brief.css';
 
@@ -16,7 +17,7 @@ import './brief.css';
 export function BriefStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const { marked, mark } = useDesk();
-  const challenges = useMemo(() => readyChallenges(DEMO_KIT), []);
+  const challenges = useMemo(() => readyChallenges(DEMO_KIT).filter(playableOnPages), []);
   const current = room.rounds.at(-1)?.key ?? null;
   const building = room.building !== null && !room.building.ended;
   const first = current ?? challenges[0]?.key ?? null;
@@ -24,6 +25,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
     if (marked === null && first !== null) mark(first);
   }, [marked, first, mark]);
   const shown = challenges.find((each) => each.key === marked);
+  const ready = shown?.playable && shown.key === current && room.building === null;
   return (
     <div className="desk-two">
       <main className="desk-main">
@@ -40,10 +42,9 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
           ))}
         </div>
       </main>
-      <aside className="desk-aside desk-aside-foot">
+      <Aside label={shown?.title ?? desk.briefing.title} foot={ready && <TimeChoice />}>
         {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={shown.title} />}
-        {shown?.playable && shown.key === current && room.building === null && <TimeChoice />}
-      </aside>
+      </Aside>
     </div>
   );
 }
@@ -90,47 +91,6 @@ function ChallengeCard({ ready, marked, state }: CardProps) {
         </span>
       </span>
     </label>
-  );
-}
-
-interface DetailProps {
-  readonly challenge: Challenge;
-  readonly title: string;
-}
-
-function ChallengeDetail({ challenge, title }: DetailProps) {
-  const { desk, goals } = useWords();
-  const locale = useLocale();
-  const { sheet, kit, note } = challenge;
-  return (
-    <section className="brief-detail" aria-label={title}>
-      <h2>{textIn(challenge.sentence, locale)}</h2>
-      <div className="desk-sheet">
-        <Miniature sheet={sheet} kit={kit} drawing={challenge.begin?.drawing} label={title} />
-      </div>
-      <p>
-        <strong>{desk.briefing.play(challenge.play)}.</strong> {desk.briefing.playSentence(challenge.play)}
-      </p>
-      <h3>{desk.briefing.goals}</h3>
-      <ul className="brief-goals">
-        {challenge.goals.map((goal) => (
-          <li key={goal.id}>
-            {goals.sentence(goal.formula, sheet)}
-            {!goal.must && <span className="desk-quiet"> {desk.briefing.also}</span>}
-          </li>
-        ))}
-      </ul>
-      {note && (
-        <dl className="brief-note">
-          <dt>{desk.briefing.teaches}</dt>
-          <dd>{textIn(note.teaches, locale)}</dd>
-          <dt>{desk.briefing.mistakes}</dt>
-          <dd>{textIn(note.mistakes, locale)}</dd>
-          <dt>{desk.briefing.ask}</dt>
-          <dd>“{textIn(note.ask, locale)}”</dd>
-        </dl>
-      )}
-    </section>
   );
 }
 

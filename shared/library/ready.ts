@@ -1,8 +1,10 @@
-import type { Challenge } from '../documents/challenge.ts';
+import type { Challenge, Play } from '../documents/challenge.ts';
 import type { Action, Kit } from '../documents/kit.ts';
+import { DEMO_KIT } from '../kit/demo-kit.ts';
 import { RECIPES } from './challenges/index.ts';
 import { actionNamed } from './chart-words.ts';
 import { type Recipe, toolsFor } from './recipe.ts';
+import { drivesAlike } from './same-kit.ts';
 
 /** A challenge of the library as it stands with one kit. */
 export type ReadyChallenge = {
@@ -12,7 +14,15 @@ export type ReadyChallenge = {
   /** A few words for a list. */
   readonly title: string;
 } & (
-  | { readonly playable: true; readonly challenge: Challenge }
+  | {
+      readonly playable: true;
+      readonly challenge: Challenge;
+      /**
+       * Known with a kit that drives and reads as the one that the challenges were made with. With
+       * another the model is a drawing that may or may not do.
+       */
+      readonly par: 'known' | 'not-known';
+    }
   /** The kit's chart has no word for these actions. */
   | { readonly playable: false; readonly missing: readonly Action[] }
 );
@@ -21,7 +31,7 @@ export type ReadyChallenge = {
 export const readyChallenges = (kit: Kit): ReadyChallenge[] => RECIPES.map((recipe) => ready(recipe, kit));
 
 function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
-  const { key, topic, title } = recipe;
+  const { key, topic, title, starts, asks } = recipe;
   const tools = toolsFor(kit);
   const { sheet, begin, model } = recipe.cook(tools);
   if (tools.missing.size > 0)
@@ -32,15 +42,25 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
     id: key,
     topic,
     sentence: { en: recipe.sentence },
+    ...(recipe.mirrored === undefined ? {} : { mirroredSentence: { en: recipe.mirrored } }),
     play: recipe.play,
     kit,
     sheet,
-    starts: ['start'],
+    starts: starts ?? ['start'],
     goals: recipe.goals,
     limits: { time: recipe.seconds },
+    ...(asks ? { asks } : {}),
     ...(begin ? { begin } : {}),
-    model,
+    ...(model ? { model } : {}),
     note: { teaches: { en: teaches }, mistakes: { en: mistakes }, ask: { en: ask } },
   };
-  return { key, topic, title, playable: true, challenge };
+  const par = drivesAlike(kit, DEMO_KIT) ? 'known' : 'not-known';
+  return { key, topic, title, playable: true, challenge, par };
 }
+
+/** The ways to play that the pages can play. */
+const ON_PAGES: ReadonlySet<Play> = new Set(['draw', 'fill-in', 'mend']);
+
+/** Whether a room can play it: the chart has its actions, and the pages its way to play. */
+export const playableOnPages = (ready: ReadyChallenge): boolean =>
+  ready.playable && ON_PAGES.has(ready.challenge.play);

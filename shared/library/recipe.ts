@@ -5,7 +5,7 @@ import type { Kit } from '../documents/kit.ts';
 import type { Area, Berth, Sheet } from '../documents/sheet.ts';
 import { radians } from '../geometry/exact-math.ts';
 import type { Mm } from '../geometry/units.ts';
-import { type ActionName, type MarkWish, markFor } from './chart-words.ts';
+import { type ActionName, type MarkWish, markFor, wordFor } from './chart-words.ts';
 import { drawLine, type PenStart, type Step } from './pen.ts';
 
 /** What a recipe cooks with: the kit's line width, and marks by the names of their actions. */
@@ -23,11 +23,18 @@ export function toolsFor(kit: Kit): Tools {
     marks: (wishes) =>
       wishes.flatMap((wish) => {
         const mark = markFor(kit, wish);
-        if (!mark) missing.add(wish.action);
+        if (!mark) noteMissing(missing, kit, wish);
         return mark ? [mark] : [];
       }),
     missing,
   };
+}
+
+/** Of a mark with two meanings, the one that the chart lacks, or both where it has them apart only. */
+function noteMissing(missing: Set<ActionName>, kit: Kit, { action, back }: MarkWish): void {
+  const wanted = back === undefined ? [action] : [action, back];
+  const lacking = wanted.filter((name) => wordFor(kit, name) === undefined);
+  for (const name of lacking.length > 0 ? lacking : wanted) missing.add(name);
 }
 
 /** A ready challenge before it meets a kit. */
@@ -36,14 +43,21 @@ export interface Recipe {
   readonly topic: number;
   readonly title: string;
   readonly sentence: string;
+  /** What the sentence becomes on a mirrored sheet, where it speaks of left or right. */
+  readonly mirrored?: string;
   readonly play: Challenge['play'];
   readonly note: { readonly teaches: string; readonly mistakes: string; readonly ask: string };
   readonly seconds: number;
   readonly goals: Challenge['goals'];
+  /** Absent: from the start berth alone. */
+  readonly starts?: Challenge['starts'];
+  /** The questions of a `predict`. */
+  readonly asks?: Challenge['asks'];
   readonly cook: (tools: Tools) => {
     readonly sheet: Sheet;
     readonly begin?: Design;
-    readonly model: Design;
+    /** None where there is nothing to draw. */
+    readonly model?: Design;
   };
 }
 
