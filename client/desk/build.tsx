@@ -3,6 +3,8 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useDocument } from '../parts/use-document.ts';
 import { useWords } from '../parts/use-words.ts';
+import { Aside } from './aside.tsx';
+import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { needWords } from './team-card.tsx';
@@ -12,15 +14,15 @@ import './build.css';
 
 /** While teams build: everybody at a glance, one team in full. */
 export function BuildStep({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk, emblems } = useWords();
   const { team, pickTeam, keysOn } = useDesk();
   const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
   const picked = room.teams.find((each) => each.id === team);
-  useKeys(
-    Object.fromEntries(room.teams.slice(0, 9).map((each, i) => [String(i + 1), () => pickTeam(each.id)])),
-    keysOn,
-  );
+  const picks: [string, () => void][] = room.teams
+    .slice(0, 9)
+    .map((each, i) => [String(i + 1), () => pickTeam(each.id)]);
+  useKeys(Object.fromEntries([...picks, ['Escape', () => pickTeam(null)]]), keysOn);
   return (
     <div className="desk-two">
       <main className="desk-main">
@@ -34,13 +36,18 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
           </>
         )}
       </main>
-      <aside className="desk-aside">
+      <Aside label={picked ? emblems.name(picked.emblem) : desk.building.thisChallenge}>
         {picked && challenge ? (
           <TeamDetail room={room} team={picked} challenge={challenge} />
         ) : (
-          <p className="desk-quiet">{desk.building.select}</p>
+          challenge && (
+            <>
+              <p className="desk-quiet build-select">{desk.building.select}</p>
+              <ChallengeDetail challenge={challenge} title={desk.building.thisChallenge} />
+            </>
+          )
         )}
-      </aside>
+      </Aside>
     </div>
   );
 }

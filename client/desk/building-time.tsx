@@ -26,7 +26,7 @@ function Running({ building }: { readonly building: Building }) {
   useKeys({ '+': possible ? extend : undefined, '=': possible ? extend : undefined }, keysOn);
   return (
     <span className="building-time">
-      <Icon of={Timer} />
+      {!building.ended && <Icon of={Timer} />}
       {building.ended ? (
         <span>{desk.building.over}</span>
       ) : building.until === null ? (

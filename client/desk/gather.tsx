@@ -74,7 +74,7 @@ function JoinCard({ word }: { readonly word: string }) {
   const addresses = useAddresses();
   return (
     <div className="gather-card desk-sheet">
-      <img src={qrPath(word)} alt="" width={200} height={200} />
+      <img src={qrPath(word)} alt="" width={236} height={236} />
       <dl>
         <dt>{desk.gathering.word}</dt>
         <dd className="gather-word">{word}</dd>

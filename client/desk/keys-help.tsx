@@ -33,6 +33,7 @@ export function KeysHelp() {
         ['1 … 9', keys.pick],
         ['Shift 1 … 9', keys.second],
         ['← → ↑ ↓', keys.move],
+        ['Esc', keys.unpick],
       ],
     },
     {

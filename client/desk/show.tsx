@@ -9,6 +9,7 @@ import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
+import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { StagePanel } from './stage-panel.tsx';
@@ -41,7 +42,7 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
         <Refused refusal={stage.refusal} />
         <StagePanel room={room} />
       </main>
-      <aside className="desk-aside">
+      <Aside label={desk.showing.best}>
         <h2 className="show-teams-title">{desk.showing.best}</h2>
         <ul className="show-teams">
           {room.teams.map((team, i) => (
@@ -49,7 +50,7 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
           ))}
         </ul>
         <StageWhy room={room} />
-      </aside>
+      </Aside>
     </div>
   );
 }

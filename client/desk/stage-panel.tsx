@@ -5,6 +5,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 import type { StageClock } from '../../shared/wire/protocol.ts';
 import { ReplayView } from '../canvas/replay-view.tsx';
 import { Button } from '../parts/button.tsx';
+import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink, useLinkState } from '../parts/use-link.tsx';
@@ -30,7 +31,12 @@ export function StagePanel({ room }: { readonly room: RoomState }) {
     <div className="stage-panel">
       <div className="stage-sheets">
         {stage.map((staged) => (
-          <StageSheet key={staged.entry.id} staged={staged} duration={stageDuration(stage)} />
+          <StageSheet
+            key={staged.entry.id}
+            staged={staged}
+            duration={stageDuration(stage)}
+            withGoals={stage.length > 1}
+          />
         ))}
       </div>
       <StageControls duration={stageDuration(stage)} />
@@ -38,7 +44,14 @@ export function StagePanel({ room }: { readonly room: RoomState }) {
   );
 }
 
-function StageSheet({ staged, duration }: { readonly staged: Staged; readonly duration: Seconds }) {
+interface StageSheetProps {
+  readonly staged: Staged;
+  readonly duration: Seconds;
+  /** In a heat the goals of both stand under them; of one alone they stand at the side, with the points. */
+  readonly withGoals: boolean;
+}
+
+function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
   const { desk, emblems } = useWords();
   const timeAt = useStageTime(duration);
   const { challenge, design, trace, team, entry } = staged;
@@ -59,6 +72,7 @@ function StageSheet({ staged, duration }: { readonly staged: Staged; readonly du
         <strong>{name}</strong>
         <span className="desk-quiet">{desk.team.points(entry.verdict?.points ?? 0)}</span>
       </figcaption>
+      {withGoals && <GoalRows challenge={challenge} results={staged.judged.verdict.goals} />}
     </figure>
   );
 }

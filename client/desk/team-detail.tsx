@@ -196,7 +196,7 @@ export function VerdictView({ challenge, verdict, withPoints }: VerdictViewProps
       <ul className="verdict-findings">
         {found.map((finding) => (
           <li key={finding.id} data-severity={finding.severity}>
-            {findings.said(finding).sentence}
+            {findings.said(finding).sentence} <span className="desk-quiet">{findings.remedy(finding)}</span>
           </li>
         ))}
       </ul>

@@ -235,6 +235,7 @@ it('a saved room opens again on another server, with its teams and points', asyn
     await there.page.locator('input[type="file"]').setInputFiles(file);
     await there.page.waitForURL(/\/desk\?room=/);
     const row = there.page.getByRole('row', { name: /Sailboat/ });
+    await row.waitFor();
     expect(await row.getByRole('cell').allInnerTexts()).toEqual(['100', '100']);
     expectClean(there);
   } finally {
