@@ -23,6 +23,7 @@ export type ChallengeProblemCode =
   | 'finish-missing'
   | 'unknown-gate'
   | 'unknown-area'
+  | 'gates-missing'
   | 'keep-out-missing'
   | 'same-id-twice'
   | 'sheet-too-large'

@@ -1,8 +1,12 @@
 import type { Drawing } from '../documents/design.ts';
-import type { Predicate } from '../documents/formula.ts';
+import type { MomentPredicate, Predicate } from '../documents/formula.ts';
+import type { Robot } from '../documents/kit.ts';
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import type { RunEvent, RunEventOf, Trace } from '../documents/trace.ts';
-import type { Margin } from './margin.ts';
+import { signedDistance } from '../geometry/polygon.ts';
+import type { Mm, PaperPoint } from '../geometry/units.ts';
+import { type Margin, UNLIMITED } from './margin.ts';
+import type { Signal } from './temporal.ts';
 
 export type PredicateOf<K extends Predicate['kind']> = Extract<Predicate, { kind: K }>;
 
@@ -10,6 +14,8 @@ export type PredicateOf<K extends Predicate['kind']> = Extract<Predicate, { kind
 export interface GoalContext {
   readonly sheet: Sheet;
   readonly drawing: Drawing;
+  /** The robot whose outline has to stay clear. */
+  readonly robot: Robot;
 }
 
 /** A predicate over one run. */
@@ -26,9 +32,23 @@ export interface DesignMeasure<K extends Predicate['kind']> {
   readonly measure: (wish: PredicateOf<K>, context: GoalContext) => Margin;
 }
 
+export type MomentOf<K extends MomentPredicate['kind']> = Extract<MomentPredicate, { kind: K }>;
+
+/** A predicate over the moments of a run: its margin from the run's start to its end. */
+export interface MomentMeasure<K extends MomentPredicate['kind']> {
+  readonly id: `G-${K}`;
+  readonly signal: (wish: MomentOf<K>, run: Trace, context: GoalContext) => Signal<Margin>;
+}
+
 export const eventsOf = <K extends RunEvent['kind']>(run: Trace, kind: K): readonly RunEventOf<K>[] =>
   run.events.filter((event): event is RunEventOf<K> => event.kind === kind);
 
 /** Where a run that starts at one end wants to arrive: the other berth. */
 export const targetOf = (sheet: Sheet, run: Trace): Berth | undefined =>
   run.start === 'start' ? sheet.finish : sheet.start;
+
+/** How deep a point lies in an area of the sheet, mm; negative is outside. */
+export function areaDepth(sheet: Sheet, area: string, at: PaperPoint): Mm {
+  const found = sheet.areas.find((a) => a.id === area);
+  return found ? -signedDistance(found.polygon, at) : -UNLIMITED;
+}

@@ -1,14 +1,11 @@
 import type { Challenge } from '../documents/challenge.ts';
-import { type Formula, isPredicate, type Predicate } from '../documents/formula.ts';
-import type { ChallengeProblem, ChallengeProblemCode } from '../documents/refusal.ts';
-import type { Berth, Sheet } from '../documents/sheet.ts';
+import type { ChallengeProblem } from '../documents/refusal.ts';
+import type { Sheet } from '../documents/sheet.ts';
 import type { PaperPoint } from '../geometry/units.ts';
+import { goalProblems } from './check-goals.ts';
 import { refusalOf } from './refusal.ts';
 
 const LARGEST_SHEET = { w: 4000, h: 2000 } as const;
-
-/** Per cent. Common robots differ by about 3 in speed: a window must reach 6 to either side of its middle. */
-const FAIR_WINDOW = 6;
 
 /** Every problem of a challenge; none means that it can be played and judged. */
 export function checkChallenge(challenge: Challenge): ChallengeProblem[] {
@@ -74,58 +71,6 @@ function askProblems({ asks = [], sheet, starts }: Challenge): ChallengeProblem[
     const noBerth = ask.place.kind === 'berth' && ask.place.berth === 'finish' && !sheet.finish;
     return noBerth ? [{ path: [...path, 'place'], code: 'finish-missing' }] : [];
   });
-}
-
-function goalProblems({ goals, sheet, starts }: Challenge): ChallengeProblem[] {
-  const twice: ChallengeProblem[] = idTwice(goals) ? [{ path: ['goals'], code: 'same-id-twice' }] : [];
-  const nobody = goals.flatMap((goal, i): ChallengeProblem[] =>
-    goal.start === undefined || starts.includes(goal.start)
-      ? []
-      : [{ path: ['goals', i, 'start'], code: 'start-missing' }],
-  );
-  const problems = goals.flatMap((goal, i) =>
-    predicatesOf(goal.formula).flatMap((wish) => {
-      const code = wishProblem(wish, sheet);
-      return code ? [{ path: ['goals', i, 'formula'], code }] : [];
-    }),
-  );
-  return [...twice, ...nobody, ...problems];
-}
-
-function predicatesOf(formula: Formula): Predicate[] {
-  if (isPredicate(formula)) return [formula];
-  return formula.kind === 'not' ? predicatesOf(formula.of) : formula.of.flatMap(predicatesOf);
-}
-
-/** Whether a run can arrive there. */
-const isAim = (berth: Berth | undefined): boolean => berth !== undefined && !berth.startOnly;
-
-function wishProblem(wish: Predicate, sheet: Sheet): ChallengeProblemCode | undefined {
-  switch (wish.kind) {
-    case 'finish':
-      return isAim(sheet.finish) ? undefined : 'finish-missing';
-    case 'park':
-      if (wish.area === undefined) return isAim(sheet.finish) ? undefined : 'finish-missing';
-      return sheet.areas.some((area) => area.id === wish.area) ? undefined : 'unknown-area';
-    case 'gates':
-      return wish.gates.every((id) => sheet.gates.some((gate) => gate.id === id))
-        ? undefined
-        : 'unknown-gate';
-    case 'keep-out':
-      return sheet.keepOut.length > 0 ? undefined : 'keep-out-missing';
-    case 'time':
-      return isAim(sheet.finish) ? windowProblem(wish.from, wish.to) : 'finish-missing';
-    default:
-      return undefined;
-  }
-}
-
-function windowProblem(from: number, to: number): ChallengeProblemCode | undefined {
-  if (to <= from) return 'window-empty';
-  // In whole hundredths, as files hold them, so that a window of exactly the least width is fair.
-  const width = Math.round((to - from) * 100);
-  const twiceMiddle = Math.round((to + from) * 100);
-  return width * 100 < FAIR_WINDOW * twiceMiddle ? 'window-unfair' : undefined;
 }
 
 function designProblems(challenge: Challenge): ChallengeProblem[] {

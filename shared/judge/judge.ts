@@ -53,7 +53,7 @@ export function judge(challenge: Challenge, design: Design, level: Verdict['leve
 }
 
 function results(challenge: Challenge, runs: Runs, drawing: Design['drawing']): GoalResult[] {
-  const context = { sheet: challenge.sheet, drawing };
+  const context = { sheet: challenge.sheet, drawing, robot: challenge.kit.robot };
   return challenge.goals.map((goal) => measureGoal(goal, runs, context));
 }
 

@@ -4,6 +4,9 @@ import { type Polygon, polygonSignedDistance, rectangleAt } from '../geometry/po
 import type { Mm } from '../geometry/units.ts';
 import type { RobotState } from './robot.ts';
 
+/** Where a robot stands. */
+type Pose = Pick<RobotState, 'x' | 'y' | 'cos' | 'sin'>;
+
 /** The least distances of the robot's outline so far. */
 export interface Clearances {
   edge: Mm;
@@ -16,7 +19,7 @@ export const newClearances = (sheet: Sheet): Clearances => ({
 });
 
 /** Takes in one moment. */
-export function noteClearances(least: Clearances, sheet: Sheet, r: RobotState, robot: Robot): void {
+export function noteClearances(least: Clearances, sheet: Sheet, r: Pose, robot: Robot): void {
   const edge = edgeDistance(sheet, r, robot);
   if (edge < least.edge) least.edge = edge;
   if (sheet.keepOut.length === 0) return;
@@ -27,13 +30,14 @@ export function noteClearances(least: Clearances, sheet: Sheet, r: RobotState, r
   }
 }
 
-function outlineOf(r: RobotState, robot: Robot): Polygon {
+/** The robot's outline on the sheet. */
+export function outlineOf(r: Pose, robot: Robot): Polygon {
   const size = { ahead: robot.length - robot.axleToRear, behind: robot.axleToRear, half: robot.width / 2 };
   return rectangleAt(r, { x: r.cos, y: r.sin }, size);
 }
 
 /** Distance of a robot's outline to the paper's edge, negative where a corner of it is over the edge. */
-export function edgeDistance(sheet: Sheet, r: RobotState, robot: Robot): Mm {
+export function edgeDistance(sheet: Sheet, r: Pose, robot: Robot): Mm {
   const ahead = robot.length - robot.axleToRear;
   const behind = -robot.axleToRear;
   const half = robot.width / 2;

@@ -1,5 +1,7 @@
 import type { Predicate } from '../../documents/formula.ts';
 import type { DesignMeasure, RunMeasure } from '../predicate.ts';
+import { actIn } from './act-in.ts';
+import { everyGate } from './every-gate.ts';
 import { finish } from './finish.ts';
 import { gates } from './gates.ts';
 import { inkLimit } from './ink-limit.ts';
@@ -7,10 +9,12 @@ import { keepOut } from './keep-out.ts';
 import { markLimit } from './mark-limit.ts';
 import { paceAtEnd } from './pace-at-end.ts';
 import { park } from './park.ts';
+import { readMarks } from './read-marks.ts';
 import { stayOnPaper } from './stay-on-paper.ts';
 import { stretches } from './stretches.ts';
 import { time } from './time.ts';
 import { turnBack } from './turn-back.ts';
+import { way } from './way.ts';
 
 type Measures = { readonly [K in Predicate['kind']]: RunMeasure<K> | DesignMeasure<K> };
 
@@ -21,10 +25,14 @@ export const PREDICATES = {
   stretches,
   'pace-at-end': paceAtEnd,
   gates,
+  'every-gate': everyGate,
   'keep-out': keepOut,
   'stay-on-paper': stayOnPaper,
   time,
   'turn-back': turnBack,
+  'read-marks': readMarks,
+  'act-in': actIn,
+  way,
   'mark-limit': markLimit,
   'ink-limit': inkLimit,
 } satisfies Measures as Measures;

@@ -1,9 +1,15 @@
 import type { Trace } from '../../documents/trace.ts';
 import { distance } from '../../geometry/exact-math.ts';
-import { signedDistance } from '../../geometry/polygon.ts';
 import type { PaperPoint } from '../../geometry/units.ts';
 import { marginOf, UNLIMITED } from '../margin.ts';
-import { eventsOf, type GoalContext, type PredicateOf, type RunMeasure, targetOf } from '../predicate.ts';
+import {
+  areaDepth,
+  eventsOf,
+  type GoalContext,
+  type PredicateOf,
+  type RunMeasure,
+  targetOf,
+} from '../predicate.ts';
 
 /** A run that did not park lacks one parking; one that did has the depth of its axle in the place, mm. */
 export const park: RunMeasure<'park'> = {
@@ -17,10 +23,7 @@ export const park: RunMeasure<'park'> = {
 };
 
 function depth(wish: PredicateOf<'park'>, run: Trace, { sheet }: GoalContext, at: PaperPoint): number {
-  if (wish.area !== undefined) {
-    const area = sheet.areas.find((a) => a.id === wish.area);
-    return area ? -signedDistance(area.polygon, at) : -UNLIMITED;
-  }
+  if (wish.area !== undefined) return areaDepth(sheet, wish.area, at);
   const berth = targetOf(sheet, run);
   return berth ? berth.r - distance(berth.at, at) : -UNLIMITED;
 }

@@ -1,10 +1,12 @@
-import { type Formula, isPredicate, type Predicate } from '../../documents/formula.ts';
+import type { Formula, Moment, MomentPredicate, Predicate } from '../../documents/formula.ts';
+import type { Pace } from '../../documents/kit.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
 import { actions } from './actions.ts';
 import { numbers } from './numbers.ts';
 
-type WishOf<K extends Predicate['kind']> = Extract<Predicate, { kind: K }>;
-type Phrases = { readonly [K in Predicate['kind']]: (result: Deciding, wish: WishOf<K>) => string };
+type Wish = Predicate | MomentPredicate;
+type WishOf<K extends Wish['kind']> = Extract<Wish, { kind: K }>;
+type Phrases = { readonly [K in Wish['kind']]: (result: Deciding, wish: WishOf<K>) => string };
 /** The deciding part of a result; `size` is the margin without its sign. */
 type Deciding = Pick<GoalResult, 'met' | 'unit' | 'side'> & { readonly size: number };
 
@@ -25,6 +27,11 @@ const likeWish = (wish: number, size: number): string =>
 const missingOrTooMany = (result: Deciding): string =>
   `${numbers.words(result.size)} ${result.side === 'above' ? 'too many' : 'missing'}`;
 
+const paceSteps = (r: Deciding, pace: Pace): string =>
+  r.met
+    ? actions.pace(pace)
+    : `${numbers.words(r.size)} ${r.size === 1 ? 'step' : 'steps'} too ${r.side === 'above' ? 'fast' : 'slow'}`;
+
 const PHRASES: Phrases = {
   finish: (r) => {
     if (!r.met) return `${numbers.length(r.size)} away`;
@@ -40,11 +47,17 @@ const PHRASES: Phrases = {
     if (r.met) return `${size} to spare`;
     return r.side === 'above' ? `one too many, by ${size}` : `${size} missing`;
   },
-  'pace-at-end': (r, wish) =>
-    r.met
-      ? actions.pace(wish.pace)
-      : `${numbers.words(r.size)} ${r.size === 1 ? 'step' : 'steps'} too ${r.side === 'above' ? 'fast' : 'slow'}`,
+  'pace-at-end': (r, wish) => paceSteps(r, wish.pace),
+  pace: (r, wish) => paceSteps(r, wish.pace),
   gates: (r) => (r.met ? 'passed' : `${numbers.words(r.size)} missing`),
+  'every-gate': (r) => (r.met ? 'passed' : `${numbers.words(r.size)} missing`),
+  'in-area': plain,
+  'act-in': (r) => (r.unit === 'count' ? 'not done' : plain(r)),
+  'read-marks': (r) => (r.met && r.size === 0 ? 'done' : plain(r)),
+  way: (r, wish) => {
+    const size = likeWish(wish.length, r.size);
+    return r.met ? `${size} to spare` : `${size} too ${wish.how === 'at-least' ? 'short' : 'long'}`;
+  },
   'keep-out': (r) => (r.met ? plain(r) : `${numbers.length(r.size)} inside`),
   'stay-on-paper': (r) => (r.met ? plain(r) : `${numbers.length(r.size)} over the edge`),
   time: (r) => {
@@ -58,11 +71,33 @@ const PHRASES: Phrases = {
 };
 
 /** The first predicate of that kind, unless a "not" stands above it: then its phrase would be wrong. */
-function deciding(formula: Formula, by: string): Predicate | undefined {
-  if (isPredicate(formula)) return formula.kind === by ? formula : undefined;
-  if (formula.kind === 'not') return undefined;
-  return formula.of.map((part) => deciding(part, by)).find((found) => found !== undefined);
+function deciding(formula: Formula | Moment, by: string): Wish | undefined {
+  const firstOf = (parts: readonly (Formula | Moment)[]) =>
+    parts.map((part) => deciding(part, by)).find((found) => found !== undefined);
+  switch (formula.kind) {
+    case 'not':
+    case 'lasting':
+      return undefined;
+    case 'and':
+    case 'or':
+      return firstOf(formula.of);
+    case 'always':
+    case 'eventually':
+      return deciding(formula.of, by);
+    case 'until':
+      return firstOf([formula.hold, formula.until]);
+    default:
+      return formula.kind === by ? formula : undefined;
+  }
 }
+
+/** What decides where no predicate does. */
+const OPERATORS: Readonly<Record<string, (result: Deciding) => string>> = {
+  lasting: plain,
+  // The run has no moment in the window.
+  always: () => 'over before then',
+  eventually: () => 'over before then',
+};
 
 /** How far from tipping over: "1.2 cm to spare", "short by 2 s". */
 export function margin(result: GoalResult, formula: Formula): string {
@@ -70,6 +105,6 @@ export function margin(result: GoalResult, formula: Formula): string {
   const size = result.margin < 0 ? -result.margin : result.margin;
   const part: Deciding = { met: result.met, unit: result.unit, side: result.side, size };
   const wish = deciding(formula, result.by);
-  if (!wish) return plain(part);
-  return (PHRASES[wish.kind] as (r: Deciding, wish: Predicate) => string)(part, wish);
+  if (!wish) return (OPERATORS[result.by] ?? plain)(part);
+  return (PHRASES[wish.kind] as (r: Deciding, wish: Wish) => string)(part, wish);
 }

@@ -29,6 +29,7 @@ const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>
   'finish-missing': 'A goal or a start needs a finish berth, and the sheet has none.',
   'unknown-gate': 'A goal names a gate that the sheet does not have.',
   'unknown-area': 'A goal names an area that the sheet does not have.',
+  'gates-missing': 'A goal asks for every gate, and the sheet has none.',
   'keep-out-missing': 'A goal asks to keep out, and the sheet has no area to keep out of.',
   'same-id-twice': 'Two things have the same id.',
   'sheet-too-large': 'The sheet is larger than 4 m × 2 m.',

@@ -6,6 +6,7 @@ import type { Sheet } from '../../../shared/documents/sheet.ts';
 import type { Ending, RunEvent, Trace } from '../../../shared/documents/trace.ts';
 import { measureGoal } from '../../../shared/goals/measure.ts';
 import type { GoalContext } from '../../../shared/goals/predicate.ts';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 
 /** Traces, sheets and goals written by hand, so that every margin can be worked out on paper. */
 
@@ -31,7 +32,7 @@ export const SHEET: Sheet = {
   given: EMPTY_DRAWING,
 };
 
-export const CONTEXT: GoalContext = { sheet: SHEET, drawing: EMPTY_DRAWING };
+export const CONTEXT: GoalContext = { sheet: SHEET, drawing: EMPTY_DRAWING, robot: DEMO_KIT.robot };
 
 interface Place {
   readonly t?: number;
@@ -51,7 +52,21 @@ export const at = {
     ...where({ way, pace }),
   }),
   corner: (way: number, pace: Pace): RunEvent => ({ kind: 'corner', ...where({ way, pace }), took: 'left' }),
-  gate: (gate: string): RunEvent => ({ kind: 'gate', ...where({}), gate }),
+  gate: (gate: string, place: Place = {}): RunEvent => ({ kind: 'gate', ...where(place), gate }),
+  /** Waiting or calling at a place. */
+  acting: (kind: 'wait' | 'signal', place: Place): RunEvent => ({ kind, ...where(place), until: 9 }),
+  /** A word understood; without a meaning where the chart lacks it. */
+  read: (mark: string | undefined, meaning = true): RunEvent => ({
+    kind: 'read',
+    ...where({}),
+    word: 'CA',
+    ...(mark === undefined ? {} : { mark }),
+    along: true,
+    ...(meaning ? { action: { kind: 'nothing' } } : {}),
+    already: false,
+  }),
+  turn: (t: number): RunEvent => ({ kind: 'turn-back', ...where({ t }) }),
+  paceFrom: (t: number, from: Pace, pace: Pace): RunEvent => ({ kind: 'pace', ...where({ t, pace }), from }),
   finish: (place: Place): RunEvent => ({ kind: 'finish', ...where(place) }),
   parking: (way: number, pace: Pace): RunEvent => ({
     kind: 'act',
@@ -77,6 +92,28 @@ export function run(events: readonly RunEvent[], more: Partial<Trace> = {}): Tra
     finish: -12,
     hash: '00000000',
     ...more,
+  };
+}
+
+/** Samples at 50 Hz of a robot that faces +x, so many of them at each of the places in turn. */
+export function samplesAt(
+  places: readonly {
+    readonly x: number;
+    readonly y?: number;
+    readonly way?: number;
+    readonly count: number;
+  }[],
+): Trace['samples'] {
+  const all = places.flatMap(({ x, y = 0, way = 0, count }) =>
+    new Array<{ x: number; y: number; way: number }>(count).fill({ x, y, way }),
+  );
+  return {
+    x: all.map((p) => p.x),
+    y: all.map((p) => p.y),
+    cos: all.map(() => 1),
+    sin: all.map(() => 0),
+    way: all.map((p) => p.way),
+    pace: all.map(() => 1),
   };
 }
 

@@ -28,15 +28,18 @@ describe('checkChallenge', () => {
     expect(checkChallenge(challenge())).toEqual([]);
   });
   test('finish, time and park without an area need a finish berth, also inside a formula', () => {
-    const wishes: Formula[] = [
-      { kind: 'finish' },
-      { kind: 'time', from: 0, to: 10 },
-      { kind: 'park' },
-      { kind: 'not', of: { kind: 'or', of: [{ kind: 'finish' }] } },
-    ];
+    const wishes: Formula[] = [{ kind: 'finish' }, { kind: 'time', from: 0, to: 10 }, { kind: 'park' }];
     for (const wish of wishes) {
       expect(wanting(wish, noFinish)).toEqual([{ path: goalPath, code: 'finish-missing' }]);
     }
+    const inside: Formula = {
+      kind: 'not',
+      of: { kind: 'or', of: [{ kind: 'keep-out' }, { kind: 'finish' }] },
+    };
+    expect(wanting(inside, noFinish).at(-1)).toEqual({
+      path: [...goalPath, 'of', 'of', 1],
+      code: 'finish-missing',
+    });
   });
   test('a start from a finish that is not there is named', () => {
     const problems = checkChallenge(

@@ -1,0 +1,127 @@
+import type { Formula, Moment, MomentPredicate, Predicate, TimeOperator } from '../documents/formula.ts';
+import type { Trace } from '../documents/trace.ts';
+import { largest, type Margin, marginOf, opposite, scaled, smallest, UNLIMITED } from './margin.ts';
+import { MOMENTS } from './moments/index.ts';
+import type { DesignMeasure, GoalContext, MomentMeasure, RunMeasure } from './predicate.ts';
+import { PREDICATES } from './predicates/index.ts';
+import { pointwise, type Scale, type Signal, sometime, timeIn, turned, until } from './temporal.ts';
+
+/**
+ * The margin of a formula on one run, or without a run where only the design counts. "Not" is carried
+ * down to the predicates, so that a count can turn about between two whole numbers.
+ */
+export function evaluate(
+  formula: Formula,
+  run: Trace | undefined,
+  context: GoalContext,
+  negated = false,
+): Margin {
+  switch (formula.kind) {
+    case 'not':
+      return evaluate(formula.of, run, context, !negated);
+    case 'and':
+    case 'or': {
+      const margins = formula.of.map((part) => evaluate(part, run, context, negated));
+      return (formula.kind === 'and') !== negated ? smallest(margins) : largest(margins);
+    }
+    case 'always':
+    case 'eventually':
+    case 'until':
+      return timed(formula, driven(run), context, negated).values[0]!;
+    case 'lasting': {
+      const seconds = lasting(formula.of, driven(run), context);
+      const value = formula.how === 'at-least' ? seconds - formula.time : formula.time - seconds;
+      return negated ? opposite(marginOf('lasting', 's', value)) : marginOf('lasting', 's', value);
+    }
+    default: {
+      const margin = measured(formula, run, context);
+      return negated ? opposite(margin) : margin;
+    }
+  }
+}
+
+/** Whether any part of a formula looks at a run. */
+export function dependsOnRuns(formula: Formula): boolean {
+  switch (formula.kind) {
+    case 'not':
+      return dependsOnRuns(formula.of);
+    case 'and':
+    case 'or':
+      return formula.of.some(dependsOnRuns);
+    case 'always':
+    case 'eventually':
+    case 'until':
+    case 'lasting':
+      return true;
+    default:
+      return PREDICATES[formula.kind].over === 'run';
+  }
+}
+
+function driven(run: Trace | undefined): Trace {
+  if (!run) throw new RangeError('a goal over runs needs at least one run');
+  return run;
+}
+
+function measured<K extends Predicate['kind']>(
+  wish: Extract<Predicate, { kind: K }>,
+  run: Trace | undefined,
+  context: GoalContext,
+): Margin {
+  const predicate = PREDICATES[wish.kind as K] as RunMeasure<K> | DesignMeasure<K>;
+  if (predicate.over === 'design') return predicate.measure(wish, context);
+  return predicate.measure(wish, driven(run), context);
+}
+
+/** Margins in steps of their scale; over an empty window nothing but time decides. */
+const scaleOf = (operator: TimeOperator['kind']): Scale<Margin> => ({
+  rank: scaled,
+  least: marginOf(operator, 's', -UNLIMITED),
+  most: marginOf(operator, 's', UNLIMITED),
+});
+
+function signalOf(moment: Moment, run: Trace, context: GoalContext, negated: boolean): Signal<Margin> {
+  switch (moment.kind) {
+    case 'not':
+      return signalOf(moment.of, run, context, !negated);
+    case 'and':
+    case 'or': {
+      const parts = moment.of.map((part) => signalOf(part, run, context, negated));
+      return pointwise(parts, (moment.kind === 'and') !== negated ? smallest : largest);
+    }
+    case 'always':
+    case 'eventually':
+    case 'until':
+      return timed(moment, run, context, negated);
+    default:
+      return predicateSignal(moment, run, context, negated);
+  }
+}
+
+function timed(operator: TimeOperator, run: Trace, context: GoalContext, negated: boolean): Signal<Margin> {
+  const part = (moment: Moment) => signalOf(moment, run, context, negated);
+  const scale = scaleOf(operator.kind);
+  const asSaid = negated ? turned(scale) : scale;
+  if (operator.kind === 'until') {
+    const { hold, until: goal, within = Number.POSITIVE_INFINITY } = operator;
+    return until(part(hold), part(goal), within, asSaid);
+  }
+  const { from = 0, to = Number.POSITIVE_INFINITY } = operator.window ?? {};
+  return sometime(part(operator.of), from, to, operator.kind === 'eventually' ? asSaid : turned(asSaid));
+}
+
+function predicateSignal<K extends MomentPredicate['kind']>(
+  wish: Extract<MomentPredicate, { kind: K }>,
+  run: Trace,
+  context: GoalContext,
+  negated: boolean,
+): Signal<Margin> {
+  const signal = (MOMENTS[wish.kind as K] as MomentMeasure<K>).signal(wish, run, context);
+  return negated ? { ...signal, values: signal.values.map(opposite) } : signal;
+}
+
+/** Seconds of the run in which the condition is met. */
+function lasting(moment: Moment, run: Trace, context: GoalContext): number {
+  const end = run.events.at(-1)!.t;
+  return timeIn(signalOf(moment, run, context, false), (margin) => scaled(margin) >= 0, end);
+}

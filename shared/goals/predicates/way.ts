@@ -1,0 +1,16 @@
+import { marginOf } from '../margin.ts';
+import { eventsOf, type PredicateOf, type RunMeasure } from '../predicate.ts';
+
+/** Way along the drawing beside the wish, mm. */
+export const wayMargin = (wish: PredicateOf<'way'>, driven: number) =>
+  marginOf('way', 'mm', wish.how === 'at-least' ? driven - wish.length : wish.length - driven);
+
+/** Counts until the finish is reached, or else until the run ends. */
+export const way: RunMeasure<'way'> = {
+  id: 'G-way',
+  over: 'run',
+  measure(wish, run) {
+    const last = eventsOf(run, 'finish')[0] ?? eventsOf(run, 'end').at(-1);
+    return wayMargin(wish, last?.way ?? 0);
+  },
+};
