@@ -21,10 +21,9 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const keysOn = useDesk((state) => state.keysOn);
   const stage = useStaging(room);
-  useKeys(
-    Object.fromEntries(room.teams.slice(0, 9).flatMap((team, i) => numberKeys(room, team, i, stage))),
-    keysOn,
-  );
+  const numbers = room.teams.slice(0, 9).flatMap((team, i) => numberKeys(room, team, i, stage));
+  const clear = () => void stage.ask({ kind: 'stage', entries: [] });
+  useKeys({ ...Object.fromEntries(numbers), x: room.stage.length > 0 ? clear : undefined }, keysOn);
   return (
     <div className="desk-two">
       <main className="desk-main show">

@@ -104,7 +104,6 @@ function StageControls({ duration }: { readonly duration: Seconds }) {
       ',': () => jump(-1),
       '.': () => jump(1),
       v: () => set({ speed: SPEEDS[(SPEEDS.indexOf(speed) + 1) % SPEEDS.length]! }),
-      x: clear,
     },
     keysOn,
   );
