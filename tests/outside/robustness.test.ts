@@ -1,40 +1,231 @@
 import { describe, expect, test } from 'vitest';
-import type { Formula } from '../../shared/documents/formula.ts';
+import type { Formula, Moment } from '../../shared/documents/formula.ts';
+import { UNLIMITED } from '../../shared/goals/margin.ts';
+import {
+  either,
+  pointwise,
+  type Scale,
+  type Signal,
+  sometime,
+  turned,
+  until,
+} from '../../shared/goals/temporal.ts';
 import { reference, referenceIsHere, skippedWithoutReference } from '../reference.ts';
-import { at, measured, run } from '../unit/goals/hand-made.ts';
+import { at, CONTEXT, measured, run, SHEET, samplesAt } from '../unit/goals/hand-made.ts';
 
 /**
- * Source: RTAMT (nickovic/rtamt, BSD-3-Clause), its tests of discrete-time robustness. The signals req
- * and gnt become the margins of two goals: how deep a run came into the berth, how far it stayed from the edge.
+ * Sources: RTAMT (nickovic/rtamt, BSD-3-Clause), its tests of discrete-time and dense-time robustness,
+ * and the README of mvcisback/py-metric-temporal-logic. Semantics after Fainekos and Pappas 2009 and
+ * Donzé and Maler 2010.
  */
+type Value = number | 'inf' | '-inf';
+type Pairs = readonly (readonly [time: number, value: number])[];
 interface Published {
   readonly signals: { readonly req: readonly number[]; readonly gnt: readonly number[] };
-  readonly examples: readonly { readonly formula: string; readonly robustness_by_time: readonly number[] }[];
+  readonly examples: readonly { readonly formula: string; readonly robustness_by_time: readonly Value[] }[];
+  readonly dense_time_piecewise_constant: {
+    readonly examples: readonly {
+      readonly formula: string;
+      readonly req: Pairs;
+      readonly gnt?: Pairs;
+      readonly result: Pairs;
+    }[];
+  };
+  readonly second_source: {
+    readonly a: Pairs;
+    readonly b: Pairs;
+    readonly examples: readonly {
+      readonly formula: string;
+      readonly time: number;
+      readonly robustness: number;
+    }[];
+  };
 }
+const published = referenceIsHere ? reference<Published>('stl.json') : undefined;
 
-const REQ: Formula = { kind: 'finish' };
-const GNT: Formula = { kind: 'stay-on-paper' };
-const FORMULAS: readonly (readonly [string, Formula])[] = [
-  ['req and gnt', { kind: 'and', of: [REQ, GNT] }],
-  ['req or gnt', { kind: 'or', of: [REQ, GNT] }],
-  ['not req', { kind: 'not', of: REQ }],
-  ['req -> gnt', { kind: 'or', of: [{ kind: 'not', of: REQ }, GNT] }],
-];
+type Plain = Signal<number>;
+const EVER = Number.POSITIVE_INFINITY;
+const SCALE: Scale<number> = { rank: (value) => value, least: -EVER, most: EVER };
 
-describe.skipIf(!referenceIsHere)(`robustness as published${skippedWithoutReference}`, () => {
-  const published = referenceIsHere ? reference<Published>('stl.json') : undefined;
-  const { req, gnt } = published?.signals ?? { req: [], gnt: [] };
-  const runs = req.map((margin, t) => run([at.end('finished')], { finish: -margin, edge: gnt[t]! }));
-  const expected = (formula: string) =>
-    published?.examples.find((example) => example.formula === formula)?.robustness_by_time ?? [];
+const opposite = (a: Plain): Plain => pointwise([a], ([value]) => -value!);
+const or = (a: Plain, b: Plain): Plain => either([a, b], SCALE);
+const and = (a: Plain, b: Plain): Plain => either([a, b], turned(SCALE));
+const eventually = (a: Plain, from = 0, to = EVER): Plain => sometime(a, from, to, SCALE);
+const always = (a: Plain, from = 0, to = EVER): Plain => sometime(a, from, to, turned(SCALE));
+const arithmetic = (a: Plain, b: Plain, join: (x: number, y: number) => number): Plain =>
+  pointwise([a, b], ([x, y]) => join(x!, y!));
 
-  for (const [name, formula] of FORMULAS) {
-    test(name, () => {
-      expect(runs.map((one) => measured(formula, [one]).margin)).toEqual(expected(name));
+/** Discrete time as steps of one second. */
+const inSteps = (values: readonly number[]): Plain => ({
+  times: values.map((_, i) => i),
+  values,
+  end: values.length,
+});
+/** The past is the future of the steps in their opposite order. */
+const backwards = ({ times, values, end }: Plain): Plain => {
+  const at = times.map((_, i) => (i === 0 ? 0 : end - times[times.length - i]!));
+  return { times: at, values: values.toReversed(), end };
+};
+const atSteps = (signal: Plain, count: number): Plain =>
+  inSteps(Array.from({ length: count }, (_, t) => valueAt(signal, t)));
+const past = (a: Plain, of: (mirrored: Plain) => Plain): Plain =>
+  backwards(atSteps(of(backwards(a)), a.values.length));
+const once = (a: Plain, from = 0, to = EVER): Plain => past(a, (m) => eventually(m, from, to));
+const historically = (a: Plain, from = 0, to = EVER): Plain => past(a, (m) => always(m, from, to));
+const since = (a: Plain, b: Plain, within = EVER): Plain =>
+  past(a, (m) => until(m, backwards(b), within, SCALE));
+
+const valueAt = ({ times, values }: Plain, t: number): number =>
+  values[times.findLastIndex((from) => from <= t)]!;
+
+const DISCRETE: Readonly<Record<string, (req: Plain, gnt: Plain) => Plain>> = {
+  'req + gnt': (req, gnt) => arithmetic(req, gnt, (x, y) => x + y),
+  '(req - gnt)': (req, gnt) => arithmetic(req, gnt, (x, y) => x - y),
+  'req and gnt': and,
+  'req or gnt': or,
+  'req xor gnt': (req, gnt) => arithmetic(req, gnt, (x, y) => Math.abs(x - y)),
+  'req -> gnt': (req, gnt) => or(opposite(req), gnt),
+  'always req': (req) => always(req),
+  'always[0,1] req': (req) => always(req, 0, 1),
+  'historically req': (req) => historically(req),
+  'once req': (req) => once(req),
+  'eventually req': (req) => eventually(req),
+  'eventually[0,1] req': (req) => eventually(req, 0, 1),
+  'req since gnt': (req, gnt) => since(req, gnt),
+  'req until gnt': (req, gnt) => until(req, gnt, EVER, SCALE),
+  'req until[0,1] gnt': (req, gnt) => until(req, gnt, 1, SCALE),
+  'once[0,1] req': (req) => once(req, 0, 1),
+  'once[1,2] req': (req) => once(req, 1, 2),
+  'historically[0,1] req': (req) => historically(req, 0, 1),
+  'historically[1,2] req': (req) => historically(req, 1, 2),
+  'req since[0,1] gnt': (req, gnt) => since(req, gnt, 1),
+  'not req': (req) => opposite(req),
+  'rise(req)': (req) => and(req, historically(opposite(req), 1, 1)),
+  'fall(req)': (req) => and(opposite(req), historically(req, 1, 1)),
+  'req >= gnt': (req, gnt) => arithmetic(req, gnt, (x, y) => x - y),
+  'req <= gnt': (req, gnt) => arithmetic(req, gnt, (x, y) => y - x),
+  'req == gnt': (req, gnt) => arithmetic(req, gnt, (x, y) => -Math.abs(x - y)),
+  'req iff gnt': (req, gnt) => arithmetic(req, gnt, (x, y) => -Math.abs(x - y)),
+  'next req (weak)': (req) => always(req, 1, 1),
+  's_next req (strong)': (req) => eventually(req, 1, 1),
+};
+
+const number = (value: Value): number => (value === 'inf' ? EVER : value === '-inf' ? -EVER : value);
+/** −0 and 0 are one value. */
+const shown = (values: readonly number[]): number[] => values.map((value) => (value === 0 ? 0 : value));
+
+describe.skipIf(!published)(`robustness in steps, as published by RTAMT${skippedWithoutReference}`, () => {
+  const { signals, examples } = published ?? { signals: { req: [], gnt: [] }, examples: [] };
+  test('29 examples, each with a way to say it here', () => {
+    expect(examples).toHaveLength(29);
+    expect(examples.map((one) => one.formula).sort()).toEqual(Object.keys(DISCRETE).sort());
+  });
+  for (const { formula, robustness_by_time } of examples) {
+    test(formula, () => {
+      const found = DISCRETE[formula]!(inSteps(signals.req), inSteps(signals.gnt));
+      expect(shown(robustness_by_time.map((_, t) => valueAt(found, t)))).toEqual(
+        robustness_by_time.map(number),
+      );
     });
   }
+});
 
-  test('always req: a goal over all later runs has the smallest margin', () => {
-    expect(runs.map((_, t) => measured(REQ, runs.slice(t)).margin)).toEqual(expected('always req'));
+const DENSE: Readonly<Record<string, (req: Plain, gnt: Plain) => Plain>> = {
+  'always(req)': (req) => always(req),
+  'eventually(req)': (req) => eventually(req),
+  'always[0,1](req)': (req) => always(req, 0, 1),
+  'eventually[0,1](req)': (req) => eventually(req, 0, 1),
+  'eventually[0,5](req)': (req) => eventually(req, 0, 5),
+  // That tool wants the left side in the moment of the right one too.
+  'req until gnt': (req, gnt) => until(req, and(req, gnt), EVER, SCALE),
+};
+
+/** Signals of pairs; the last value is taken to hold for a second. */
+const inPairs = (pairs: Pairs, end = pairs.at(-1)![0] + 1): Plain => ({
+  times: pairs.map(([t]) => t),
+  values: pairs.map(([, value]) => value),
+  end,
+});
+
+describe.skipIf(!published)(`robustness in dense time, as published${skippedWithoutReference}`, () => {
+  const examples = published?.dense_time_piecewise_constant.examples ?? [];
+  for (const { formula, req, gnt = req, result } of examples) {
+    test(`RTAMT: ${formula} of ${req.length} values`, () => {
+      const found = DENSE[formula]!(inPairs(req), inPairs(gnt));
+      const wanted = inPairs(result, found.end);
+      const moments = [...found.times, ...wanted.times, ...wanted.times.slice(1).map((t) => t - 1e-9)];
+      expect(moments.map((t) => valueAt(found, t))).toEqual(moments.map((t) => valueAt(wanted, t)));
+    });
+  }
+  test('py-metric-temporal-logic: F(a | b) is 100 at the start and 2 at 3 s; X b is b a step later', () => {
+    const { a, b, examples: second } = published!.second_source;
+    const either = or(inPairs(a, 5), inPairs(b, 5));
+    const found = [
+      valueAt(eventually(either), 0),
+      valueAt(eventually(either), 3),
+      valueAt(eventually(inPairs(b, 5), 0.2, 0.2), 0),
+    ];
+    expect(found).toEqual(second.map((one) => one.robustness));
   });
 });
+
+/** Depths in two large areas, of which x and y of the axle are each the depth in one. */
+const field = (id: string, x: readonly [number, number], y: readonly [number, number]) => ({
+  id,
+  name: { en: id },
+  polygon: [
+    { x: x[0], y: y[0] },
+    { x: x[1], y: y[0] },
+    { x: x[1], y: y[1] },
+    { x: x[0], y: y[1] },
+  ],
+});
+const fields = {
+  ...CONTEXT,
+  sheet: { ...SHEET, areas: [field('req', [-900, 900], [0, 1800]), field('gnt', [0, 1800], [-900, 900])] },
+};
+const REQ = { kind: 'in-area', area: 'req' } as const;
+const GNT = { kind: 'in-area', area: 'gnt' } as const;
+const soon = { from: 0, to: 1 };
+const next = { from: 1, to: 1 };
+const now = (of: Moment): Formula => ({ kind: 'always', of, window: { from: 0, to: 0 } });
+const GOALS: Readonly<Record<string, Formula>> = {
+  'req and gnt': now({ kind: 'and', of: [REQ, GNT] }),
+  'req or gnt': now({ kind: 'or', of: [REQ, GNT] }),
+  'req -> gnt': now({ kind: 'or', of: [{ kind: 'not', of: REQ }, GNT] }),
+  'not req': now({ kind: 'not', of: REQ }),
+  'always req': { kind: 'always', of: REQ },
+  'always[0,1] req': { kind: 'always', of: REQ, window: soon },
+  'eventually req': { kind: 'eventually', of: REQ },
+  'eventually[0,1] req': { kind: 'eventually', of: REQ, window: soon },
+  'req until gnt': { kind: 'until', hold: REQ, until: GNT },
+  'req until[0,1] gnt': { kind: 'until', hold: REQ, until: GNT, within: 1 },
+  'next req (weak)': { kind: 'always', of: REQ, window: next },
+  's_next req (strong)': { kind: 'eventually', of: REQ, window: next },
+};
+
+describe.skipIf(!published)(
+  `goals over a run whose place carries the published signals${skippedWithoutReference}`,
+  () => {
+    const { req, gnt } = published?.signals ?? { req: [], gnt: [] };
+    /** The run from one step on, each step a second long. */
+    const runFrom = (t: number) =>
+      run([at.end('finished', { t: req.length - t - 0.02 })], {
+        samples: samplesAt(req.slice(t).map((y, i) => ({ x: gnt[t + i]!, y, count: 50 }))),
+      });
+    const wanted = (formula: string) =>
+      published!.examples
+        .find((one) => one.formula === formula)!
+        .robustness_by_time.map((value) => Math.max(-UNLIMITED, Math.min(UNLIMITED, number(value))));
+    for (const [name, formula] of Object.entries(GOALS)) {
+      test(name, () => {
+        expect(req.map((_, t) => measured(formula, [runFrom(t)], fields).margin)).toEqual(wanted(name));
+      });
+      test(`not (${name}): every margin turned`, () => {
+        const against: Formula = { kind: 'not', of: formula };
+        const margins = req.map((_, t) => measured(against, [runFrom(t)], fields).margin);
+        expect(margins).toEqual(shown(wanted(name).map((value) => -value)));
+      });
+    }
+  },
+);
