@@ -60,8 +60,16 @@ export async function axeFindings(page: Page): Promise<string[]> {
   return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 120)}`));
 }
 
-/** Nothing is cut off, lies over something else or makes the whole page scroll. */
+/**
+ * Nothing is cut off, lies over something else or makes the whole page scroll, once the page has come to
+ * rest: what is still on its way is given a few seconds.
+ */
 export async function expectTidy(page: Page, state: string): Promise<void> {
-  const found = { cut: await cutOff(page), over: await overlaps(page), scrolls: await scrolls(page) };
-  expect(found, state).toEqual({ cut: [], over: [], scrolls: { x: 0, y: 0 } });
+  const look = async () => ({
+    cut: await cutOff(page),
+    over: await overlaps(page),
+    scrolls: await scrolls(page),
+  });
+  const tidy = { cut: [], over: [], scrolls: { x: 0, y: 0 } };
+  await expect.poll(look, { timeout: 5000, message: state }).toEqual(tidy);
 }
