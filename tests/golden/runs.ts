@@ -7,10 +7,15 @@ import { HASH_VERSION } from '../../shared/run/state-hash.ts';
 import { type DriveOptions, UNDISTURBED, worldOf } from '../../shared/run/world.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { Pen } from '../sweeps/pen.ts';
+import { DRAWN_SHEET, drawn } from './drawn.ts';
 
-/** Ten runs whose fingerprints are frozen. Nothing here needs Node, so that browsers can run them too. */
-export interface GoldenRun {
+/**
+ * Fifty runs whose fingerprints are frozen: ten that each show one thing, and forty of random drawings.
+ * Nothing here needs Node, so that browsers can run them too.
+ */
+interface GoldenRun {
   readonly drawing: Drawing;
+  readonly sheet?: Sheet;
   readonly options?: Partial<DriveOptions>;
   readonly kit?: Kit;
 }
@@ -31,7 +36,7 @@ const pen = () => new Pen().to(30, 100).straight(230);
 const crossed = () => new Pen().to(160, 40, 90).straight(120).to(30, 100).straight(230);
 const TURNS_BACK: Kit = { ...DEMO_KIT, robot: { ...DEMO_KIT.robot, looseEnd: 'turn-back' } };
 
-export const GOLDEN_RUNS: Readonly<Record<string, GoldenRun>> = {
+const SHOWN: Readonly<Record<string, GoldenRun>> = {
   straight: { drawing: pen().drawing() },
   corners: {
     drawing: new Pen().to(30, 100).straight(60).turn(-90).straight(50).turn(120).straight(90).drawing(),
@@ -71,16 +76,40 @@ export const GOLDEN_RUNS: Readonly<Record<string, GoldenRun>> = {
   },
 };
 
+const DRAWN = 40;
+/** No wind at all, calm, breezy, stormy. */
+const WEATHER = [0, 1, 1.5, 3];
+
+/** A drawing of each seed; one in four is driven by the undisturbed robot. */
+const drawnRuns = (): [string, GoldenRun][] =>
+  Array.from({ length: DRAWN }, (_, i) => {
+    const disturbance = WEATHER[i % WEATHER.length]!;
+    const seed = disturbance === 0 ? 0 : i;
+    return [`drawn-${i}`, { drawing: drawn(i), sheet: DRAWN_SHEET, options: { seed, disturbance } }];
+  });
+
+/** One run: by which robot, and its fingerprint. */
+export interface GoldenTrace {
+  readonly seed: number;
+  readonly hash: string;
+}
+
 /** What a golden file holds: which fingerprint it is of, and one a run. */
 export interface Golden {
   readonly version: number;
-  readonly hashes: Readonly<Record<string, string>>;
+  readonly traces: Readonly<Record<string, GoldenTrace>>;
 }
 
+/** Drives all of them. */
 export function goldenNow(): Golden {
-  const hashes = Object.entries(GOLDEN_RUNS).map(([name, { drawing, kit = DEMO_KIT, options }]) => {
-    const world = worldOf(layOut(SHEET, drawing), SHEET, kit);
-    return [name, drive(world, { ...UNDISTURBED, limit: 30, ...options }).hash];
+  const traces = [...Object.entries(SHOWN), ...drawnRuns()].map(([name, run]): [string, GoldenTrace] => {
+    const { drawing, sheet = SHEET, kit = DEMO_KIT, options } = run;
+    const { seed, hash } = drive(worldOf(layOut(sheet, drawing), sheet, kit), {
+      ...UNDISTURBED,
+      limit: 30,
+      ...options,
+    });
+    return [name, { seed, hash }];
   });
-  return { version: HASH_VERSION, hashes: Object.fromEntries(hashes) };
+  return { version: HASH_VERSION, traces: Object.fromEntries(traces) };
 }
