@@ -85,7 +85,8 @@ export function until<V>(hold: Signal<V>, goal: Signal<V>, within: number, scale
   let later = scale.least;
   for (let i = values.length - 1; i >= 0; i--) {
     const { held, reached } = both.values[i]!;
-    later = truer(reached, truer(held, later, against), scale);
+    // Of equal ones the left side is named: the right one may well come, only too late.
+    later = truer(truer(held, later, against), reached, scale);
     values[i] = later;
   }
   const ever = { times: both.times, values, end: both.end };
