@@ -82,7 +82,9 @@ describe.each(SIZES)('tablet, $name', (size) => {
     await shot('10-try-reading');
     await page.waitForTimeout(3000);
     await shot('10b-try-fast');
-    await page.waitForTimeout(9000);
+    await page.getByText('4×').click();
+    await page.locator('.trying-goals').getByText('reached').waitFor();
+    await page.waitForTimeout(300);
     await shot('11-tried');
     await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await page.getByRole('button', { name: 'Hand in' }).click();

@@ -159,6 +159,44 @@ describe('the tablet', () => {
     expectClean(watched);
   });
 
+  it('finds the draft that the server kept where this browser has none', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [170, 160]);
+    const drawn = () =>
+      room.desk.latest.some(
+        (value) =>
+          value.kind === 'draft' && JSON.stringify(value.design).includes('"to":{"x":17000,"y":16000}'),
+      );
+    await room.desk.until('the draft at the desk', drawn);
+    await page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          const opening = indexedDB.open('harbour-lines');
+          opening.onsuccess = () => {
+            const clearing = opening.result.transaction('drafts', 'readwrite').objectStore('drafts').clear();
+            clearing.onsuccess = resolve;
+          };
+        }),
+    );
+    await page.reload();
+    await page.getByText('12 cm of line').waitFor();
+    expectClean(watched);
+  });
+
+  it('keeps the way back while the room looks at the board', async () => {
+    hand = await tabletWith('one-fast-stretch');
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    await kept(page, ofLines(1));
+    await room.ask({ kind: 'go-to', phase: 'show' });
+    await page.getByText('Look at the board').waitFor();
+    await room.ask({ kind: 'go-to', phase: 'build' });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, ofLines(0));
+    expectClean(watched);
+  });
+
   it('says what it found a second after the finger went up, and mends it', async () => {
     hand = await tabletWith('one-fast-stretch');
     const { page } = watched;

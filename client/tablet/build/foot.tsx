@@ -5,6 +5,7 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLinkState } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { drawsLines } from '../editor/model.ts';
 import type { DrawingSession } from './session.ts';
 import type { Findings } from './use-findings.ts';
 import { useSessionState } from './use-session.ts';
@@ -42,7 +43,11 @@ export function Foot({ session, findings, looked, onTry, onHandIn }: FootProps) 
             </span>
           )
         )}
-        <span>{building.inkAndMarks(words.numbers.length(ink), drawing.marks.length)}</span>
+        <span>
+          {drawsLines(session.context.play)
+            ? building.inkAndMarks(words.numbers.length(ink), drawing.marks.length)
+            : building.marksOnly(drawing.marks.length)}
+        </span>
         {away && (
           <span className="foot-away" role="status">
             <Icon of={CloudOff} size={20} />

@@ -15,6 +15,7 @@ import { toScreen } from '../../canvas/view.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
+import { drawsLines } from '../editor/model.ts';
 import type { Proposal } from '../editor/propose.ts';
 import { Callout } from './callout.tsx';
 import { overGesture, overInk, overVerdict, pictureOfDesign, underInk, waitingRobot } from './overlay.ts';
@@ -178,8 +179,7 @@ function Hint({
   const refusal = useSessionState(session, (state) => state.refusal);
   const { sheet, play } = session.context;
   const most = refusal && 'most' in refusal ? refusal.most : 0;
-  let said: ReactNode = pending ? words.secondTap : words.how(tool);
-  if (play === 'fill-in' && tool === 'move') said = words.marksOnly;
+  let said: ReactNode = pending ? words.secondTap : words.how(tool, drawsLines(play));
   if (refusal) said = words.notDone(refusal.code, most);
   if (proposal?.snap) {
     const { at, why, degrees = 0 } = proposal.snap;
@@ -190,7 +190,7 @@ function Hint({
   return (
     <div className="hint" data-refused={refusal !== null && !proposal}>
       <p role="status">{said}</p>
-      {tool === 'rub' && play !== 'fill-in' && (
+      {tool === 'rub' && drawsLines(play) && (
         <div className="hint-choice" role="radiogroup" aria-label={words.rubWhat}>
           {(['piece', 'line'] as const).map((what) => (
             <label key={what} className="choice" data-chosen={rub === what}>

@@ -20,25 +20,35 @@ export function contextOf(challenge: Challenge): EditContext {
 }
 
 /**
- * The team's drawing of this round, as it was left: from this browser, else as the server kept it (the
- * seat moved here), else as the challenge begins. null while that is looked up.
+ * Sessions of this page by the drawing that they hold: when the room looks at the board in between and
+ * comes back, the way back is still whole.
+ */
+const opened = new Map<string, DrawingSession>();
+
+/**
+ * The team's drawing of this round, as it was left: on this page, else in this browser, else as the
+ * server kept it (the seat moved here), else as the challenge begins. null while that is looked up.
  */
 export function useSession(challenge: Challenge, place: DraftPlace): DrawingSession | null {
   const link = useLink();
-  const [session, setSession] = useState<DrawingSession | null>(null);
   const { room, team, round } = place;
+  const key = `${room} ${team} ${round}`;
+  const [session, setSession] = useState<DrawingSession | null>(opened.get(key) ?? null);
   useEffect(() => {
+    if (opened.has(key)) return;
     let here = true;
     const context = contextOf(challenge);
     void keptDraft({ room, team, round }).then((kept) => {
       if (!here) return;
       const design = kept ?? serverDraft(link, { room, team, round }) ?? context.begin;
-      setSession(new DrawingSession(design, context));
+      const fresh = new DrawingSession(design, context);
+      opened.set(key, fresh);
+      setSession(fresh);
     });
     return () => {
       here = false;
     };
-  }, [link, challenge, room, team, round]);
+  }, [link, challenge, room, team, round, key]);
   useKept(session, place, link);
   return session;
 }
@@ -52,13 +62,13 @@ function serverDraft(link: Link, { team, round }: DraftPlace): Design | null {
 function useKept(session: DrawingSession | null, { room, team, round }: DraftPlace, link: Link): void {
   useEffect(() => {
     if (!session) return;
-    const keep = (design: Design) => {
-      void keepDraft({ room, team, round }, design);
+    const tell = (design: Design) =>
       link.tell({ kind: 'draft', round, design: writeDocument(Design, design) });
-    };
-    keep(session.editor.design);
+    tell(session.editor.design);
     return session.store.subscribe((now, before) => {
-      if (now.editor.design !== before.editor.design) keep(now.editor.design);
+      if (now.editor.design === before.editor.design) return;
+      void keepDraft({ room, team, round }, now.editor.design);
+      tell(now.editor.design);
     });
   }, [session, room, team, round, link]);
 }

@@ -9,7 +9,7 @@ import { distance } from '../../../shared/geometry/exact-math.ts';
 import { pathOf } from '../../../shared/geometry/path.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { carryMarks, nearestMarks, reverseMarks, shiftMarks } from './attach.ts';
-import { type EditContext, type Edited, refused } from './model.ts';
+import { drawsLines, type EditContext, type Edited, refused } from './model.ts';
 import { designOf, roundLine, roundPoint } from './quantise.ts';
 
 /** Two ends closer than this are one: half a step of the file form. */
@@ -54,7 +54,7 @@ export function addRun(
   from: PaperPoint,
   pieces: readonly Piece[],
 ): Edited {
-  if (context.play === 'fill-in') return refused('only-marks');
+  if (!drawsLines(context.play)) return refused('only-marks');
   const { lines, marks } = design.drawing;
   const line = roundLine({
     id: freeLineId(lines, context),

@@ -75,6 +75,13 @@ export const openEditor = (design: Design, context: EditContext): Editor => ({
   pending: null,
 });
 
-/** The tools of a way to play: where lines are given, only marks are the team's. */
-export const toolsOf = (play: Play): readonly Tool[] =>
-  play === 'fill-in' ? TOOLS.filter((tool) => tool === 'mark' || tool === 'move' || tool === 'rub') : TOOLS;
+/** Whether lines are the team's to draw. */
+export const drawsLines = (play: Play): boolean => play === 'draw' || play === 'mend';
+
+/** The tools of a way to play: where lines are given, only marks are the team's; or nothing is. */
+export function toolsOf(play: Play): readonly Tool[] {
+  if (play === 'predict') return [];
+  return drawsLines(play)
+    ? TOOLS
+    : TOOLS.filter((tool) => tool === 'mark' || tool === 'move' || tool === 'rub');
+}

@@ -3,7 +3,7 @@ import { distance } from '../../../shared/geometry/exact-math.ts';
 import { fitStroke } from '../../../shared/geometry/fitting/fit-stroke.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { addRun, endOf } from './lines.ts';
-import { type EditContext, type Edited, refused } from './model.ts';
+import { drawsLines, type EditContext, type Edited, refused } from './model.ts';
 import { roundPoint } from './quantise.ts';
 import { type Snap, type SnapQuery, snapEnd } from './snap.ts';
 
@@ -30,7 +30,7 @@ export function endsOfStroke(samples: readonly PaperPoint[], query: SnapQuery): 
 
 /** Fits a freehand stroke, pulls its ends to what they caught on, and adds it to the drawing. */
 export function addStroke(samples: readonly PaperPoint[], query: SnapQuery): Edited {
-  if (query.context.play === 'fill-in') return refused('only-marks');
+  if (!drawsLines(query.context.play)) return refused('only-marks');
   const apart = samples.filter((p, i) => i === 0 || distance(p, samples[i - 1]!) > STILL);
   if (apart.length < 2) return refused('too-short');
   const ends = endsOfStroke(apart, query);

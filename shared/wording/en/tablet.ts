@@ -22,6 +22,11 @@ const HOW: Readonly<Record<Tool, string>> = {
   rub: 'Tap or stroke what should go.',
 };
 
+const HOW_WITH_MARKS: Readonly<Partial<Record<Tool, string>>> = {
+  move: 'Pull a mark along the line.',
+  rub: 'Tap the mark that should go.',
+};
+
 type EditRefusalCode =
   | 'only-marks'
   | 'given'
@@ -79,9 +84,9 @@ const quiet = {
 const building = {
   tools: 'Tools',
   tool: (tool: Tool): string => TOOLS[tool],
-  how: (tool: Tool): string => HOW[tool],
+  /** What a tool does; where the lines are given, only to marks. */
+  how: (tool: Tool, lines: boolean): string => (lines ? HOW[tool] : (HOW_WITH_MARKS[tool] ?? HOW[tool])),
   secondTap: 'Now tap where it ends.',
-  marksOnly: 'Choose a mark, then tap the line.',
   undo: 'Undo',
   redo: 'Redo',
   again: 'Start again',
@@ -103,13 +108,9 @@ const building = {
   },
   bent: (how: 'straight' | 'quarter' | 'half'): string =>
     ({ straight: 'straight', quarter: 'a quarter of a circle', half: 'half a circle' })[how],
-  count: (findings: number | null, ink: string, marks: number): string =>
-    [findings === null ? null : things(findings), `${ink} of line`, numbers.counted(marks, 'mark', 'marks')]
-      .filter((part) => part !== null)
-      .join(' · '),
   things: (n: number): string => things(n),
   inkAndMarks: (ink: string, marks: number) => `${ink} of line · ${numbers.counted(marks, 'mark', 'marks')}`,
-  looking: 'looking at it',
+  marksOnly: (n: number) => numbers.counted(n, 'mark', 'marks'),
   nextThing: 'Next',
   oneOf: (n: number, of: number) => `${n} of ${of}`,
   close: 'Close',
