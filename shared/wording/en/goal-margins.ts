@@ -1,10 +1,10 @@
-import type { Formula, Moment, MomentPredicate, Predicate } from '../../documents/formula.ts';
+import type { Formula, Lasting, Moment, MomentPredicate, Predicate } from '../../documents/formula.ts';
 import type { Pace } from '../../documents/kit.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
 import { actions } from './actions.ts';
 import { numbers } from './numbers.ts';
 
-type Wish = Predicate | MomentPredicate;
+type Wish = Predicate | MomentPredicate | Lasting;
 type WishOf<K extends Wish['kind']> = Extract<Wish, { kind: K }>;
 type Phrases = { readonly [K in Wish['kind']]: (result: Deciding, wish: WishOf<K>) => string };
 /** The deciding part of a result; `size` is the margin without its sign. */
@@ -58,6 +58,7 @@ const PHRASES: Phrases = {
     const size = likeWish(wish.length, r.size);
     return r.met ? `${size} to spare` : `${size} too ${wish.how === 'at-least' ? 'short' : 'long'}`;
   },
+  lasting: (r, wish) => (!r.met && wish.how === 'at-most' ? `${inUnit(r)} too long` : plain(r)),
   'keep-out': (r) => (r.met ? plain(r) : `${numbers.length(r.size)} inside`),
   'stay-on-paper': (r) => (r.met ? plain(r) : `${numbers.length(r.size)} over the edge`),
   time: (r) => {
@@ -76,7 +77,6 @@ function deciding(formula: Formula | Moment, by: string): Wish | undefined {
     parts.map((part) => deciding(part, by)).find((found) => found !== undefined);
   switch (formula.kind) {
     case 'not':
-    case 'lasting':
       return undefined;
     case 'and':
     case 'or':
@@ -91,10 +91,8 @@ function deciding(formula: Formula | Moment, by: string): Wish | undefined {
   }
 }
 
-/** What decides where no predicate does. */
+/** What decides where nothing else does: the run has no moment in the window. */
 const OPERATORS: Readonly<Record<string, (result: Deciding) => string>> = {
-  lasting: plain,
-  // The run has no moment in the window.
   always: () => 'over before then',
   eventually: () => 'over before then',
 };

@@ -95,6 +95,37 @@ describe('checkChallenge', () => {
     ]);
     expect(wanting({ kind: 'time', from: 12, to: 10 })).toEqual([{ path: goalPath, code: 'window-empty' }]);
   });
+  test('windows of time operators are held to the same, with their place', () => {
+    const within = (from: number, to: number): Formula => ({
+      kind: 'eventually',
+      of: { kind: 'finish' },
+      window: { from, to },
+    });
+    expect(wanting(within(9.4, 10.6))).toEqual([]);
+    expect(wanting(within(0, 2))).toEqual([]);
+    expect(wanting({ kind: 'and', of: [{ kind: 'finish' }, within(9.5, 10.5)] })).toEqual([
+      { path: [...goalPath, 'of', 1, 'window'], code: 'window-unfair' },
+    ]);
+    expect(wanting({ ...within(5, 5), kind: 'always' })).toEqual([
+      { path: [...goalPath, 'window'], code: 'window-empty' },
+    ]);
+    const never: Formula = { kind: 'until', hold: { kind: 'finish' }, until: { kind: 'finish' }, within: 0 };
+    expect(wanting(never)).toEqual([{ path: [...goalPath, 'within'], code: 'window-empty' }]);
+  });
+  test('conditions on a moment need their places too', () => {
+    const nest = { kind: 'in-area', area: 'nest' } as const;
+    expect(wanting({ kind: 'lasting', of: nest, how: 'at-least', time: 2 })).toEqual([
+      { path: [...goalPath, 'of'], code: 'unknown-area' },
+    ]);
+    expect(wanting({ kind: 'until', hold: { kind: 'every-gate' }, until: nest })).toEqual([
+      { path: [...goalPath, 'hold'], code: 'gates-missing' },
+      { path: [...goalPath, 'until'], code: 'unknown-area' },
+    ]);
+    expect(wanting({ kind: 'act-in', act: 'wait', area: 'nest' })).toEqual([
+      { path: goalPath, code: 'unknown-area' },
+    ]);
+    expect(wanting({ kind: 'act-in', act: 'wait', area: 'landing' })).toEqual([]);
+  });
   test('a way to play needs what it is played with', () => {
     expect(checkChallenge(challenge({ play: 'fill-in' })).map((p) => p.code)).toEqual([
       'given-lines-missing',
