@@ -163,8 +163,10 @@ function fastParts(trace: Trace, layout: Layout): FastPart[] {
 
 function partsBetween(trace: Trace, layout: Layout, from: Seconds, to: Seconds): FastPart[] {
   const parts: { line: LaidLine; t: Seconds[]; s: Mm[] }[] = [];
-  for (let t = from; t < to + 1 / TRACE_RATE; t += 1 / TRACE_RATE) {
-    const { at } = poseAt(trace, Math.min(t, to));
+  const steps = Math.ceil((to - from) * TRACE_RATE);
+  for (let i = 0; i <= steps; i++) {
+    const t = Math.min(from + i / TRACE_RATE, to);
+    const { at } = poseAt(trace, t);
     const part = parts.at(-1);
     const kept = part && footNear(part.line, at, part.s.at(-1)!);
     const found = kept ?? nearest(at, layout.lines);

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { EMPTY_DRAWING } from '../../../shared/documents/design.ts';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { pictureOf } from '../../../shared/picture/picture.ts';
+import { svgOf } from '../../../shared/picture/svg.ts';
+import { layOut } from '../../../shared/track/layout.ts';
+import { FULL_SHEET, STRAIGHT } from './picture-setting.ts';
+
+const picture = (drawing = STRAIGHT, sheet = FULL_SHEET) =>
+  pictureOf({ sheet, kit: DEMO_KIT, layout: layOut(sheet, drawing) });
+
+describe('pictureOf', () => {
+  it('rules fine lines every 5 mm and coarse ones every 50 mm, none twice, none on the edge', () => {
+    const { grid } = picture();
+    expect(grid.coarse.xs).toEqual([50, 100, 150, 200, 250]);
+    expect(grid.coarse.ys).toEqual([50, 100, 150]);
+    expect(grid.fine.xs.slice(0, 3)).toEqual([5, 10, 15]);
+    expect(grid.fine.xs).not.toContain(50);
+    expect(grid.fine.xs).toHaveLength(300 / 5 - 1 - 5);
+  });
+
+  it('lays a band across its line, 0.4 mm wider than it, with the gap before it', () => {
+    const [coral, aqua] = picture().bands;
+    // The first band begins 40 mm along, at x = 90; half of 5.4 to either side of y = 150.
+    expect(coral!.outline).toEqual([
+      { x: 90, y: 147.3 },
+      { x: 95.5, y: 147.3 },
+      { x: 95.5, y: 152.7 },
+      { x: 90, y: 152.7 },
+    ]);
+    expect(aqua!.outline[0]!.x).toBeCloseTo(96, 9);
+    expect([coral!.ink, coral!.color, coral!.hatch]).toEqual(['C', '#F4743B', 'diagonal']);
+  });
+
+  it('bends a band with its line', () => {
+    const quarter = Math.SQRT2 - 1;
+    const bent = {
+      ...STRAIGHT,
+      lines: [{ ...STRAIGHT.lines[0]!, pieces: [{ to: { x: 80, y: 180 }, bulge: quarter }] }],
+      marks: [{ ...STRAIGHT.marks[0]!, at: 10 }],
+    };
+    const band = picture(bent).bands[0]!;
+    expect(band.outline.length).toBeGreaterThan(4);
+    // A quarter circle of radius 30 from (50, 150) to (80, 180) with its centre at (50, 180).
+    for (const [i, p] of band.outline.entries()) {
+      const radius = Math.hypot(p.x - 50, p.y - 180);
+      expect(radius).toBeCloseTo(i < band.outline.length / 2 ? 32.7 : 27.3, 6);
+    }
+  });
+
+  it('opens a berth towards where the robot faces', () => {
+    const [start, finish] = picture(EMPTY_DRAWING).berths;
+    const ahead = (berth: typeof start) =>
+      berth!.bow.flat().map((p) => [p.x - berth!.at.x, p.y - berth!.at.y]);
+    for (const [x] of ahead(start)) expect(x!).toBeGreaterThan(10);
+    for (const [, y] of ahead(finish)) expect(y!).toBeGreaterThan(10);
+    expect(Math.min(...start!.hull.map((p) => p.x))).toBe(35);
+  });
+
+  it('names a berth above, or below where the robot drives out upwards', () => {
+    const up = { ...FULL_SHEET, start: { ...FULL_SHEET.start, heading: -Math.PI / 2 } };
+    expect(picture(EMPTY_DRAWING).berths[0]!.label).toMatchObject({ baseline: 'bottom', text: 'Boathouse' });
+    expect(picture(EMPTY_DRAWING, up).berths[0]!.label).toMatchObject({ baseline: 'top' });
+  });
+
+  it('takes names in the language of the page, or in English', () => {
+    const { berths } = pictureOf({
+      sheet: FULL_SHEET,
+      kit: DEMO_KIT,
+      layout: layOut(FULL_SHEET, EMPTY_DRAWING),
+      language: 'es',
+    });
+    expect(berths.map((berth) => berth.label.text)).toEqual(['Cobertizo', 'Lighthouse']);
+  });
+
+  it('tells given lines from drawn ones', () => {
+    const sheet = { ...FULL_SHEET, given: { lines: [{ ...STRAIGHT.lines[0]!, id: 'g1' }], marks: [] } };
+    expect(picture(STRAIGHT, sheet).strokes.map((stroke) => stroke.role)).toEqual(['given', 'line']);
+  });
+});
+
+describe('svgOf', () => {
+  it('writes straights and arcs as path data; a bend to the right sweeps clockwise', () => {
+    const line = {
+      ...STRAIGHT.lines[0]!,
+      pieces: [
+        { to: { x: 100, y: 150 }, bulge: 0 },
+        { to: { x: 130, y: 180 }, bulge: Math.SQRT2 - 1 },
+        { to: { x: 100, y: 150 }, bulge: -2 },
+      ],
+    };
+    const { paths } = svgOf(picture({ lines: [line], marks: [] }));
+    expect(paths.find((path) => path.role === 'line')?.d).toMatch(
+      /^M50 150L100 150A30 30 0 0 1 130 180A26\.52 26\.52 0 1 0 100 150$/,
+    );
+  });
+
+  it('makes one path of all bands of an ink, and leaves grid and hatch out unless asked', () => {
+    const roles = svgOf(picture()).paths.map((path) => path.role);
+    expect(roles).toEqual(['area', 'keep-out', 'gate', 'berth', 'bow', 'line', 'band', 'band']);
+    const all = svgOf(picture(), { grid: true, hatch: true }).paths.map((path) => path.role);
+    expect(all).toContain('grid-fine');
+    expect(all).toContain('hatch');
+  });
+});
