@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { pieceDistance } from '../../shared/geometry/distances.ts';
 import { pieceIntersections } from '../../shared/geometry/intersections.ts';
 import { type PieceEnds, type PieceShape, shapeOf } from '../../shared/geometry/piece.ts';
+import '../seed.ts';
 
 // Source: @flatten-js/core 1.6.15, a geometry library that shares no code with this project.
 

@@ -32,11 +32,12 @@ export function directionsAt({ points, step }: Section, i: number): Direction[] 
   return found;
 }
 
-/** The farthest point to which the stroke runs straight from `i`; `i` itself where that is not far. */
+/** How far the stroke runs straight from `i`, within limits; `i` itself where that is not far. */
 function straightEnd(points: readonly PaperPoint[], step: number, i: number, sense: 1 | -1): number {
   const stride = Math.max(Math.round(FITTING.straightStride / step), 1) * sense;
+  const most = Math.max(Math.round(FITTING.straightMost / step), 1);
   let end = i;
-  for (let j = i + stride; j >= 0 && j < points.length; j += stride) {
+  for (let j = i + stride; j >= 0 && j < points.length && Math.abs(j - i) <= most; j += stride) {
     for (let k = i + stride; k !== j; k += stride) {
       if (distanceToSegment(points[k]!, points[i]!, points[j]!) > FITTING.straightStray) {
         return farEnough(step, i, end);

@@ -8,7 +8,7 @@ import type { Section } from './directions.ts';
 import { endDirection, startDirection } from './joins.ts';
 import { fitSection } from './section.ts';
 import { FITTING } from './settings.ts';
-import { sharpened } from './sharpen.ts';
+import { asDrawn, sharpened, type Targets } from './sharpen.ts';
 import { simplified } from './simplify.ts';
 import { strayOf } from './stray.ts';
 
@@ -33,38 +33,52 @@ export function fitCleaned(stroke: CleanStroke, tolerance: Mm = TOLERANCE.fit): 
   // The file form's rounding may move a line by this much.
   const allowed = tolerance - 0.01;
   let pieces = fitWith(sharpened, stroke, allowed);
-  if (!isNear(pieces, stroke.points, allowed)) pieces = fitWith((asDrawn) => asDrawn, stroke, allowed);
+  if (!isNear(pieces, stroke.points, allowed)) pieces = fitWith(asDrawn, stroke, allowed);
   return quantised(pieces.length <= FITTING.mostPieces ? pieces : fewChords(stroke.points, tolerance));
 }
 
 function fitWith(aim: (stroke: CleanStroke) => Targets, stroke: CleanStroke, tolerance: Mm): PieceEnds[] {
   let corners = stroke.corners;
+  let known: Part[] = [];
   // Where two parts meet almost without a turn, they are fitted again as one.
   for (let round = 0; ; round++) {
     const targets = aim({ ...stroke, corners });
-    const parts = fitBetween(stroke, targets, tolerance);
-    corners = realCorners(targets.corners, parts);
-    if (corners.length === targets.corners.length || round === FITTING.rounds) return parts.flat();
+    known = fitBetween(stroke, targets, tolerance, known);
+    const parts = known.map(({ pieces }) => pieces);
+    const real = targets.corners.filter((_, k) => turns(parts[k]!, parts[k + 1]!));
+    if (real.length === targets.corners.length || round === FITTING.rounds) return parts.flat();
+    corners = real.flatMap(({ of }) => of);
   }
 }
 
 const isNear = (pieces: readonly PieceEnds[], samples: readonly PaperPoint[], tolerance: Mm): boolean =>
   strayOf(pieces, samples, [0, samples.length - 1, 1], tolerance).most <= tolerance;
 
-type Targets = Pick<CleanStroke, 'points' | 'corners'>;
+/** A part of a stroke between corners, fitted. */
+interface Part {
+  readonly low: number;
+  readonly section: Section;
+  readonly pieces: PieceEnds[];
+}
 
-/** The pieces of each part between corners. */
-function fitBetween(
-  { points: samples, step }: CleanStroke,
-  { points, corners }: Targets,
-  tolerance: Mm,
-): PieceEnds[][] {
-  const stops = [0, ...corners, points.length - 1];
+/** Fits each part between corners; one that an earlier round knows is not searched again. */
+function fitBetween(stroke: CleanStroke, targets: Targets, tolerance: Mm, known: readonly Part[]): Part[] {
+  const { points: samples, step } = stroke;
+  const stops = [0, ...targets.corners.map(({ at }) => at), samples.length - 1];
   return stops.slice(1).map((high, k) => {
-    const part = (whole: readonly PaperPoint[]): PaperPoint[] => whole.slice(stops[k]!, high + 1);
-    const section = { points: part(points), samples: part(samples), step };
-    return fitPart(section, tolerance) ?? chords(section.samples, tolerance);
+    const low = stops[k]!;
+    const part = (whole: readonly PaperPoint[]): PaperPoint[] => whole.slice(low, high + 1);
+    const section = { points: part(targets.points), samples: part(samples), step };
+    const before = known.find((p) => p.low === low && sameAim(p.section, section));
+    return (
+      before ?? { low, section, pieces: fitPart(section, tolerance) ?? chords(section.samples, tolerance) }
+    );
   });
+}
+
+function sameAim(one: Section, two: Section): boolean {
+  const same = ({ x, y }: PaperPoint, i: number): boolean => x === two.points[i]!.x && y === two.points[i]!.y;
+  return one.points.length === two.points.length && one.points.every(same);
 }
 
 /**
@@ -94,13 +108,11 @@ function fewChords(points: readonly PaperPoint[], tolerance: Mm): PieceEnds[] {
   }
 }
 
-/** Those corners at which the fitted parts really turn. */
-function realCorners(corners: readonly number[], parts: readonly PieceEnds[][]): number[] {
-  return corners.filter((_, k) => {
-    const before = endDirection(parts[k]!.at(-1)!);
-    const after = startDirection(parts[k + 1]![0]!);
-    return before.x * after.x + before.y * after.y < FITTING.cornerCosine;
-  });
+/** Whether there is a corner between the fitted parts. */
+function turns(part: readonly PieceEnds[], next: readonly PieceEnds[]): boolean {
+  const before = endDirection(part.at(-1)!);
+  const after = startDirection(next[0]!);
+  return before.x * after.x + before.y * after.y < FITTING.cornerCosine;
 }
 
 const hundredth = (value: number): number => Math.round(value * 100) / 100;

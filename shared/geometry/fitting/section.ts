@@ -20,9 +20,10 @@ interface State {
 
 interface Search extends Section {
   readonly knots: readonly number[];
-  readonly directions: readonly (readonly Direction[])[];
-  /** Whether the stroke itself turns tightly around each point. */
-  readonly tight: readonly boolean[];
+  /** Directions that may be taken at a knot. */
+  readonly directions: (knot: number) => readonly Direction[];
+  /** Whether the stroke itself turns tightly around a point. */
+  readonly tight: (point: number) => boolean;
   readonly tolerance: Mm;
   readonly stride: number;
 }
@@ -34,9 +35,11 @@ interface Search extends Section {
  */
 export function fitSection(section: Section, tolerance: Mm): PieceEnds[] | undefined {
   const search = searchOf(section, tolerance);
+  const single = cheapestSingle(search);
+  if (single) return single;
   const states: State[][] = search.knots.map(() => []);
   states[0]!.push({ knot: 0, along: undefined, cost: 0, pieces: [], before: undefined });
-  for (const along of search.directions[0]!) {
+  for (const along of search.directions(0)) {
     states[0]!.push({ knot: 0, along, cost: 0, pieces: [], before: undefined });
   }
   for (let i = 0; i < search.knots.length - 1; i++) {
@@ -46,6 +49,20 @@ export function fitSection(section: Section, tolerance: Mm): PieceEnds[] | undef
   if (!best || search.knots.length < 2) return undefined;
   for (const state of states.at(-1)!) if (state.cost < best.cost) best = state;
   return piecesTo(best);
+}
+
+/** One piece, where it costs less than any two. */
+function cheapestSingle(search: Search): PieceEnds[] | undefined {
+  const last = search.points.length - 1;
+  let best: PieceEnds[] | undefined;
+  let least: number = FITTING.cost.straight + FITTING.cost.arc;
+  for (const pieces of freeChains(search, 0, last)) {
+    const cost = costOf(search, pieces, 0, last);
+    if (cost === undefined || cost >= least) continue;
+    best = pieces;
+    least = cost;
+  }
+  return best;
 }
 
 function piecesTo(last: State): PieceEnds[] {
@@ -63,19 +80,27 @@ function searchOf(section: Section, tolerance: Mm): Search {
   return {
     ...section,
     knots,
-    directions: knots.map((i) => directionsAt(section, i)),
-    tight: tightness(section),
+    directions: remembered((knot) => directionsAt(section, knots[knot]!)),
+    tight: remembered((point) => isTightAt(section, point)),
     tolerance,
     stride: Math.max(Math.round(FITTING.checkStep / step), 1),
   };
 }
 
-function tightness({ points, step }: Section): boolean[] {
+/** Many strokes never ask; those that do ask again and again. */
+function remembered<T>(answer: (i: number) => T): (i: number) => T {
+  const known = new Map<number, T>();
+  return (i) => {
+    const found = known.get(i) ?? answer(i);
+    known.set(i, found);
+    return found;
+  };
+}
+
+function isTightAt({ points, step }: Section, i: number): boolean {
   const reach = Math.max(Math.round(FITTING.tightReach / step), 1);
-  return points.map((_, i) => {
-    const circle = circleFit(points.slice(Math.max(i - reach, 0), i + reach + 1), 0);
-    return circle !== undefined && circle.radius < FITTING.radius * FITTING.tightSlack;
-  });
+  const circle = circleFit(points.slice(Math.max(i - reach, 0), i + reach + 1), 0);
+  return circle !== undefined && circle.radius < FITTING.radius * FITTING.tightSlack;
 }
 
 function extend(search: Search, state: State, states: State[][]): void {
@@ -127,9 +152,7 @@ function* chainsTo(search: Search, state: State, j: number): Generator<PieceEnds
   if (distance(from, to) < FITTING.shortestPiece) return;
   const straight = { from, to, bulge: 0 };
   if (!state.along) {
-    yield [straight];
-    const arc = freeArc(search, search.knots[0]!, search.knots[j]!);
-    if (arc) yield [arc];
+    yield* freeChains(search, search.knots[0]!, search.knots[j]!);
     return;
   }
   const pose: Pose = { at: from, along: state.along };
@@ -139,13 +162,19 @@ function* chainsTo(search: Search, state: State, j: number): Generator<PieceEnds
   if (ahead && Math.abs(turn) < TOLERANCE.tangent / 2) yield [straight];
   const arc = arcTo(pose, to);
   if (arc) yield [arc];
-  const [stroke, ...straights] = search.directions[j]!;
+  const [stroke, ...straights] = search.directions(j);
   const arcs = stroke && twoArcs(pose, { at: to, along: stroke });
   if (arcs) yield arcs;
   for (const along of straights) {
     const mixed = straightAndArc(pose, { at: to, along }) ?? twoArcs(pose, { at: to, along });
     if (mixed) yield mixed;
   }
+}
+
+function* freeChains(search: Search, low: number, high: number): Generator<PieceEnds[]> {
+  yield [{ from: search.points[low]!, to: search.points[high]!, bulge: 0 }];
+  const arc = freeArc(search, low, high);
+  if (arc) yield [arc];
 }
 
 /** An arc between two samples that follows those between; its direction at the ends is free. */
@@ -193,6 +222,6 @@ function arcLength(chord: Mm, b: number): Mm {
 }
 
 function isTight({ tight }: Search, low: number, high: number): boolean {
-  for (let i = low; i <= high; i++) if (tight[i]) return true;
+  for (let i = low; i <= high; i++) if (tight(i)) return true;
   return false;
 }

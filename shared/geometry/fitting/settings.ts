@@ -54,8 +54,9 @@ export const FITTING = Object.freeze({
   mostChecks: 24,
   /** The direction of a stroke is that of the chord over so much to both sides. */
   tangentReach: 5,
-  /** A straight worth aiming along: at least so long, its samples so near, looked at in such steps. */
+  /** A straight worth aiming along: at least so long (longer than the most is as good as the most), its samples so near, looked at in such steps. */
   straightLeast: 18,
+  straightMost: 90,
   straightStray: 0.8,
   straightStride: 3,
   /** A stroke is tight where a circle over so much to both sides is smaller than the radius by this factor. */

@@ -4,14 +4,28 @@ import type { PaperPoint } from '../units.ts';
 import type { CleanStroke } from './clean.ts';
 import { FITTING } from './settings.ts';
 
+/** What a fit aims at. */
+export interface Targets {
+  /** Where its pieces may end, one for each cleaned sample. */
+  readonly points: readonly PaperPoint[];
+  /** Positions of corners in the points, and of the corners of the stroke that each stands for. */
+  readonly corners: readonly { readonly at: number; readonly of: readonly number[] }[];
+}
+
+/** Corners where they were drawn. */
+export const asDrawn = ({ points, corners }: CleanStroke): Targets => ({
+  points,
+  corners: corners.map((at) => ({ at, of: [at] })),
+});
+
 /**
  * Points for the pieces of a fit to end at. A hand rounds its corners and samples miss their tips; where
  * the stroke's two sides, drawn on, meet close to such a corner, the points there move onto these sides.
- * Two corners close together become one where that holds for both. `corners` stay positions in the points.
+ * Two corners close together become one where that holds for both.
  */
-export function sharpened({ points, step, corners }: CleanStroke): Pick<CleanStroke, 'points' | 'corners'> {
+export function sharpened({ points, step, corners }: CleanStroke): Targets {
   const moved = [...points];
-  const kept: number[] = [];
+  const kept: { at: number; of: number[] }[] = [];
   const steps = (way: number): number => Math.max(Math.round(way / step), 1);
   const stops = [0, ...corners, points.length - 1];
   for (let k = 1; k < stops.length - 1; k++) {
@@ -20,12 +34,12 @@ export function sharpened({ points, step, corners }: CleanStroke): Pick<CleanStr
     const pair = k + 1 < stops.length - 1 && next - low <= steps(FITTING.pairApart);
     const before = stops[k - 1]!;
     if (pair && moveTip(moved, points, [before, low, next, stops[k + 2]!], steps)) {
-      kept.push((low + next) >> 1);
+      kept.push({ at: (low + next) >> 1, of: [low, next] });
       k++;
       continue;
     }
     moveTip(moved, points, [before, low, low, next], steps);
-    kept.push(low);
+    kept.push({ at: low, of: [low] });
   }
   return { points: moved, corners: kept };
 }
