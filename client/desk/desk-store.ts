@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { EntryId, TeamId } from '../../shared/room/state.ts';
+import type { EntryId, Phase, TeamId } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Glance } from './insight.ts';
 import { keysAreOn, switchKeys } from './keys.ts';
@@ -8,6 +8,8 @@ import { keysAreOn, switchKeys } from './keys.ts';
 export interface DeskState {
   /** The step being looked at; null follows the class. */
   readonly step: Step | null;
+  /** The class's phase when the desk last followed it. */
+  readonly phase: Phase | null;
   readonly team: TeamId | null;
   /** An entry of that team; null is its newest drawing. */
   readonly entry: EntryId | null;
@@ -19,6 +21,8 @@ export interface DeskState {
   readonly glances: Readonly<Record<TeamId, Glance>>;
   readonly keysOn: boolean;
   readonly helpOpen: boolean;
+  /** The class has gone on to a phase: wherever the desk was looking, it goes with it. */
+  readonly follow: (phase: Phase) => void;
   readonly lookAt: (step: Step | null) => void;
   readonly pickTeam: (team: TeamId | null, entry?: EntryId | null) => void;
   readonly mark: (key: string) => void;
@@ -28,8 +32,13 @@ export interface DeskState {
   readonly setHelp: (open: boolean) => void;
 }
 
+/** Whether the lines around the grid would say the same of both. */
+const sameGlance = (a: Glance | undefined, b: Glance): boolean =>
+  a !== undefined && JSON.stringify([a.need, a.finding]) === JSON.stringify([b.need, b.finding]);
+
 export const useDesk = create<DeskState>()((set) => ({
   step: null,
+  phase: null,
   team: null,
   entry: null,
   marked: null,
@@ -37,11 +46,15 @@ export const useDesk = create<DeskState>()((set) => ({
   glances: {},
   keysOn: keysAreOn(),
   helpOpen: false,
+  follow: (phase) => set((state) => (state.phase === phase ? state : { phase, step: null })),
   lookAt: (step) => set({ step }),
   pickTeam: (team, entry = null) => set({ team, entry }),
   mark: (marked) => set({ marked }),
   setMinutes: (minutes) => set({ minutes }),
-  report: (team, glance) => set((state) => ({ glances: { ...state.glances, [team]: glance } })),
+  report: (team, glance) =>
+    set((state) =>
+      sameGlance(state.glances[team], glance) ? state : { glances: { ...state.glances, [team]: glance } },
+    ),
   setKeys: (keysOn) => {
     switchKeys(keysOn);
     set({ keysOn });

@@ -62,11 +62,9 @@ const STEP_VIEWS = {
 } as const satisfies Record<Step, unknown>;
 
 function DeskOfRoom({ room }: { readonly room: RoomState }) {
-  const { step: looked, lookAt } = useDesk();
+  const { step: looked, lookAt, follow } = useDesk();
   const step: Step = looked ?? room.phase;
-  // Wherever the desk was looking, it follows the class when that moves on.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the phase is what moves it
-  useEffect(() => lookAt(null), [room.phase, lookAt]);
+  useEffect(() => follow(room.phase), [room.phase, follow]);
   const View = STEP_VIEWS[step];
   return (
     <div className="desk">

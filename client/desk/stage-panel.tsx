@@ -136,14 +136,13 @@ function StageControls({ duration }: { readonly duration: Seconds }) {
         onChange={(event) => set({ at: Number(event.target.value) })}
       />
       <span className="stage-at">{desk.showing.at(at, duration)}</span>
-      {/* biome-ignore lint/a11y/useSemanticElements: a group of buttons, not of form fields */}
-      <span className="stage-speeds" role="group" aria-label={desk.showing.speedWord}>
+      <fieldset className="stage-speeds" aria-label={desk.showing.speedWord}>
         {SPEEDS.map((each) => (
           <button key={each} type="button" aria-pressed={speed === each} onClick={() => set({ speed: each })}>
             {desk.showing.speed(each)}
           </button>
         ))}
-      </span>
+      </fieldset>
       <Button
         look="quiet"
         icon={<Icon of={X} />}

@@ -1,5 +1,5 @@
 import { TriangleAlert } from 'lucide-react';
-import { memo, useEffect } from 'react';
+import { type KeyboardEvent, memo, useEffect } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -23,13 +23,16 @@ export interface TeamCardProps {
   readonly picked: boolean;
   /** In the tab order: one card of the grid is. */
   readonly inTabOrder: boolean;
+  /** For the arrows from card to card. */
+  readonly onKey: (event: KeyboardEvent) => void;
 }
 
 /** How often "nothing drawn yet" is looked at, ms. */
 const LOOK_EVERY = 15_000;
 
 /** One team, live: its drawing, its word, what may be needed. */
-export const TeamCard = memo(function TeamCard({ room, team, challenge, picked, inTabOrder }: TeamCardProps) {
+export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
+  const { room, team, challenge, picked, inTabOrder, onKey } = props;
   const { desk } = useWords();
   const pickTeam = useDesk((state) => state.pickTeam);
   const drawing = useTeamDrawing(room, team.id);
@@ -55,6 +58,7 @@ export const TeamCard = memo(function TeamCard({ room, team, challenge, picked, 
       tabIndex={inTabOrder ? 0 : -1}
       data-team={team.id}
       onClick={() => pickTeam(team.id)}
+      onKeyDown={onKey}
     >
       <span className="team-card-head">
         <EmblemBadge emblem={team.emblem} size={20} />
@@ -103,10 +107,8 @@ export function needWords(need: Need, { desk, findings }: Wording): string {
   }
 }
 
-/** Tells the lines under the grid what this card knows. */
+/** Tells the lines around the grid what this card knows. */
 function useReported(team: string, glance: Glance): void {
   const report = useDesk((state) => state.report);
-  const key = JSON.stringify([glance.need, glance.finding?.rule]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the key says when the glance has changed
-  useEffect(() => report(team, glance), [team, key, report]);
+  useEffect(() => report(team, glance), [team, glance, report]);
 }

@@ -20,7 +20,7 @@ const STEP_OF_KEY: Readonly<Record<string, 'before' | 'after' | 'up' | 'down'>> 
 
 /** All teams in the order of their berths. One card is in the tab order; arrows go from card to card. */
 export function TeamGrid({ room, challenge, label }: TeamGridProps) {
-  const grid = useRef<HTMLDivElement>(null);
+  const grid = useRef<HTMLElement>(null);
   const picked = useDesk((state) => state.team);
   const first = room.teams.some((team) => team.id === picked) ? picked : room.teams[0]?.id;
   const move = (event: KeyboardEvent) => {
@@ -35,8 +35,7 @@ export function TeamGrid({ room, challenge, label }: TeamGridProps) {
     to?.click();
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a group of buttons, not of form fields
-    <div className="team-grid" ref={grid} role="group" aria-label={label} onKeyDown={move}>
+    <section className="team-grid" ref={grid} aria-label={label}>
       {room.teams.map((team) => (
         <TeamCard
           key={team.id}
@@ -45,9 +44,10 @@ export function TeamGrid({ room, challenge, label }: TeamGridProps) {
           challenge={challenge}
           picked={team.id === picked}
           inTabOrder={team.id === first}
+          onKey={move}
         />
       ))}
-    </div>
+    </section>
   );
 }
 

