@@ -1,17 +1,16 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { Design } from '../../shared/documents/design.ts';
-import { parseDocument } from '../../shared/documents/values.ts';
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { pathOf } from '../../shared/geometry/path.ts';
-import { testServer } from '../rooms/harness.ts';
-import { expectClean, openBrowser, PAGES, type Watched, watchedPage } from './browser.ts';
-import { type Pointer, TestHand } from './hand.ts';
+import { expectClean, openBrowser, type Watched } from './browser.ts';
+import type { Pointer, TestHand } from './hand.ts';
 import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+import { kept, ofLines, ofMarks, tabletIn, tool } from './tablet-page.ts';
 
 let browser: Browser;
 let room: TestRoom;
 let watched: Watched;
+let hand: TestHand;
 beforeAll(async () => {
   browser = await openBrowser();
   room = await testRoom();
@@ -20,59 +19,16 @@ afterAll(async () => {
   await browser.close();
   await room.end();
 });
+afterEach(() => watched.context.close());
 
-/** A tablet that has joined and sees the sheet of a challenge. */
-async function tabletWith(key: string): Promise<TestHand> {
-  if (room.desk.state?.phase === 'build') await room.ask({ kind: 'go-to', phase: 'brief' });
-  await room.ask({ kind: 'choose-challenge', key }, { kind: 'start-building', seconds: null });
-  watched = await watchedPage(browser, `${room.server.url}/`, { width: 1180, height: 820, touch: true });
-  await watched.page.goto(`${room.server.url}/j?word=${room.word}`);
-  return TestHand.on(watched.page, challengeNamed(key).sheet);
-}
-
-const tool = (name: string) => watched.page.locator('.tools').getByText(name, { exact: true }).click();
-
-/** The draft that the browser keeps, once it is as wanted. */
-async function kept(page: Page, wanted: (design: Design) => boolean): Promise<Design> {
-  const end = Date.now() + 5000;
-  for (;;) {
-    const raw = await page.evaluate(
-      () =>
-        new Promise<unknown>((resolve, reject) => {
-          const opening = indexedDB.open('harbour-lines');
-          opening.onerror = () => reject(opening.error);
-          opening.onsuccess = () => {
-            const db = opening.result;
-            const all = db.transaction('drafts').objectStore('drafts').getAll();
-            all.onsuccess = () => {
-              db.close();
-              resolve(all.result.at(-1));
-            };
-          };
-        }),
-    );
-    const read = parseDocument(Design, raw);
-    if (read.ok && wanted(read.value)) return read.value;
-    if (Date.now() > end) throw new Error(`the draft never became as wanted: ${JSON.stringify(raw)}`);
-    await page.waitForTimeout(30);
-  }
-}
-
-const ofLines = (n: number) => (design: Design) => design.drawing.lines.length === n;
-const ofMarks = (n: number) => (design: Design) => design.drawing.marks.length === n;
+const open = async (key = 'one-fast-stretch') => {
+  ({ hand, watched } = await tabletIn(browser, room, key));
+};
 
 describe.each<Pointer>(['touch', 'pen', 'mouse'])('drawing by %s', (pointer) => {
-  let hand: TestHand;
-  beforeEach(async () => {
-    hand = await tabletWith('one-fast-stretch');
-    hand.pointer = pointer;
-  });
-  afterEach(async () => {
-    expectClean(watched);
-    await watched.context.close();
-  });
-
   it('every tool does its work on the paper', async () => {
+    await open();
+    hand.pointer = pointer;
     const { page } = watched;
     await hand.tap(50, 160);
     await hand.tap(201, 161);
@@ -82,13 +38,13 @@ describe.each<Pointer>(['touch', 'pen', 'mouse'])('drawing by %s', (pointer) => 
       pieces: [{ to: { x: 200, y: 160 } }],
     });
 
-    await tool('Curve');
+    await tool(watched.page, 'Curve');
     await hand.drag([125, 160], [125, 150], [125, 140]);
     design = await kept(page, (d) => d.drawing.lines[0]?.pieces[0]?.bulge !== 0);
     // Pulled up by 20 mm on a chord of 150: bulge is sagitta over half chord.
     expect(design.drawing.lines[0]!.pieces[0]!.bulge).toBeCloseTo(20 / 75, 1);
 
-    await tool('Freehand');
+    await tool(watched.page, 'Freehand');
     const round = Array.from({ length: 30 }, (_, i): [number, number] => [
       200 + 40 * Math.sin((i / 29) * Math.PI),
       110 + 50 * Math.cos((i / 29) * Math.PI),
@@ -108,25 +64,23 @@ describe.each<Pointer>(['touch', 'pen', 'mouse'])('drawing by %s', (pointer) => 
     await hand.drag([90, 144], [110, 141], [125, 140]);
     design = await kept(page, (d) => (d.drawing.marks[0]?.at ?? 0) > before + 20);
 
-    await tool('Move');
+    await tool(watched.page, 'Move');
     await hand.drag([50, 160], [50, 150], [50, 140]);
     design = await kept(page, (d) => d.drawing.lines[0]?.from.y === 140);
 
-    await tool('Rub out');
+    await tool(watched.page, 'Rub out');
     await hand.tap(125, 130);
     design = await kept(page, ofMarks(0));
     await page.getByText('Whole line').click();
     await hand.tap(238, 110);
     await kept(page, ofLines(0));
+    expectClean(watched);
   });
 });
 
 describe('the tablet', () => {
-  let hand: TestHand;
-  afterEach(() => watched.context.close());
-
   it('takes back and does again by keyboard, nudges and deletes what is chosen', async () => {
-    hand = await tabletWith('one-fast-stretch');
+    await open();
     const { page } = watched;
     await hand.drag([50, 160], [100, 160], [150, 160]);
     await hand.drag([150, 160], [150, 110]);
@@ -148,57 +102,8 @@ describe('the tablet', () => {
     expectClean(watched);
   });
 
-  it('keeps the draft over a reload', async () => {
-    hand = await tabletWith('one-fast-stretch');
-    const { page } = watched;
-    await hand.drag([50, 160], [100, 160], [150, 160]);
-    const design = await kept(page, ofLines(1));
-    await page.reload();
-    await page.getByText('10 cm of line').waitFor();
-    expect(await kept(page, ofLines(1))).toEqual(design);
-    expectClean(watched);
-  });
-
-  it('finds the draft that the server kept where this browser has none', async () => {
-    hand = await tabletWith('one-fast-stretch');
-    const { page } = watched;
-    await hand.drag([50, 160], [100, 160], [170, 160]);
-    const drawn = () =>
-      room.desk.latest.some(
-        (value) =>
-          value.kind === 'draft' && JSON.stringify(value.design).includes('"to":{"x":17000,"y":16000}'),
-      );
-    await room.desk.until('the draft at the desk', drawn);
-    await page.evaluate(
-      () =>
-        new Promise((resolve) => {
-          const opening = indexedDB.open('harbour-lines');
-          opening.onsuccess = () => {
-            const clearing = opening.result.transaction('drafts', 'readwrite').objectStore('drafts').clear();
-            clearing.onsuccess = resolve;
-          };
-        }),
-    );
-    await page.reload();
-    await page.getByText('12 cm of line').waitFor();
-    expectClean(watched);
-  });
-
-  it('keeps the way back while the room looks at the board', async () => {
-    hand = await tabletWith('one-fast-stretch');
-    const { page } = watched;
-    await hand.drag([50, 160], [100, 160], [150, 160]);
-    await kept(page, ofLines(1));
-    await room.ask({ kind: 'go-to', phase: 'show' });
-    await page.getByText('Look at the board').waitFor();
-    await room.ask({ kind: 'go-to', phase: 'build' });
-    await page.getByRole('button', { name: 'Undo' }).click();
-    await kept(page, ofLines(0));
-    expectClean(watched);
-  });
-
   it('says what it found a second after the finger went up, and mends it', async () => {
-    hand = await tabletWith('one-fast-stretch');
+    await open();
     const { page } = watched;
     await hand.drag([50, 160], [200, 160]);
     const lift = await hand.hold([200, 160], [150, 140], [120, 110]);
@@ -216,7 +121,7 @@ describe('the tablet', () => {
   });
 
   it('drives the robot over the drawing and says what comes of it', async () => {
-    hand = await tabletWith('one-fast-stretch');
+    await open();
     const { page } = watched;
     await hand.drag([50, 160], [200, 160]);
     await page.getByRole('button', { name: 'Try it' }).click();
@@ -234,7 +139,7 @@ describe('the tablet', () => {
   });
 
   it('hands in, says why it scored, and takes an entry up again', async () => {
-    hand = await tabletWith('one-fast-stretch');
+    await open();
     const { page } = watched;
     await hand.drag([50, 160], [200, 160]);
     await page.getByRole('button', { name: 'Hand in' }).click();
@@ -251,9 +156,9 @@ describe('the tablet', () => {
   });
 
   it('finishes a stroke in progress before it rests at "Look here", and keeps the drawing', async () => {
-    hand = await tabletWith('one-fast-stretch');
+    await open();
     const { page } = watched;
-    await tool('Freehand');
+    await tool(watched.page, 'Freehand');
     const lift = await hand.hold([60, 160], [80, 160], [110, 160]);
     await room.ask({ kind: 'look-here', on: true });
     await page.waitForTimeout(400);
@@ -272,7 +177,7 @@ describe('the tablet', () => {
   });
 
   it('lets only marks be placed where the lines are given', async () => {
-    hand = await tabletWith('park-on-the-landing');
+    await open('park-on-the-landing');
     const { page } = watched;
     expect(await page.locator('.tools').getByText('Straight').count()).toBe(0);
     const { sheet } = challengeNamed('park-on-the-landing');
@@ -286,7 +191,7 @@ describe('the tablet', () => {
   });
 
   it('has no violation that axe-core finds, while drawing, trying and handing in', async () => {
-    hand = await tabletWith('one-fast-stretch');
+    await open();
     const { page } = watched;
     const violations = async () => {
       const { violations: found } = await new AxeBuilder({ page }).analyze();
@@ -304,36 +209,5 @@ describe('the tablet', () => {
     await page.getByRole('button', { name: 'Hand in' }).click();
     await page.waitForTimeout(400);
     expect(await violations()).toEqual([]);
-  });
-});
-
-describe('the tablet while the server is dead', () => {
-  it('draws, checks and tries on, finds its draft and hands in when the server is back', async () => {
-    const hand = await tabletWith('one-fast-stretch');
-    const { page, context } = watched;
-    await hand.drag([50, 160], [200, 160]);
-    await kept(page, ofLines(1));
-    const { port, dataDir } = room.server;
-    await room.server.close();
-    await page.getByText('No connection').waitFor();
-    await hand.drag([200, 160], [120, 110]);
-    await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
-    await page.locator('.callout', { hasText: 'Sharp corner' }).waitFor();
-    await page.getByRole('button', { name: 'Try it' }).click();
-    await page.getByRole('button', { name: 'Pause' }).waitFor();
-    await page.getByRole('button', { name: 'Back to the drawing' }).click();
-    await page.getByRole('button', { name: 'Hand in' }).click();
-    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
-    await page.getByText('It goes as soon as the connection is back').waitFor();
-    const server = await testServer({ port, dataDir, pages: PAGES });
-    try {
-      await page.getByText('0 of 60').waitFor();
-      await page.reload();
-      await page.getByText(/1 thing|things to look at/).waitFor();
-      await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
-    } finally {
-      await context.close();
-      await server.close();
-    }
   });
 });

@@ -1,0 +1,52 @@
+import type { ReactNode } from 'react';
+import { textIn } from '../../../shared/wording/wording.ts';
+import { useLocale, useWords } from '../../parts/use-words.ts';
+import { drawsLines } from '../editor/model.ts';
+import type { Proposal } from '../editor/propose.ts';
+import type { DrawingSession } from './session.ts';
+import { useSessionState } from './use-session.ts';
+
+/** One line under the paper: what the tool does, what the finger caught on, or why nothing happened. */
+export function Hint({
+  session,
+  proposal,
+}: {
+  readonly session: DrawingSession;
+  readonly proposal: Proposal | null;
+}) {
+  const words = useWords().tablet.building;
+  const locale = useLocale();
+  const { tool, pending, rub } = useSessionState(session, (state) => state.editor);
+  const refusal = useSessionState(session, (state) => state.refusal);
+  const { sheet, play } = session.context;
+  const most = refusal && 'most' in refusal ? refusal.most : 0;
+  let said: ReactNode = pending ? words.secondTap : words.how(tool, drawsLines(play));
+  if (refusal) said = words.notDone(refusal.code, most);
+  if (proposal?.snap) {
+    const { at, why, degrees = 0 } = proposal.snap;
+    const berth = at === sheet.finish?.at ? sheet.finish : sheet.start;
+    said = words.caught(why, textIn(berth.name, locale), degrees) ?? said;
+  }
+  if (proposal?.caught) said = words.bent(proposal.caught);
+  return (
+    <div className="hint" data-refused={refusal !== null && !proposal}>
+      <p role="status">{said}</p>
+      {tool === 'rub' && drawsLines(play) && (
+        <div className="hint-choice" role="radiogroup" aria-label={words.rubWhat}>
+          {(['piece', 'line'] as const).map((what) => (
+            <label key={what} className="choice" data-chosen={rub === what}>
+              <input
+                type="radio"
+                name="rub"
+                className="tool-input"
+                checked={rub === what}
+                onChange={() => session.choose({ rub: what })}
+              />
+              {what === 'piece' ? words.rubPiece : words.rubLine}
+            </label>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}

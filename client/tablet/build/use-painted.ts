@@ -1,0 +1,87 @@
+import { type RefObject, useCallback, useMemo } from 'react';
+import type { Finding } from '../../../shared/documents/verdict.ts';
+import { cos, sin } from '../../../shared/geometry/exact-math.ts';
+import type { Judged } from '../../../shared/judge/judge.ts';
+import type { Picture } from '../../../shared/picture/shapes.ts';
+import { type Layout, layOut } from '../../../shared/track/layout.ts';
+import { type Painter, together } from '../../canvas/painter.ts';
+import type { SheetHandle } from '../../canvas/sheet-view.tsx';
+import type { Editor } from '../editor/model.ts';
+import type { Proposal } from '../editor/propose.ts';
+import { overGesture, overInk, overVerdict, pictureOfDesign, underInk, waitingRobot } from './overlay.ts';
+import type { DrawingSession } from './session.ts';
+import type { ShowProposal } from './use-pointer.ts';
+
+/** What the canvas shows of a drawing at rest. */
+export interface Painted {
+  readonly layout: Layout;
+  readonly picture: Picture;
+  readonly under: Painter;
+  readonly over: Painter | null;
+}
+
+export interface PaintedOptions {
+  readonly session: DrawingSession;
+  readonly editor: Editor;
+  /** What was found is put away while a finger is on the paper. */
+  readonly fingerDown: boolean;
+  readonly judged: Judged | null;
+  readonly found: readonly Finding[];
+  readonly open: Finding | null;
+}
+
+export function usePainted({ session, editor, fingerDown, judged, found, open }: PaintedOptions): Painted {
+  const { context } = session;
+  const { design } = editor;
+  const layout = useMemo(() => layOut(context.sheet, design.drawing), [context, design]);
+  const picture = useMemo(() => pictureOfDesign(design, context), [design, context]);
+  const mended = open?.remedy?.design;
+  const ghost = useMemo(
+    () => (mended ? { of: pictureOfDesign(mended, context), now: picture } : null),
+    [mended, picture, context],
+  );
+  const robot = useMemo(() => {
+    const { heading } = context.sheet.start;
+    return waitingRobot(context, cos(heading), sin(heading));
+  }, [context]);
+  const under = useMemo(() => underInk(editor, robot), [editor, robot]);
+  const over = useMemo(
+    () =>
+      fingerDown ? null : together(overVerdict(judged, layout, found, open, ghost), overInk(editor, picture)),
+    [fingerDown, judged, layout, found, open, ghost, editor, picture],
+  );
+  return { layout, picture, under, over };
+}
+
+/** Draws what a gesture proposes past React; only what it caught on is said by the page. */
+export function useShown(
+  session: DrawingSession,
+  handle: RefObject<SheetHandle | null>,
+  setProposal: (change: (before: Proposal | null) => Proposal | null) => void,
+): ShowProposal {
+  return useCallback(
+    (proposal, progress) => {
+      const sheet = handle.current;
+      if (!proposal || !progress) {
+        sheet?.preview(null);
+        sheet?.over(null);
+        setProposal(() => null);
+        return;
+      }
+      const { editor, context } = session;
+      const { edited } = proposal;
+      const changed: Picture | null =
+        edited.ok && edited.design !== editor.design ? pictureOfDesign(edited.design, context) : null;
+      sheet?.preview(changed);
+      sheet?.over(overGesture(proposal, progress, editor, context));
+      setProposal((before) =>
+        before?.snap?.why === proposal.snap?.why &&
+        before?.snap?.degrees === proposal.snap?.degrees &&
+        before?.caught === proposal.caught
+          ? before
+          : proposal,
+      );
+    },
+    [session, handle, setProposal],
+  );
+}

@@ -1,0 +1,106 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { testServer } from '../rooms/harness.ts';
+import { expectClean, openBrowser, PAGES, type Watched } from './browser.ts';
+import type { TestHand } from './hand.ts';
+import { type TestRoom, testRoom } from './room.ts';
+import { kept, ofLines, tabletIn } from './tablet-page.ts';
+
+let browser: Browser;
+let room: TestRoom;
+let watched: Watched;
+let hand: TestHand;
+beforeAll(async () => {
+  browser = await openBrowser();
+  room = await testRoom();
+});
+afterAll(async () => {
+  await browser.close();
+  await room.end();
+});
+afterEach(() => watched.context.close());
+
+const open = async () => {
+  ({ hand, watched } = await tabletIn(browser, room, 'one-fast-stretch'));
+};
+
+describe('drafts of a tablet', () => {
+  it('keeps the draft over a reload', async () => {
+    await open();
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    const design = await kept(page, ofLines(1));
+    await page.reload();
+    await page.getByText('10 cm of line').waitFor();
+    expect(await kept(page, ofLines(1))).toEqual(design);
+    expectClean(watched);
+  });
+
+  it('finds the draft that the server kept where this browser has none', async () => {
+    await open();
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [170, 160]);
+    const drawn = () =>
+      room.desk.latest.some(
+        (value) =>
+          value.kind === 'draft' && JSON.stringify(value.design).includes('"to":{"x":17000,"y":16000}'),
+      );
+    await room.desk.until('the draft at the desk', drawn);
+    await page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          const opening = indexedDB.open('harbour-lines');
+          opening.onsuccess = () => {
+            const clearing = opening.result.transaction('drafts', 'readwrite').objectStore('drafts').clear();
+            clearing.onsuccess = resolve;
+          };
+        }),
+    );
+    await page.reload();
+    await page.getByText('12 cm of line').waitFor();
+    expectClean(watched);
+  });
+
+  it('keeps the way back while the room looks at the board', async () => {
+    await open();
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    await kept(page, ofLines(1));
+    await room.ask({ kind: 'go-to', phase: 'show' });
+    await page.getByText('Look at the board').waitFor();
+    await room.ask({ kind: 'go-to', phase: 'build' });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, ofLines(0));
+    expectClean(watched);
+  });
+});
+
+describe('the tablet while the server is dead', () => {
+  it('draws, checks and tries on, finds its draft and hands in when the server is back', async () => {
+    await open();
+    const { page } = watched;
+    await hand.drag([50, 160], [200, 160]);
+    await kept(page, ofLines(1));
+    const { port, dataDir } = room.server;
+    await room.server.close();
+    await page.getByText('No connection').waitFor();
+    await hand.drag([200, 160], [120, 110]);
+    await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    await page.locator('.callout', { hasText: 'Sharp corner' }).waitFor();
+    await page.getByRole('button', { name: 'Try it' }).click();
+    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
+    await page.getByRole('button', { name: 'Hand in' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
+    await page.getByText('It goes as soon as the connection is back').waitFor();
+    const server = await testServer({ port, dataDir, pages: PAGES });
+    try {
+      await page.getByText('0 of 60').waitFor();
+      await page.reload();
+      await page.getByText(/1 thing|things to look at/).waitFor();
+      await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
+    } finally {
+      await server.close();
+    }
+  });
+});
