@@ -9,6 +9,7 @@ export function reportLines(challenge: Challenge, verdict: Verdict, words: Wordi
     `${verdict.met ? 'Met' : 'Not met'}: ${verdict.total} of 100 points`,
     '',
     ...goalLines(challenge, verdict, words),
+    ...meritLines(challenge, verdict, words),
     '',
     ...verdict.runs.flatMap((run, i) => runLines(run, i, verdict.runs.length, words)),
     '',
@@ -29,6 +30,13 @@ function goalLines(challenge: Challenge, verdict: Verdict, words: Wording): stri
   });
   return ['Goals', ...lines];
 }
+
+/** What gives points beside the goals. */
+const meritLines = (challenge: Challenge, { points }: Verdict, words: Wording): string[] =>
+  points.slice(challenge.goals.length).map((line) => {
+    const name = words.numbers.capital(words.points.reason(line, challenge));
+    return `  ${name}: ${words.points.got(line)} points. ${words.points.because(line) ?? ''}`;
+  });
 
 function runLines(run: RunSummary, index: number, count: number, words: Wording): string[] {
   const which = count === 1 ? 'Run' : `Run ${index + 1} of ${count}`;

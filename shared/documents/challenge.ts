@@ -58,6 +58,11 @@ export const Challenge = z.strictObject({
   begin: z.optional(Design),
   /** The maker's own sound design. Never sent to teams by the server. */
   model: z.optional(Design),
+  /**
+   * The lowest cost of a drawing that is known to meet it: mm of line and 20 a mark, in files in
+   * hundredths like a length.
+   */
+  par: z.optional(Length),
   /** For the teacher: what it teaches, usual mistakes, a question to ask. */
   note: z.optional(z.strictObject({ teaches: Texts, mistakes: Texts, ask: Texts })),
 });

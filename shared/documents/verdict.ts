@@ -146,7 +146,16 @@ export const GoalResult = z.strictObject({
 /** The reason of a goal's points; the goal's id stands behind it. */
 export const GOAL_REASON = 'goal:';
 
-export const PointLine = z.strictObject({ reason: z.string(), got: z.number(), of: z.number() });
+export const PointLine = z.strictObject({
+  reason: z.string(),
+  got: z.number(),
+  of: z.number(),
+  /** What was counted, and beside what: robots of robots, the cost beside the lowest that is known. */
+  measured: z.optional(z.number()),
+  allowed: z.optional(z.number()),
+  /** Nothing yet, because the challenge is not met. */
+  withheld: z.optional(z.literal(true)),
+});
 
 export const Verdict = z.strictObject({
   version: z.literal(1),

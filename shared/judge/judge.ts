@@ -1,5 +1,5 @@
 import type { Challenge } from '../documents/challenge.ts';
-import type { Design } from '../documents/design.ts';
+import type { Design, Drawing } from '../documents/design.ts';
 import type { DesignRefusal } from '../documents/refusal.ts';
 import type { RunEventOf, Trace } from '../documents/trace.ts';
 import {
@@ -12,6 +12,7 @@ import {
 } from '../documents/verdict.ts';
 import { measureGoal, type Runs } from '../goals/measure.ts';
 import { eventsOf } from '../goals/predicate.ts';
+import { costOf } from '../points/cost.ts';
 import { pointLines, totalOf } from '../points/points.ts';
 import { checkDrawing, ruleContext } from '../rules/rules.ts';
 import { idealRuns } from '../run/ideal-runs.ts';
@@ -36,7 +37,10 @@ export interface Judged {
  */
 export function judge(challenge: Challenge, design: Design, level: Verdict['level']): Judged {
   const refusal = refusalOf(challenge, design);
-  if (refusal) return { verdict: verdictOf(challenge, level, [], [], unmet(challenge)), traces: [], refusal };
+  if (refusal) {
+    const verdict = verdictOf(challenge, design.drawing, level, [], [], unmet(challenge));
+    return { verdict, traces: [], refusal };
+  }
   const { sheet, kit, starts } = challenge;
   const drawing = canonicalDrawing(design.drawing, sheet.given);
   // What is driven is the canonical form; what is found wrong is said of the lines that were drawn.
@@ -47,7 +51,7 @@ export function judge(challenge: Challenge, design: Design, level: Verdict['leve
   const proposed = checkDrawing(ruleContext(sheet, design.drawing, kit, starts));
   const findings = settleSeverities(proposed, runs.traces);
   return {
-    verdict: verdictOf(challenge, level, findings, runs.traces, results(challenge, runs, drawing)),
+    verdict: verdictOf(challenge, drawing, level, findings, runs.traces, results(challenge, runs, drawing)),
     traces: runs.traces,
   };
 }
@@ -69,12 +73,16 @@ const unmet = (challenge: Challenge): GoalResult[] =>
 
 function verdictOf(
   challenge: Challenge,
+  drawing: Drawing,
   level: Verdict['level'],
   findings: readonly Finding[],
   traces: readonly Trace[],
   goals: readonly GoalResult[],
 ): Verdict {
-  const points = pointLines(challenge.goals, goals);
+  const stopped = findings.some((finding) => finding.severity === 'stops');
+  const { par } = challenge;
+  const thrift = par === undefined ? undefined : { cost: costOf(drawing), par };
+  const points = pointLines(challenge.goals, goals, { stopped, thrift });
   const mustMet = challenge.goals.every((goal, i) => !goal.must || goals[i]!.met);
   return {
     version: 1,
@@ -83,7 +91,7 @@ function verdictOf(
     findings: [...findings],
     runs: traces.map(summaryOf),
     goals: [...goals],
-    met: mustMet && !findings.some((finding) => finding.severity === 'stops'),
+    met: mustMet && !stopped,
     points,
     total: totalOf(points),
   };

@@ -32,6 +32,32 @@ export function bestOfRounds(team: string, entries: readonly Scored[]): Readonly
   return best;
 }
 
+/** How far a team has come: nobody is compared with anybody else. */
+export interface Growth {
+  readonly team: string;
+  /** Sums over its rounds, of its first entry and of its best one. */
+  readonly first: number;
+  readonly best: number;
+  /** best − first, never negative. */
+  readonly grown: number;
+}
+
+/** Every team against its own first entries, in the order of `teams`; entries in the order of handing in. */
+export const growth = (teams: readonly string[], entries: readonly Scored[]): Growth[] =>
+  teams.map((team) => {
+    const first = total(firstOfRounds(team, entries));
+    const best = total(bestOfRounds(team, entries));
+    return { team, first, best, grown: best - first };
+  });
+
+function firstOfRounds(team: string, entries: readonly Scored[]): ReadonlyMap<number, number> {
+  const first = new Map<number, number>();
+  for (const entry of entries) {
+    if (entry.team === team && !first.has(entry.round)) first.set(entry.round, entry.points);
+  }
+  return first;
+}
+
 /** The rank of each value, highest first: equal values share a rank and the next one leaves a gap. */
 export const ranksOf = (values: readonly number[]): number[] =>
   values.map((value) => 1 + values.filter((other) => other > value).length);

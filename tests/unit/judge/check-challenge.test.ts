@@ -96,8 +96,8 @@ describe('checkChallenge', () => {
     expect(wanting({ kind: 'time', from: 12, to: 10 })).toEqual([{ path: goalPath, code: 'window-empty' }]);
   });
   test('windows of time operators are held to the same, with their place', () => {
-    const within = (from: number, to: number): Formula => ({
-      kind: 'eventually',
+    const within = (from: number, to: number, kind: 'always' | 'eventually' = 'eventually'): Formula => ({
+      kind,
       of: { kind: 'finish' },
       window: { from, to },
     });
@@ -106,7 +106,7 @@ describe('checkChallenge', () => {
     expect(wanting({ kind: 'and', of: [{ kind: 'finish' }, within(9.5, 10.5)] })).toEqual([
       { path: [...goalPath, 'of', 1, 'window'], code: 'window-unfair' },
     ]);
-    expect(wanting({ ...within(5, 5), kind: 'always' })).toEqual([
+    expect(wanting(within(5, 5, 'always'))).toEqual([
       { path: [...goalPath, 'window'], code: 'window-empty' },
     ]);
     const never: Formula = { kind: 'until', hold: { kind: 'finish' }, until: { kind: 'finish' }, within: 0 };

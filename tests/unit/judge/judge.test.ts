@@ -54,6 +54,15 @@ describe('judge', () => {
     expect(judge(challenge, challenge.model!, 'live').verdict.findings).toEqual([]);
   });
 
+  test('where a par is known, the cost of the marks gives a quarter of the points', () => {
+    // Its lines are given, so the model's one mark is all of its cost: 20; 25 points times 10 over 20.
+    const challenge = { ...ready('park-on-the-landing'), par: 10 };
+    const { verdict } = judge(challenge, challenge.model!, 'live');
+    expect(verdict.points.at(-1)).toEqual({ reason: 'thrift', got: 12, of: 25, measured: 20, allowed: 10 });
+    expect(verdict.total).toBe(75 + 12);
+    expect(throughFile(verdict)).toEqual({ ok: true, value: verdict });
+  });
+
   test('a design that is refused has no runs, no points and the reason', () => {
     const challenge = ready('ferry-junction');
     const marks = [{ id: 'm', line: 'gone', at: 10, bands: [{ ink: 'C', length: 5.5, gap: 0 }] }];

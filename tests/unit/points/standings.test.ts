@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { standings } from '../../../shared/points/standings.ts';
+import { growth, standings } from '../../../shared/points/standings.ts';
 
 const entry = (team: string, round: number, points: number) => ({ team, round, points });
 
@@ -30,6 +30,28 @@ describe('standings', () => {
       ['shell', 60, 1],
       ['leaf', 30, 3],
       ['bell', 0, 4],
+    ]);
+  });
+});
+
+describe('growth', () => {
+  test('a team against its own first entry of each round, in the order of the teams', () => {
+    const table = growth(
+      ['bell', 'kite', 'shell'],
+      [
+        entry('bell', 0, 50),
+        entry('kite', 0, 90),
+        entry('bell', 0, 80),
+        entry('kite', 0, 70),
+        entry('bell', 1, 40),
+        entry('bell', 0, 60),
+        entry('bell', 1, 45),
+      ],
+    );
+    expect(table).toEqual([
+      { team: 'bell', first: 90, best: 125, grown: 35 },
+      { team: 'kite', first: 90, best: 90, grown: 0 },
+      { team: 'shell', first: 0, best: 0, grown: 0 },
     ]);
   });
 });
