@@ -4,11 +4,31 @@ import { importsOf, sources } from './files.ts';
 const shared = sources('shared');
 const everything = sources('shared', 'server', 'client', 'tests');
 
-/** Operations whose last bits ECMAScript leaves to the implementation. */
-const INEXACT =
-  /\bMath\.(sin|cos|tan|asin|acos|atan|atan2|sinh|cosh|tanh|asinh|acosh|atanh|exp|expm1|log|log2|log10|log1p|pow|hypot|cbrt)\b|\*\*/;
+/**
+ * What ECMAScript leaves to the implementation: functions and powers that it calls approximated, Math
+ * under another name (where this search would not find them), text by locale or Unicode version, text
+ * of a stack, digits in another radix but of whole numbers, and what garbage, threads and WebAssembly
+ * bring. Also exact sums and halves, which not every engine has yet. Sorting is stable by ES2019.
+ */
+const INEXACT = new RegExp(
+  [
+    /\bMath\.(sin|cos|tan|asin|acos|atan|atan2|sinh|cosh|tanh|asinh|acosh|atanh)\b/,
+    /\bMath\.(exp|expm1|log|log2|log10|log1p|pow|hypot|cbrt|sumPrecise|f16round)\b/,
+    /\*\*(?!\/)|\bMath\s*(\[|[;,)\]}]|$)|\bMath\?\.|\b(Float16Array|getFloat16)\b/,
+    /\b(localeCompare|toLocale\w*|Intl)\b|\.normalize\(|\\p\{|\.stack\b/,
+    /\b(WeakRef|FinalizationRegistry|Atomics|SharedArrayBuffer|WebAssembly|eval)\b|new Function\b/,
+  ]
+    .map((pattern) => pattern.source)
+    .join('|'),
+);
+/** Digits in another radix are exact for whole numbers only. */
+const RADIX = /\.toString\([^)]/;
+const WHOLE_IN_RADIX = ['shared/run/state-hash.ts'];
 /** Colours are compared with thresholds far from any last bit, by a library that uses these. */
 const MAY_BE_INEXACT = ['shared/kit/colour.ts'];
+
+/** Packages that only compare, add and multiply, or never touch a number that decides. */
+const EXACT_PACKAGES = ['zod/mini', 'flatbush'];
 
 /** Clocks, chance, and the world outside. */
 const IMPURE =
@@ -33,6 +53,36 @@ describe('purity', () => {
   it('shared uses no operation that differs between JavaScript engines', () => {
     const files = shared.filter((f) => !MAY_BE_INEXACT.includes(f.path));
     expect(found(files, INEXACT)).toEqual([]);
+    const inRadix = shared.filter((f) => !WHOLE_IN_RADIX.includes(f.path));
+    expect(found(inRadix, RADIX)).toEqual([]);
+  });
+
+  it.each([
+    'Math.sinh(x)',
+    'x ** y',
+    'const { sin } = Math;',
+    'Math["sin"](x)',
+    'const m = Math',
+    'a.localeCompare(b)',
+    'new Intl.Collator()',
+    'Math.hypot(x, y)',
+  ])('the search finds %s', (code) => expect(code).toMatch(INEXACT));
+
+  it.each(['Math.sqrt(x)', 'Math.imul(a, b)', 'Math.fround(x)', 'const x = 2 * Math.PI;', 'Math.max(...xs)'])(
+    'the search lets %s pass',
+    (code) => expect(code).not.toMatch(INEXACT),
+  );
+
+  it('only the colour check imports packages that may use such operations', () => {
+    const allowed = new Map([
+      ['culori', MAY_BE_INEXACT],
+      ['culori/fn', MAY_BE_INEXACT],
+    ]);
+    const packages = shared.flatMap(importsOf).filter((i) => !i.to.startsWith('shared/'));
+    const strangers = packages.filter(
+      ({ from, to }) => !EXACT_PACKAGES.includes(to) && !allowed.get(to)?.includes(from),
+    );
+    expect(strangers).toEqual([]);
   });
 
   it('shared imports no Node module', () => {
