@@ -77,8 +77,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
           handle={handle}
           label={label}
         >
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys move what is chosen on it */}
-          <div className="surface" ref={surface} tabIndex={0} role="application" aria-label={label} />
+          <div className="surface" ref={surface} role="application" aria-label={label} />
           {chosenMark && !fingerDown && (
             <PlacedBox
               className="mark-buttons"

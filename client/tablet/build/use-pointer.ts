@@ -28,6 +28,8 @@ export function usePointer(surface: RefObject<HTMLElement | null>, options: Poin
   useEffect(() => {
     const element = surface.current;
     if (!element || !view) return;
+    // Arrow keys move what is chosen on the paper, so it takes the focus.
+    element.tabIndex = 0;
     const hand = new Hand(element, session, view, show);
     const down = (event: PointerEvent) => {
       if (!resting) hand.down(event);
