@@ -6,26 +6,31 @@ import type { Shares } from '../sweeps/shares.ts';
 
 /**
  * Every row of the table in the model's description, 200 robots at each of creep, steady and fast, seeds
- * 1000 and up. Stated are percents from a separate, older program; where that gives a range, its middle.
+ * 1000 and up. Stated are percents from a separate, older program; a range where that gives one.
+ *
+ * Six rows sit on the flank of a step from all to nothing, where a tenth of a millimetre is worth ten
+ * percent. They have the tolerance that matters, in the row's own quantity: the stated shares come out
+ * within `flank` of the stated value. Both programs follow the same description; here two things are
+ * done more exactly, and the model is kept. The older program painted bands one after another with a
+ * blurred edge each, which left a dark seam between neighbours; here the blur is of the finished ink,
+ * also over a gap of white. And here a line counts as lost only when all readings together are faint,
+ * which is 0.2 mm later and lets more robots over a gap of 10 mm at creep.
  */
 interface Row {
   readonly name: string;
-  readonly found: () => Shares;
-  readonly stated: Shares;
+  readonly value: number;
+  readonly found: (value: number) => Shares;
+  readonly stated: Stated;
+  readonly flank: number;
 }
+
+/** At creep, steady and fast; or from the least to the most of all three. */
+type Stated = Shares | { readonly from: number; readonly to: number };
 
 /** Two samples of 200 around one half differ by less in 997 of 1000 cases. */
 const NEAR = 15;
-
-/**
- * Rows at tipping points that differ for a reason. The older program painted bands one after another,
- * which left a dark seam between neighbours; here the blur is exact, also over a gap of white. And a line
- * counts as lost only when all readings together are faint, so that robots get over wider gaps and read
- * in more light.
- */
-const SEAM = ['black before a mark 22', 'band length 4', 'one band longer 0.5', 'white between bands 1'];
-const FAINT = ['gap in the line 10', 'light, tracked 1.5', 'warm lamp, read 0.6'];
-const KNOWN = new Set([...SEAM, ...FAINT]);
+/** Beside a step nearly all or nearly none is no further from the stated. */
+const NEARLY = 3;
 
 const all = (share: number): Shares => [share, share, share];
 const light = (change: number): Ambient => ({
@@ -39,17 +44,15 @@ const warmLamp = (change: number): Ambient => ({
   tint: { red: 2, green: 1, blue: 0.3 },
 });
 
-/** One row a value: `stated` pairs a value with its shares. */
+const range = (from: number, to: number): Stated => ({ from, to });
+
+/** One row a value: `stated` pairs a value with its shares, and on a flank with its tolerance. */
 function rows(
   name: string,
   found: (value: number) => Shares,
-  stated: readonly (readonly [number, Shares])[],
+  stated: readonly (readonly [value: number, shares: Stated, flank?: number])[],
 ): Row[] {
-  return stated.map(([value, shares]) => ({
-    name: `${name} ${value}`,
-    found: () => found(value),
-    stated: shares,
-  }));
+  return stated.map(([value, shares, flank = 0]) => ({ name, value, found, stated: shares, flank }));
 }
 
 const ofLines: Row[] = [
@@ -93,7 +96,7 @@ const ofLines: Row[] = [
   ]),
   ...rows('gap in the line', lineGap, [
     [9, all(100)],
-    [10, [4, 99, 100]],
+    [10, [4, 99, 100], 0.5],
     [12, [0, 0, 86]],
     [15, all(0)],
   ]),
@@ -112,14 +115,14 @@ const ofJunctions: Row[] = [
     [45, all(0)],
   ]),
   ...rows('left branch', leftBranch, [
-    [130, all(94)],
-    [60, all(94)],
+    [130, range(88, 100)],
+    [60, range(88, 100)],
     [45, [100, 78, 1]],
     [30, [100, 51, 5]],
   ]),
   ...rows('two crossings apart', twoCrossings, [
-    [8, all(5)],
-    [10, all(99)],
+    [8, range(0, 11)],
+    [10, range(98, 100)],
   ]),
   ...rows('black after a mark', afterMark, [
     [10, [100, 0, 0]],
@@ -133,7 +136,7 @@ const ofJunctions: Row[] = [
 const ofMarks: Row[] = [
   ...rows('black before a mark', (before) => marks({ before }).read, [
     [20, all(0)],
-    [22, [67, 56, 66]],
+    [22, [67, 56, 66], 0.5],
     [25, all(100)],
   ]),
   ...rows('after an arc', (before) => marks({ before, feature: 'arc' }).read, [
@@ -141,16 +144,16 @@ const ofMarks: Row[] = [
     [20, all(100)],
   ]),
   ...rows('band length', (length) => marks({ length: () => length }).read, [
-    [3, all(47)],
-    [4, all(62)],
+    [3, range(44, 50)],
+    [4, all(62), 0.25],
     [5, all(100)],
     [6, all(100)],
     [7, all(70)],
     [7.5, all(35)],
-    [8.5, all(2)],
+    [8.5, range(0, 4)],
   ]),
   ...rows('one band longer', (f) => marks({ length: (i) => (i === 1 ? 5.5 * f : 5.5) }).read, [
-    [0.5, all(72)],
+    [0.5, all(72), 0.06],
     [0.6, all(90)],
     [0.8, all(100)],
     [1.2, all(100)],
@@ -161,18 +164,18 @@ const ofMarks: Row[] = [
   ...rows('white between bands', (gap) => marks({ gap }).read, [
     [0.6, all(100)],
     [0.8, all(97)],
-    [1, [36, 44, 56]],
+    [1, [36, 44, 56], 0.1],
     [1.2, all(0)],
   ]),
   ...rows('overlap of bands', (overlap) => marks({ gap: -overlap }).read, [
     [1, all(100)],
-    [1.5, all(89)],
-    [2, all(10)],
+    [1.5, range(88, 90)],
+    [2, range(5, 14)],
     [2.5, all(0)],
   ]),
   ...rows('line width, read', (width) => marks({ width }).read, [
     [3.5, all(0)],
-    [4, all(98)],
+    [4, range(97, 99)],
     [5, all(100)],
     [7, all(100)],
     [8, [76, 77, 98]],
@@ -182,32 +185,50 @@ const ofMarks: Row[] = [
     [-0.8, all(0)],
     [-0.4, all(100)],
     [0.4, all(100)],
+    [0.6, range(14, 63)],
     [0.8, all(0)],
   ]),
   ...rows('light, tracked', (change) => marks({ ambient: light(change) }).tracked, [
     [-0.8, all(100)],
     [0.8, all(100)],
-    [1.5, [25, 50, 75]],
+    [1.5, range(25, 75)],
   ]),
   ...rows('warm lamp, read', (change) => marks({ ambient: warmLamp(change) }).read, [
     [0.3, all(100)],
-    [0.4, all(89)],
-    [0.6, all(0)],
+    [0.4, range(83, 95)],
+    [0.6, all(0), 0.1],
   ]),
 ];
 
-const shown = (shares: Shares): string => shares.map((share) => share.toFixed(0)).join('/');
+const rangesOf = (stated: Stated): { from: number; to: number }[] =>
+  'from' in stated ? [stated, stated, stated] : stated.map((share) => ({ from: share, to: share }));
 
-/** Prints `rows NAME found stated near|known|off`; well if none is off. */
+const isNear = (found: Shares, stated: Stated): boolean =>
+  rangesOf(stated).every(({ from, to }, i) => found[i]! >= from - NEAR && found[i]! <= to + NEAR);
+
+/** Whether the stated shares lie between what comes out on both sides of the stated value. */
+function isOnFlank({ value, flank, found, stated }: Row): boolean {
+  if (flank === 0) return false;
+  const sides = [found(value - flank), found(value + flank)];
+  return rangesOf(stated).every(({ from, to }, i) => {
+    const shares = sides.map((side) => side[i]!);
+    return Math.min(...shares) - NEARLY <= from && to <= Math.max(...shares) + NEARLY;
+  });
+}
+
+const shown = (shares: readonly number[]): string => shares.map((share) => share.toFixed(0)).join('/');
+const shownStated = (stated: Stated): string =>
+  'from' in stated ? `${stated.from}..${stated.to}` : shown(stated);
+
+/** Prints `rows NAME VALUE found stated near|flank|off`; well if none is off. */
 export async function long(): Promise<boolean> {
   let off = 0;
   for (const row of [...ofLines, ...ofJunctions, ...ofMarks]) {
-    const found = row.found();
-    const near = found.every((share, i) => Math.abs(share - row.stated[i]!) <= NEAR);
-    const result = near ? 'near' : KNOWN.has(row.name) ? 'known' : 'off';
+    const found = row.found(row.value);
+    const result = isNear(found, row.stated) ? 'near' : isOnFlank(row) ? 'flank' : 'off';
     if (result === 'off') off++;
-    const line = ['rows', row.name, shown(found), shown(row.stated), result].join(' ');
-    process.stdout.write(`${line}\n`);
+    const parts = ['rows', row.name, row.value, shown(found), shownStated(row.stated), result];
+    process.stdout.write(`${parts.join(' ')}\n`);
   }
   return off === 0;
 }
