@@ -1,0 +1,76 @@
+import type { Kit } from '../documents/kit.ts';
+import { radians } from '../geometry/exact-math.ts';
+
+/**
+ * An invented kit that differs from the demo kit wherever a kit can differ, so that nothing gets tied
+ * to one of them: a bigger and faster robot that goes straight on at unmarked junctions, wider lines,
+ * a chart in which equal bands may stand side by side, and no mark for slowing down to tiptoe.
+ */
+export const SECOND_KIT: Kit = {
+  version: 1,
+  id: 'second',
+  name: 'Second kit',
+  robot: {
+    name: 'Bigger robot',
+    width: 36,
+    length: 40,
+    axleToRear: 16,
+    wheelTrack: 30,
+    barAhead: 14,
+    sensorPitch: 4.5,
+    paces: { creep: 25, steady: 50, brisk: 75, fast: 100 },
+    startPace: 'steady',
+    topWheelSpeed: 170,
+    unmarkedJunction: 'straight',
+    looseEnd: 'stop',
+    actsAfter: 0.5,
+    bandUnit: 7,
+  },
+  line: { color: '#1B1512' },
+  inks: [
+    { id: 'L', name: { en: 'lime', es: 'lima' }, color: '#66C408', hatch: 'along' },
+    { id: 'H', name: { en: 'heather', es: 'brezo' }, color: '#9868F8', hatch: 'cross' },
+    { id: 'R', name: { en: 'raspberry', es: 'frambuesa' }, color: '#CC0666', hatch: 'diagonal' },
+  ],
+  equalNeighbours: true,
+  chart: [
+    { word: 'LLH', action: { kind: 'choose', way: 'right' } },
+    { word: 'HLL', action: { kind: 'choose', way: 'left' } },
+    { word: 'LH', action: { kind: 'pace-by', steps: -1 } },
+    { word: 'HL', action: { kind: 'pace-by', steps: 1 } },
+    { word: 'RR', action: { kind: 'choose', way: 'straight' } },
+    { word: 'LL', action: { kind: 'pace-to', pace: 'steady' } },
+    { word: 'RHH', action: { kind: 'turn-back' } },
+    { word: 'HHR', action: { kind: 'nothing' } },
+    { word: 'HH', action: { kind: 'park' } },
+    { word: 'RLR', action: { kind: 'wait', time: 3 } },
+    { word: 'LRL', action: { kind: 'signal', time: 0.5 } },
+    { word: 'RL', action: { kind: 'pace-for', pace: 'fast', time: 2 } },
+    { word: 'LR', action: { kind: 'nothing' } },
+  ],
+  rules: {
+    lineWidth: { nominal: 6, least: 5, most: 8 },
+    corner: { untidyBelow: radians(100), mayStopBelow: radians(60) },
+    curveRadius: 20,
+    clearance: 18,
+    sheetMargin: 24,
+    beforeMark: 30,
+    afterMark: 28,
+    straightFrom: 60,
+    actionReady: { creep: 20, steady: 32, brisk: 45, fast: 58 },
+    bands: {
+      least: 2,
+      most: 3,
+      shortest: 5.5,
+      longest: 8.5,
+      tidyShortest: 6.5,
+      tidyLongest: 7.5,
+      equalWithin: 0.15,
+      gap: 0.5,
+      overlap: 0.8,
+      unknownFrom: 10,
+      colouredFrom: 28,
+    },
+    junction: { armsApart: radians(80), armLength: 30, snap: 3.5 },
+  },
+};
