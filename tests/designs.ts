@@ -67,6 +67,18 @@ function lineOver(id: string, from: PaperPoint, heading: number, over: readonly 
   return { id, width: 5, from, pieces };
 }
 
+/** The direction in the middle of the wider gap that a line leaves free at the end of one of its pieces. */
+function widestGap(line: Line, piece: number): number {
+  const { pieces } = pathOf(line);
+  const heading = (a: PaperPoint, b: PaperPoint): number => Math.atan2(b.y - a.y, b.x - a.x);
+  const back = heading(pieces[piece]!.to, pieces[piece]!.from);
+  const next = pieces[piece + 1];
+  if (!next) return back + Math.PI / 2;
+  const on = heading(next.from, next.to);
+  const gap = (((on - back) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  return gap > Math.PI ? back + gap / 2 : on + (2 * Math.PI - gap) / 2;
+}
+
 const ink = fc.constantFrom(...DEMO_KIT.inks.map((i) => i.id));
 const soundBands: fc.Arbitrary<Band[]> = fc
   .constantFrom(...DEMO_KIT.chart.map((row) => row.word))
@@ -94,7 +106,7 @@ export const plausible: fc.Arbitrary<Plausible> = fc
   .record({
     main: legs,
     branches: fc.array(
-      fc.record({ at: whole(0, 5), free: place, loose: fc.boolean(), heading: whole(0, 359), legs }),
+      fc.record({ at: whole(0, 5), free: place, loose: fc.boolean(), heading: whole(-20, 20), legs }),
       { maxLength: 2 },
     ),
     marks: fc.array(mark, { maxLength: 4 }),
@@ -104,9 +116,13 @@ export const plausible: fc.Arbitrary<Plausible> = fc
     const first = { turn: 0, length: 75, bulge: 0 };
     const lines = [lineOver('main', berth, 0, [first, ...main])];
     branches.forEach((branch, i) => {
-      const corners = lines[0]!.pieces;
-      const from = branch.loose ? branch.free : corners[branch.at % corners.length]!.to;
-      const line = lineOver(`branch-${i}`, from, (branch.heading * Math.PI) / 180, branch.legs.slice(0, 2));
+      const vertex = branch.at % lines[0]!.pieces.length;
+      const from = branch.loose ? branch.free : lines[0]!.pieces[vertex]!.to;
+      const aside = widestGap(lines[0]!, vertex) + (branch.heading * Math.PI) / 180;
+      const line = lineOver(`branch-${i}`, from, aside, [
+        { ...branch.legs[0]!, turn: 0 },
+        ...branch.legs.slice(1, 2),
+      ]);
       if (line.pieces.length > 0) lines.push(line);
     });
     const finish = lines[0]!.pieces.at(-1)!.to;

@@ -1,14 +1,15 @@
 import { type Box, boxOf, pieceBox } from '../geometry/box.ts';
-import { pieceDistance } from '../geometry/distances.ts';
 import { distance, sin } from '../geometry/exact-math.ts';
-import { type PieceShape, pieceAt, pieceFoot } from '../geometry/piece.ts';
+import { pieceDirection } from '../geometry/piece.ts';
 import { boxIndex } from '../geometry/spatial-index.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
-import type { Mm, PaperPoint } from '../geometry/units.ts';
+import type { Mm, Rad } from '../geometry/units.ts';
+import { turnBetween } from '../track/arms.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
 import { stretchPlace } from './drawn.ts';
 import { findingAt, lengths } from './findings.ts';
-import { armsAngle, type LineSpot, nodesBeside, nodeWays } from './track-ways.ts';
+import { type LinePiece, type Near, nearPlaces } from './near-places.ts';
+import { togetherOn } from './track-ways.ts';
 
 /**
  * Separate lines keep apart, centre to centre. Not separate is what hangs together: places with little
@@ -17,27 +18,21 @@ import { armsAngle, type LineSpot, nodesBeside, nodeWays } from './track-ways.ts
  */
 export const clearance: Rule = { id: 'R-clearance', check };
 
-interface Segment {
-  readonly line: number;
-  readonly start: Mm;
-  readonly piece: PieceShape;
+interface Segment extends LinePiece {
   readonly box: Box;
-}
-
-interface Near {
-  readonly spots: readonly [LineSpot, LineSpot];
-  readonly distance: Mm;
-  readonly at: PaperPoint;
+  /** How far the line has turned from its beginning to the piece's beginning, and to its end; never less. */
+  readonly turned: { readonly before: Rad; readonly after: Rad };
 }
 
 function check(view: RuleView): Draft[] {
-  const segments = view.track.lines.flatMap(({ line: { path }, edges }, line) =>
-    edges.length === 0
-      ? []
-      : path.pieces.map((piece, i) => ({ line, start: path.starts[i]!, piece, box: pieceBox(piece) })),
-  );
-  const hangTogether = togetherness(view);
+  const segments = segmentsOf(view);
   const allowed = view.kit.rules.clearance;
+  const hangTogether = togetherOn(view.track, {
+    reach: together(allowed),
+    partedAt: (angle, node) =>
+      partedAt(allowed, Math.max(angle, node === 'corner' ? LEAST_AT_CORNER : LEAST_AT_JUNCTION)),
+    furthest: partedAt(allowed, LEAST_AT_CORNER),
+  });
   const index = boxIndex(segments.map((segment) => segment.box));
   const near = segments.flatMap((a, i) =>
     index.within(grown(a.box, allowed)).flatMap((j) => {
@@ -49,18 +44,43 @@ function check(view: RuleView): Draft[] {
   return placesTogether(near, 2 * allowed).map((places) => draftOf(view, places));
 }
 
+function segmentsOf({ track }: RuleView): Segment[] {
+  return track.lines.flatMap(({ line: { path }, edges }, line) => {
+    if (edges.length === 0) return [];
+    let turned = 0;
+    return path.pieces.map((piece, i) => {
+      const last = path.pieces[i - 1];
+      if (last) turned += Math.abs(turnBetween(pieceDirection(last, last.length), pieceDirection(piece, 0)));
+      const before = turned;
+      if (piece.kind === 'arc') turned += Math.abs(piece.sweep);
+      return { line, start: path.starts[i]!, piece, box: pieceBox(piece), turned: { before, after: turned } };
+    });
+  });
+}
+
 const isGiven = ({ track }: RuleView, a: number, b: number): boolean =>
   track.lines[a]!.line.given && track.lines[b]!.line.given;
 
-type Together = (a: LineSpot, b: LineSpot) => boolean;
+/**
+ * Arms of a junction at less than 20 degrees run beside one another rather than part. A corner has a rule
+ * of its own, which speaks for its legs down to 5 degrees.
+ */
+const LEAST_AT_JUNCTION: Rad = Math.PI / 9;
+const LEAST_AT_CORNER: Rad = Math.PI / 36;
 
-/** Arms of a junction at less than 10 degrees run beside one another rather than part. */
-const LEAST_ANGLE = Math.PI / 18;
-
-/** Two pieces of one line that are short enough to hang together wholly. */
+/**
+ * Two pieces of one line between which it does not come back: they hang together wholly, or the line
+ * turns so little that no two places with more way between them can be near. (The ends of a line that
+ * turns by θ in all are at least cos(θ/2) of its length apart: 0.45 here, of π clearances.)
+ */
 function isOneBend(a: Segment, b: Segment, allowed: Mm): boolean {
-  return a.line === b.line && b.start + b.piece.length - a.start <= together(allowed);
+  if (a.line !== b.line) return false;
+  return (
+    b.start + b.piece.length - a.start <= together(allowed) || b.turned.after - a.turned.before < LITTLE_TURN
+  );
 }
+
+const LITTLE_TURN: Rad = 2.2;
 
 const together = (allowed: Mm): Mm => allowed * Math.PI;
 
@@ -71,97 +91,11 @@ const grown = (box: Box, by: Mm): Box => ({
   maxY: box.maxY + by,
 });
 
-/** Places of two pieces at which they are separate lines too near one another. */
-function nearPlaces(a: Segment, b: Segment, allowed: Mm, hangTogether: Together): Near[] {
-  const least = pieceDistance(a.piece, b.piece);
-  if (least.distance >= allowed - TOLERANCE.samePoint) return [];
-  return [
-    ...nearAlong(a, b, least.a, allowed, hangTogether),
-    ...nearAlong(b, a, least.b, allowed, hangTogether),
-  ];
-}
-
-/** Looks along `a` at steps of a fifth of the clearance, at the nearest place, and where being near ends. */
-function nearAlong(a: Segment, b: Segment, least: Mm, allowed: Mm, hangTogether: Together): Near[] {
-  const at = (s: Mm): Near | undefined => {
-    const p = pieceAt(a.piece, s);
-    const foot = pieceFoot(b.piece, p);
-    if (foot.distance >= allowed - TOLERANCE.samePoint) return undefined;
-    const spots = [
-      { line: a.line, way: a.start + s },
-      { line: b.line, way: b.start + foot.s },
-    ] as const;
-    if (hangTogether(spots[0], spots[1])) return undefined;
-    const middle = { x: (p.x + foot.point.x) / 2, y: (p.y + foot.point.y) / 2 };
-    return { spots, distance: foot.distance, at: middle };
-  };
-  const { from, to } = partNear(a.piece, b.piece, least, allowed);
-  const count = Math.max(2, Math.ceil((to - from) / (allowed / 5)));
-  const steps = Array.from({ length: count + 1 }, (_, k) => from + ((to - from) * k) / count);
-  const ways = [...steps, least].sort((s, t) => s - t);
-  const found = ways.map(at);
-  const ends = ways.slice(1).flatMap((s, k) => {
-    const [before, after] = [found[k], found[k + 1]];
-    if ((before === undefined) === (after === undefined)) return [];
-    return before ? lastOf(at, ways[k]!, s) : lastOf(at, s, ways[k]!);
-  });
-  return [...found.filter((place) => place !== undefined), ...ends];
-}
-
-/** The last place on the way from `near`, where there is one, to `off`, where there is none. */
-function lastOf(at: (s: Mm) => Near | undefined, near: Mm, off: Mm): Near[] {
-  let [inside, outside] = [near, off];
-  while (Math.abs(outside - inside) > TOLERANCE.step) {
-    const middle = (inside + outside) / 2;
-    if (at(middle)) inside = middle;
-    else outside = middle;
-  }
-  const last = at(inside);
-  return last ? [last] : [];
-}
-
 /**
- * The ways of `a` between which it is near `b`. The distance along a straight from a straight has one
- * least place, so halving finds where it passes the limit on both sides; of arcs all is looked at.
+ * How far it is from one to the other of two straight arms at an angle, along them, where they have
+ * parted by the clearance; a little more, for arms that are not quite straight.
  */
-function partNear(a: PieceShape, b: PieceShape, least: Mm, allowed: Mm): { from: Mm; to: Mm } {
-  if (a.kind === 'arc' || b.kind === 'arc') return { from: 0, to: a.length };
-  const isNear = (s: Mm): boolean => pieceFoot(b, pieceAt(a, s)).distance < allowed - TOLERANCE.samePoint;
-  const edge = (far: Mm): Mm => {
-    if (isNear(far)) return far;
-    let near = least;
-    let off = far;
-    while (Math.abs(off - near) > TOLERANCE.step) {
-      const middle = (near + off) / 2;
-      if (isNear(middle)) near = middle;
-      else off = middle;
-    }
-    return near;
-  };
-  return { from: edge(0), to: edge(a.length) };
-}
-
-/** Whether two places belong to one bend, corner or junction rather than to separate lines. */
-function togetherness(view: RuleView): Together {
-  const { track, kit } = view;
-  const { clearance: allowed } = kit.rules;
-  const reach = together(allowed);
-  const between = nodeWays(track, reach);
-  return (a, b) => {
-    if (a.line === b.line && Math.abs(a.way - b.way) <= reach) return true;
-    const besideB = nodesBeside(track, b);
-    return nodesBeside(track, a).some((m) =>
-      besideB.some((n) => {
-        const way = m.way + n.way + between(m.node, n.node);
-        if (way <= reach) return true;
-        if (m.node !== n.node) return false;
-        // Straight arms at an angle are this far along them when they have parted by the clearance.
-        const least = track.nodes[m.node]!.kind === 'corner' ? 0 : LEAST_ANGLE;
-        return way <= allowed / sin(Math.max(armsAngle(m, n), least) / 2) + TOLERANCE.fit;
-      }),
-    );
-  };
-}
+const partedAt = (apart: Mm, angle: Rad): Mm => apart / sin(angle / 2) + TOLERANCE.fit;
 
 /** Places gathered so that from each to the next of its group it is at most `apart` on the paper. */
 function placesTogether(near: readonly Near[], apart: Mm): Near[][] {

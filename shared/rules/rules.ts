@@ -12,7 +12,7 @@ import { bandGap } from './band-gap.ts';
 import { bandLength } from './band-length.ts';
 import { beforeMark } from './before-mark.ts';
 import { clearance } from './clearance.ts';
-import { type BerthName, type Draft, type Rule, type RuleContext, viewOf } from './context.ts';
+import { type BerthName, type Draft, type Rule, type RuleContext, type RuleView, viewOf } from './context.ts';
 import { corner } from './corner.ts';
 import { curveRadius } from './curve-radius.ts';
 import { finishReachable } from './finish-reachable.ts';
@@ -56,8 +56,17 @@ export function ruleContext(
   return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts };
 }
 
-/** A check tries no more mended drawings than this: what is worse than that has no quick remedy. */
+/**
+ * A check tries no more mended drawings than this, and fewer where they are long: what is worse than
+ * that has no quick remedy, and a draft is checked while somebody waits.
+ */
 const MOST_TRIES = 12;
+const MOST_PIECES_TRIED = 500;
+
+function triesFor(drawing: Drawing): number {
+  const pieces = drawing.lines.reduce((sum, line) => sum + line.pieces.length, 0);
+  return Math.min(MOST_TRIES, Math.max(1, Math.floor(MOST_PIECES_TRIED / Math.max(1, pieces))));
+}
 
 /**
  * All findings on a drawing, in the order of the rules, then of their ids. Severities are proposals
@@ -66,7 +75,7 @@ const MOST_TRIES = 12;
  */
 export function checkDrawing(context: RuleContext): Finding[] {
   const drafts = draftsOf(context);
-  let tries = MOST_TRIES;
+  let tries = triesFor(context.drawing);
   return drafts.map(({ finding, mends }) => {
     const candidates = tries > 0 && mends ? mends().slice(0, tries) : [];
     tries -= candidates.length;
@@ -76,10 +85,18 @@ export function checkDrawing(context: RuleContext): Finding[] {
   });
 }
 
-function draftsOf(context: RuleContext): Draft[] {
+/** The same findings without mended designs, for those who only count or compare. */
+export const plainFindings = (context: RuleContext): Finding[] =>
+  draftsOf(context).map((draft) => draft.finding);
+
+const draftsOf = (context: RuleContext): Draft[] => {
   const view = viewOf(context);
+  return RULES.flatMap((rule) => draftsBy(rule, view));
+};
+
+function draftsBy(rule: Rule, view: RuleView): Draft[] {
   const byId = (a: Draft, b: Draft): number => (a.finding.id < b.finding.id ? -1 : 1);
-  return withOwnIds(RULES.flatMap((rule) => [...rule.check(view)].sort(byId)));
+  return withOwnIds([...rule.check(view)].sort(byId));
 }
 
 /** Two findings of one rule at one place (the paper's corner, say) are told apart by a number. */
@@ -93,15 +110,20 @@ function withOwnIds(drafts: readonly Draft[]): Draft[] {
   });
 }
 
+/** Whether the candidate has the finding no more, and no rule finds more in it than before. */
 function isMended(
   context: RuleContext,
   before: readonly Draft[],
   finding: Finding,
   candidate: Drawing,
 ): boolean {
-  const after = draftsOf(ruleContext(context.sheet, candidate, context.kit, context.starts));
-  if (after.some((draft) => draft.finding.id === finding.id)) return false;
-  const count = (drafts: readonly Draft[], rule: string): number =>
-    drafts.filter((draft) => draft.finding.rule === rule).length;
-  return RULES.every(({ id }) => count(after, id) <= count(before, id) - (id === finding.rule ? 1 : 0));
+  const view = viewOf(ruleContext(context.sheet, candidate, context.kit, context.starts));
+  const allowed = (rule: Rule): number =>
+    before.filter((draft) => draft.finding.rule === rule.id).length - (rule.id === finding.rule ? 1 : 0);
+  // The finding's own rule first: most that fails fails there.
+  const ordered = [...RULES].sort((a, b) => Number(b.id === finding.rule) - Number(a.id === finding.rule));
+  return ordered.every((rule) => {
+    const after = draftsBy(rule, view);
+    return after.length <= allowed(rule) && after.every((draft) => draft.finding.id !== finding.id);
+  });
 }

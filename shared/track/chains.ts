@@ -28,14 +28,21 @@ export function chainsOf(drawn: readonly InkLine[]): Chain[] {
 
 /** A line drawn twice is drawn once; its marks stand together on the one that stays. */
 export function uniqueLines(lines: readonly InkLine[]): InkLine[] {
+  const alike = new Map<string, number>();
+  for (const line of lines) alike.set(endsKey(line), (alike.get(endsKey(line)) ?? 0) + 1);
   const unique = new Map<string, InkLine>();
-  for (const line of lines) {
-    const key = numbersOf(smallestForm(line, false)).join(' ');
+  lines.forEach((line, i) => {
+    // Only lines with the same ends need a closer look.
+    const single = alike.get(endsKey(line)) === 1;
+    const key = single ? `${i}` : numbersOf(smallestForm(line, false)).join(' ');
     const before = unique.get(key);
     unique.set(key, before ? withMarksOf(before, line) : line);
-  }
+  });
   return [...unique.values()];
 }
+
+const endsKey = ({ from, pieces }: InkLine): string =>
+  [keyOf(from), keyOf(pieces.at(-1)!.to)].sort().join(' ');
 
 function withMarksOf(line: InkLine, twice: InkLine): InkLine {
   const same = keyOf(line.from) === keyOf(twice.from);

@@ -84,9 +84,10 @@ function oneFor(from: PaperPoint, between: readonly PaperPoint[], a: Piece, b: P
   const bulge = Math.round(((a.bulge + b.bulge) / bend) * 1e6) / 1e6;
   if (bulge > LARGEST_BULGE || bulge < -LARGEST_BULGE) return undefined;
   const one = shapeOf({ from, to: b.to, bulge });
-  // Two tangent arcs of any radii put their joint on this one arc: only their middles tell them from it.
+  // A point drawn on a line lies beside it by its rounding, up to twice that when points were drawn between
+  // drawn points. Two tangent arcs of any radii put their joint on this one arc: only their middles tell them from it.
   const middles = [before, after].map((shape) => pieceAt(shape, shape.length / 2));
-  const fits = [...between, ...middles].every((p) => pieceFoot(one, p).distance <= TOLERANCE.step);
+  const fits = [...between, ...middles].every((p) => pieceFoot(one, p).distance <= 2 * TOLERANCE.step);
   return fits ? { to: b.to, bulge } : undefined;
 }
 

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Drawing } from '../../shared/documents/design.ts';
+import { type Drawing, Drawing as DrawingDocument } from '../../shared/documents/design.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
+import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { checkDrawing, RULES, ruleContext } from '../../shared/rules/rules.ts';
+import { checkDrawing, plainFindings, RULES, ruleContext } from '../../shared/rules/rules.ts';
+import { angleBetween } from '../../shared/track/arms.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 import {
   drawnAsTwo,
@@ -14,12 +16,20 @@ import {
   movedOver,
   type Plausible,
   plausible,
+  sheetFrom,
 } from '../designs.ts';
 import '../seed.ts';
+
+const isDocument = (drawing: Drawing): boolean =>
+  parseDocument(DrawingDocument, writeDocument(DrawingDocument, drawing)).ok;
 
 const NOTHING: Drawing = { lines: [], marks: [] };
 const checked = ({ sheet, drawing }: Plausible, kit: Kit = DEMO_KIT): Finding[] =>
   checkDrawing(ruleContext(sheet, drawing, kit));
+
+/** Without mended designs, which these properties don't look at. */
+const found = ({ sheet, drawing }: Plausible, kit: Kit = DEMO_KIT): Finding[] =>
+  plainFindings(ruleContext(sheet, drawing, kit));
 
 /** The same ink drawn otherwise: lines in another order, from the other end, in parts, in pieces. */
 function otherwise({ drawing }: Plausible, how: readonly number[]): Drawing {
@@ -54,14 +64,26 @@ function scaledKit(factor: number): Kit {
 const names = (findings: readonly Finding[]) =>
   findings.map((f) => `${f.rule} ${f.variant ?? ''} ${f.severity} ${f.place.kind}`).sort();
 
-/**
- * Where a limit is met to a thousandth, rounding to the file form may tip it either way: such designs
- * say the same under a kit that is a little stricter or milder no more, and are left out.
- */
-const isClearCut = (design: Plausible): boolean =>
-  [0.998, 1.002].every(
-    (factor) => names(checked(design, scaledKit(factor))).join() === names(checked(design)).join(),
+/** Lines drawn all but over one another meet, or don't, by a hundredth of a millimetre. */
+const hasDoubledLine = ({ sheet, drawing }: Plausible): boolean =>
+  ruleContext(sheet, drawing, DEMO_KIT).track.nodes.some(({ arms }) =>
+    arms.some((one) => arms.some((two) => two !== one && angleBetween(one, two) < 0.25)),
   );
+
+/**
+ * Where a limit is met to a thousandth, rounding to the file form may tip it either way. Such designs are
+ * left out: what is found in them changes with a kit a little stricter or milder, or marks moved a hair.
+ */
+function isClearCut(design: Plausible): boolean {
+  if (hasDoubledLine(design)) return false;
+  const said = names(found(design)).join();
+  const shifted = [-0.03, 0.03].map((by) => {
+    const marks = design.drawing.marks.map((m) => ({ ...m, at: Math.max(0, m.at + by) }));
+    return found({ ...design, drawing: { ...design.drawing, marks } });
+  });
+  const scaled = [0.998, 1.002].map((factor) => found(design, scaledKit(factor)));
+  return [...shifted, ...scaled].every((findings) => names(findings).join() === said);
+}
 
 const how = fc.array(fc.nat(99), { minLength: 4, maxLength: 8 });
 
@@ -89,7 +111,7 @@ describe('the same ink', () => {
         const other = { lines: [...drawing.lines].reverse(), marks: [...drawing.marks].reverse() };
         expect(canonicalDrawing(other, NOTHING)).toEqual(canonicalDrawing(drawing, NOTHING));
         const bare = (list: Finding[]) => list.map(({ remedy, ...rest }) => [rest, remedy?.code]);
-        expect(bare(checked({ sheet, drawing: other }))).toEqual(bare(checked({ sheet, drawing })));
+        expect(bare(found({ sheet, drawing: other }))).toEqual(bare(found({ sheet, drawing })));
       }),
       { numRuns: 50 },
     );
@@ -100,7 +122,7 @@ describe('the same ink', () => {
       fc.property(plausible, how, (design, ways) => {
         fc.pre(isClearCut(design));
         const other = { ...design, drawing: otherwise(design, ways) };
-        expect(names(checked(other))).toEqual(names(checked(design)));
+        expect(names(found(other))).toEqual(names(found(design)));
       }),
       { numRuns: 80 },
     );
@@ -129,7 +151,7 @@ describe('moving a whole sheet', () => {
           const upright = movedOver(design, 0, 0, 0, SIZE);
           fc.pre(isClearCut(upright));
           const turned = movedOver(design, (turn * Math.PI) / 180, shift, -shift, SIZE);
-          expect(names(checked(turned))).toEqual(names(checked(upright)));
+          expect(names(found(turned))).toEqual(names(found(upright)));
         },
       ),
       { numRuns: 100 },
@@ -157,5 +179,64 @@ describe('a computed remedy', () => {
       { numRuns: 150 },
     );
     expect(computed).toBeGreaterThan(20);
+  });
+});
+
+describe('any drawing that the documents accept', () => {
+  const step = fc.integer({ min: -2000, max: 44_000 }).map((n) => n / 100);
+  const near = fc.integer({ min: 9900, max: 10_300 }).map((n) => n / 100);
+  const spot = fc.oneof(fc.record({ x: step, y: step }), fc.record({ x: near, y: near }));
+  const bulge = fc.oneof(
+    fc.constant(0),
+    fc.integer({ min: -12_000, max: 12_000 }).map((n) => n / 1000),
+  );
+  const band = fc.record({
+    ink: fc.constantFrom('C', 'A', 'V', 'X'),
+    length: fc.integer({ min: 0, max: 3000 }).map((n) => n / 100),
+    gap: fc.integer({ min: -800, max: 800 }).map((n) => n / 100),
+  });
+  const anything = fc
+    .record({
+      lines: fc.array(
+        fc.record({
+          width: fc.integer({ min: 0, max: 2000 }).map((n) => n / 100),
+          from: spot,
+          pieces: fc.array(fc.record({ to: spot, bulge }), { minLength: 1, maxLength: 8 }),
+        }),
+        { maxLength: 6 },
+      ),
+      marks: fc.array(
+        fc.record({
+          line: fc.nat(5),
+          at: step.map(Math.abs),
+          bands: fc.array(band, { minLength: 1, maxLength: 8 }),
+        }),
+        { maxLength: 6 },
+      ),
+    })
+    .map(({ lines, marks }) => ({
+      lines: lines.map((line, i) => ({ ...line, id: `l${i}` })),
+      marks: marks.map((mark, i) => ({ ...mark, id: `m${i}`, line: `l${mark.line}` })),
+    }));
+
+  it('is checked: ids differ, numbers are finite, drawn lines and marks are named', () => {
+    fc.assert(
+      fc.property(anything, fc.boolean(), (drawing, turns) => {
+        fc.pre(isDocument(drawing));
+        const kit: Kit = {
+          ...DEMO_KIT,
+          robot: { ...DEMO_KIT.robot, looseEnd: turns ? 'turn-back' : 'stop' },
+        };
+        const sheet = sheetFrom({ x: 100, y: 100 }, { x: 300, y: 200 });
+        const findings = found({ sheet, drawing }, kit);
+        expect(new Set(findings.map((f) => f.id)).size).toBe(findings.length);
+        for (const { measured, place } of findings) {
+          expect([measured ?? 0, place.at.x, place.at.y].every(Number.isFinite)).toBe(true);
+          if (place.kind === 'stretch') expect(drawing.lines.map((l) => l.id)).toContain(place.line);
+          if (place.kind === 'mark') expect(drawing.marks.map((m) => m.id)).toContain(place.mark);
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 });
