@@ -20,14 +20,14 @@ const Chance = z.number();
 /** A junction at which the robot decides by itself, as it is met from one side. */
 export const OpenJunction = z.strictObject({
   at: PlainPoint,
+  /** The direction in which the robot comes, as a unit vector. */
+  heading: PlainPoint,
   /** Chance that a run ever meets it so. */
   met: Chance,
   /** The ways that it may take, from left to right. */
   arms: z.array(
     z.strictObject({
       way: Way,
-      /** A place a little way along the arm. */
-      toward: PlainPoint,
       chance: Chance,
       /** Chance of the finish for those that take it. */
       finish: Chance,
