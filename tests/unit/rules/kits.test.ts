@@ -106,12 +106,12 @@ describe.each(KITS)('limits of the kit $id', (kit) => {
   });
 
   test('R-before-mark', () => {
-    const after = (room: number) => {
+    const cornerFor = (room: number) => {
       const cornered = pen().to(60, 200).straight(150).turn(80).straight(150);
       return said('R-before-mark', kit, cornered.mark(150 + room, steady, unit).drawing());
     };
-    expect(after(rules.beforeMark)).toEqual([]);
-    expect(after(rules.beforeMark - 0.1)).toEqual([{ severity: 'may-stop', allowed: rules.beforeMark }]);
+    expect(cornerFor(rules.beforeMark)).toEqual([]);
+    expect(cornerFor(rules.beforeMark - 0.1)).toEqual([{ severity: 'may-stop', allowed: rules.beforeMark }]);
   });
 
   test('R-after-mark', () => {
