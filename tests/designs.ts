@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import type { Band, Drawing, Line, Mark } from '../shared/documents/design.ts';
+import type { Kit } from '../shared/documents/kit.ts';
 import type { Berth, Sheet } from '../shared/documents/sheet.ts';
 import { pathOf } from '../shared/geometry/path.ts';
 import type { PaperPoint } from '../shared/geometry/units.ts';
-import { DEMO_KIT } from '../shared/kit/demo-kit.ts';
+import { bandsOf, KITS } from './kits.ts';
 
 /**
  * Designs such as children draw: one line from the start berth over a few corners and curves to the
@@ -11,6 +12,8 @@ import { DEMO_KIT } from '../shared/kit/demo-kit.ts';
  * All numbers are steps of the file form. And the ways in which the same ink can be drawn differently.
  */
 export interface Plausible {
+  /** Drawn with this kit's inks, in its widths. */
+  readonly kit: Kit;
   readonly sheet: Sheet;
   readonly drawing: Drawing;
 }
@@ -49,7 +52,7 @@ const leg: fc.Arbitrary<Leg> = fc.record({
 const legs = fc.array(leg, { minLength: 2, maxLength: 6 });
 
 /** A line drawn leg by leg; a leg that would leave the paper turns to the other side or is left out. */
-function lineOver(id: string, from: PaperPoint, heading: number, over: readonly Leg[]): Line {
+function lineOver(id: string, from: PaperPoint, heading: number, width: number, over: readonly Leg[]): Line {
   const pieces: Line['pieces'] = [];
   let at = from;
   let angle = heading;
@@ -64,7 +67,7 @@ function lineOver(id: string, from: PaperPoint, heading: number, over: readonly 
       break;
     }
   }
-  return { id, width: 5, from, pieces };
+  return { id, width, from, pieces };
 }
 
 /** The direction in the middle of the wider gap that a line leaves free at the end of one of its pieces. */
@@ -79,58 +82,67 @@ function widestGap(line: Line, piece: number): number {
   return gap > Math.PI ? back + gap / 2 : on + (2 * Math.PI - gap) / 2;
 }
 
-const ink = fc.constantFrom(...DEMO_KIT.inks.map((i) => i.id));
-const soundBands: fc.Arbitrary<Band[]> = fc
-  .constantFrom(...DEMO_KIT.chart.map((row) => row.word))
-  .map((word) => [...word].map((letter) => ({ ink: letter, length: 5.5, gap: 0 })));
-const paintedBands: fc.Arbitrary<Band[]> = fc
-  .array(
-    fc.record({
-      ink,
-      length: whole(300, 900).map((n) => n / 100),
-      gap: whole(-150, 150).map((n) => n / 100),
-    }),
-    { minLength: 1, maxLength: 5 },
-  )
-  .map(([first, ...others]) => [{ ...first!, gap: 0 }, ...others]);
-const mark = fc.record({
-  line: whole(0, 2),
-  share: whole(0, 1000),
-  bands: fc.oneof({ arbitrary: soundBands, weight: 3 }, { arbitrary: paintedBands, weight: 1 }),
-});
+const soundBands = (kit: Kit): fc.Arbitrary<Band[]> =>
+  fc.constantFrom(...kit.chart.map((row) => row.word)).map((word) => bandsOf(kit, word));
+const paintedBands = (kit: Kit): fc.Arbitrary<Band[]> =>
+  fc
+    .array(
+      fc.record({
+        ink: fc.constantFrom(...kit.inks.map((i) => i.id)),
+        length: whole(300, 900).map((n) => n / 100),
+        gap: whole(-150, 150).map((n) => n / 100),
+      }),
+      { minLength: 1, maxLength: 5 },
+    )
+    .map(([first, ...others]) => [{ ...first!, gap: 0 }, ...others]);
+const mark = (kit: Kit) =>
+  fc.record({
+    line: whole(0, 2),
+    share: whole(0, 1000),
+    bands: fc.oneof({ arbitrary: soundBands(kit), weight: 3 }, { arbitrary: paintedBands(kit), weight: 1 }),
+  });
 
 const lengthOf = (bands: readonly Band[]): number =>
   bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);
 
-export const plausible: fc.Arbitrary<Plausible> = fc
-  .record({
-    main: legs,
-    branches: fc.array(
-      fc.record({ at: whole(0, 5), free: place, loose: fc.boolean(), heading: whole(-20, 20), legs }),
-      { maxLength: 2 },
-    ),
-    marks: fc.array(mark, { maxLength: 4 }),
-  })
-  .map(({ main, branches, marks }) => {
-    const berth: PaperPoint = { x: 45, y: 150 };
-    const first = { turn: 0, length: 75, bulge: 0 };
-    const lines = [lineOver('main', berth, 0, [first, ...main])];
-    branches.forEach((branch, i) => {
-      const vertex = branch.at % lines[0]!.pieces.length;
-      const from = branch.loose ? branch.free : lines[0]!.pieces[vertex]!.to;
-      const aside = widestGap(lines[0]!, vertex) + (branch.heading * Math.PI) / 180;
-      const line = lineOver(`branch-${i}`, from, aside, [
-        { ...branch.legs[0]!, turn: 0 },
-        ...branch.legs.slice(1, 2),
-      ]);
-      if (line.pieces.length > 0) lines.push(line);
-    });
-    const finish = lines[0]!.pieces.at(-1)!.to;
-    return {
-      sheet: sheetFrom(berth, finish),
-      drawing: { lines, marks: marks.flatMap((m, i) => standing(`m${i}`, lines, m)) },
-    };
+/** With one of the sample kits. */
+export const plausible: fc.Arbitrary<Plausible> = fc.constantFrom(...KITS).chain(plausibleWith);
+
+function plausibleWith(kit: Kit): fc.Arbitrary<Plausible> {
+  const branch = fc.record({
+    at: whole(0, 5),
+    free: place,
+    loose: fc.boolean(),
+    heading: whole(-20, 20),
+    legs,
   });
+  return fc
+    .record({
+      main: legs,
+      branches: fc.array(branch, { maxLength: 2 }),
+      marks: fc.array(mark(kit), { maxLength: 4 }),
+    })
+    .map(({ main, branches, marks }) => {
+      const berth: PaperPoint = { x: 45, y: 150 };
+      const width = kit.rules.lineWidth.nominal;
+      const first = { turn: 0, length: 75, bulge: 0 };
+      const lines = [lineOver('main', berth, 0, width, [first, ...main])];
+      branches.forEach((one, i) => {
+        const vertex = one.at % lines[0]!.pieces.length;
+        const from = one.loose ? one.free : lines[0]!.pieces[vertex]!.to;
+        const aside = widestGap(lines[0]!, vertex) + (one.heading * Math.PI) / 180;
+        const [leaving, ...others] = one.legs.slice(0, 2);
+        const line = lineOver(`branch-${i}`, from, aside, width, [{ ...leaving!, turn: 0 }, ...others]);
+        if (line.pieces.length > 0) lines.push(line);
+      });
+      const finish = lines[0]!.pieces.at(-1)!.to;
+      return {
+        kit,
+        sheet: sheetFrom(berth, finish),
+        drawing: { lines, marks: marks.flatMap((m, i) => standing(`m${i}`, lines, m)) },
+      };
+    });
+}
 
 function standing(
   id: string,
@@ -229,8 +241,9 @@ export function movedOver(design: Plausible, angle: number, dx: number, dy: numb
     return stepPoint(size / 2 + px * c - py * s + dx, size / 2 + px * s + py * c + dy);
   };
   const berth = (b: Berth): Berth => ({ ...b, at: at(b.at), heading: b.heading + angle });
-  const { sheet, drawing } = design;
+  const { kit, sheet, drawing } = design;
   return {
+    kit,
     sheet: { ...sheet, w: size, h: size, start: berth(sheet.start), finish: berth(sheet.finish!) },
     drawing: {
       ...drawing,

@@ -4,7 +4,6 @@ import { type Drawing, Drawing as DrawingDocument } from '../../shared/documents
 import type { Kit } from '../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { checkDrawing, plainFindings, RULES, ruleContext } from '../../shared/rules/rules.ts';
 import { angleBetween } from '../../shared/track/arms.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
@@ -18,17 +17,18 @@ import {
   plausible,
   sheetFrom,
 } from '../designs.ts';
+import { KITS } from '../kits.ts';
 import '../seed.ts';
 
 const isDocument = (drawing: Drawing): boolean =>
   parseDocument(DrawingDocument, writeDocument(DrawingDocument, drawing)).ok;
 
 const NOTHING: Drawing = { lines: [], marks: [] };
-const checked = ({ sheet, drawing }: Plausible, kit: Kit = DEMO_KIT): Finding[] =>
+const checked = ({ kit, sheet, drawing }: Plausible): Finding[] =>
   checkDrawing(ruleContext(sheet, drawing, kit));
 
 /** Without mended designs, which these properties don't look at. */
-const found = ({ sheet, drawing }: Plausible, kit: Kit = DEMO_KIT): Finding[] =>
+const found = ({ kit, sheet, drawing }: Plausible): Finding[] =>
   plainFindings(ruleContext(sheet, drawing, kit));
 
 /** The same ink drawn otherwise: lines in another order, from the other end, in parts, in pieces. */
@@ -47,16 +47,16 @@ function otherwise({ drawing }: Plausible, how: readonly number[]): Drawing {
   return { lines: other.lines, marks: [...other.marks].reverse() };
 }
 
-/** The kit with every limit a little stricter (factor over 1) or milder. */
-function scaledKit(factor: number): Kit {
+/** A kit with every limit a little stricter (factor over 1) or milder. */
+function scaledKit(kit: Kit, factor: number): Kit {
   const scaled = (value: unknown): unknown =>
     typeof value === 'number'
       ? value * factor
       : Object.fromEntries(Object.entries(value as object).map(([key, v]) => [key, scaled(v)]));
-  const { bands } = DEMO_KIT.rules;
-  const rules = scaled(DEMO_KIT.rules) as Kit['rules'];
+  const { bands } = kit.rules;
+  const rules = scaled(kit.rules) as Kit['rules'];
   return {
-    ...DEMO_KIT,
+    ...kit,
     rules: { ...rules, bands: { ...rules.bands, least: bands.least, most: bands.most } },
   };
 }
@@ -65,8 +65,8 @@ const names = (findings: readonly Finding[]) =>
   findings.map((f) => `${f.rule} ${f.variant ?? ''} ${f.severity} ${f.place.kind}`).sort();
 
 /** Lines drawn all but over one another meet, or don't, by a hundredth of a millimetre. */
-const hasDoubledLine = ({ sheet, drawing }: Plausible): boolean =>
-  ruleContext(sheet, drawing, DEMO_KIT).track.nodes.some(({ arms }) =>
+const hasDoubledLine = ({ kit, sheet, drawing }: Plausible): boolean =>
+  ruleContext(sheet, drawing, kit).track.nodes.some(({ arms }) =>
     arms.some((one) => arms.some((two) => two !== one && angleBetween(one, two) < 0.25)),
   );
 
@@ -81,7 +81,7 @@ function isClearCut(design: Plausible): boolean {
     const marks = design.drawing.marks.map((m) => ({ ...m, at: Math.max(0, m.at + by) }));
     return found({ ...design, drawing: { ...design.drawing, marks } });
   });
-  const scaled = [0.998, 1.002].map((factor) => found(design, scaledKit(factor)));
+  const scaled = [0.998, 1.002].map((factor) => found({ ...design, kit: scaledKit(design.kit, factor) }));
   return [...shifted, ...scaled].every((findings) => names(findings).join() === said);
 }
 
@@ -107,11 +107,11 @@ describe('the same ink', () => {
 
   it('in another order is the same canonical form, bit for bit, with all its findings', () => {
     fc.assert(
-      fc.property(plausible, ({ sheet, drawing }) => {
+      fc.property(plausible, ({ kit, sheet, drawing }) => {
         const other = { lines: [...drawing.lines].reverse(), marks: [...drawing.marks].reverse() };
         expect(canonicalDrawing(other, NOTHING)).toEqual(canonicalDrawing(drawing, NOTHING));
         const bare = (list: Finding[]) => list.map(({ remedy, ...rest }) => [rest, remedy?.code]);
-        expect(bare(found({ sheet, drawing: other }))).toEqual(bare(found({ sheet, drawing })));
+        expect(bare(found({ kit, sheet, drawing: other }))).toEqual(bare(found({ kit, sheet, drawing })));
       }),
       { numRuns: 50 },
     );
@@ -191,7 +191,7 @@ describe('any drawing that the documents accept', () => {
     fc.integer({ min: -12_000, max: 12_000 }).map((n) => n / 1000),
   );
   const band = fc.record({
-    ink: fc.constantFrom('C', 'A', 'V', 'X'),
+    ink: fc.constantFrom('C', 'A', 'V', 'L', 'H', 'X'),
     length: fc.integer({ min: 0, max: 3000 }).map((n) => n / 100),
     gap: fc.integer({ min: -800, max: 800 }).map((n) => n / 100),
   });
@@ -221,14 +221,11 @@ describe('any drawing that the documents accept', () => {
 
   it('is checked: ids differ, numbers are finite, drawn lines and marks are named', () => {
     fc.assert(
-      fc.property(anything, fc.boolean(), (drawing, turns) => {
+      fc.property(anything, fc.constantFrom(...KITS), fc.boolean(), (drawing, one, turns) => {
         fc.pre(isDocument(drawing));
-        const kit: Kit = {
-          ...DEMO_KIT,
-          robot: { ...DEMO_KIT.robot, looseEnd: turns ? 'turn-back' : 'stop' },
-        };
+        const kit: Kit = { ...one, robot: { ...one.robot, looseEnd: turns ? 'turn-back' : 'stop' } };
         const sheet = sheetFrom({ x: 100, y: 100 }, { x: 300, y: 200 });
-        const findings = found({ sheet, drawing }, kit);
+        const findings = found({ kit, sheet, drawing });
         expect(new Set(findings.map((f) => f.id)).size).toBe(findings.length);
         for (const { measured, place } of findings) {
           expect([measured ?? 0, place.at.x, place.at.y].every(Number.isFinite)).toBe(true);
