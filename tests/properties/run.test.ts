@@ -5,10 +5,10 @@ import type { Kit, Way } from '../../shared/documents/kit.ts';
 import type { Sheet } from '../../shared/documents/sheet.ts';
 import type { RunEvent } from '../../shared/documents/trace.ts';
 import type { PaperPoint } from '../../shared/geometry/units.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { drive } from '../../shared/run/drive.ts';
 import { UNDISTURBED, worldOf } from '../../shared/run/world.ts';
 import { layOut } from '../../shared/track/layout.ts';
+import { KITS } from '../kits.ts';
 import { Pen } from '../sweeps/pen.ts';
 import '../seed.ts';
 
@@ -23,30 +23,35 @@ const SHEET: Sheet = {
 };
 
 /** A line with a corner, an arc and a mark, crossed by another: everything within the drawing rules. */
+const drawingFor = (kit: Kit) =>
+  fc
+    .record({
+      first: fc.integer({ min: 70, max: 80 }),
+      word: fc.constantFrom(...kit.chart.map((row) => row.word)),
+      side: fc.constantFrom(-1, 1),
+      corner: fc.integer({ min: 65, max: 115 }),
+      radius: fc.integer({ min: kit.rules.curveRadius, max: kit.rules.curveRadius + 8 }),
+      crossed: fc.boolean(),
+    })
+    .map(({ first, word, side, corner, radius, crossed }): Drawing => {
+      const pen = new Pen(kit.rules.lineWidth.nominal).to(30, 88).straight(first + 60);
+      pen.mark(35, word, new Array<number>(word.length).fill(kit.robot.bandUnit));
+      pen
+        .turn(side * (180 - corner))
+        .straight(30)
+        .arc(radius, -side * 80)
+        .straight(25);
+      if (crossed) pen.to(30 + first + 25, 40, 90).straight(110);
+      return pen.drawing();
+    });
+
+/** A kit and a drawing in its widths and inks. */
 const drawn = fc
-  .record({
-    first: fc.integer({ min: 70, max: 80 }),
-    word: fc.constantFrom('CA', 'AV', 'VA', 'ACA', 'CAC', 'VCV', 'VC'),
-    side: fc.constantFrom(-1, 1),
-    corner: fc.integer({ min: 60, max: 115 }),
-    radius: fc.integer({ min: 15, max: 25 }),
-    crossed: fc.boolean(),
-  })
-  .map(({ first, word, side, corner, radius, crossed }): Drawing => {
-    const pen = new Pen().to(30, 88).straight(first + 60);
-    pen.mark(35, word, [5.5, 5.5, 5.5]);
-    pen
-      .turn(side * (180 - corner))
-      .straight(30)
-      .arc(radius, -side * 80)
-      .straight(25);
-    if (crossed) pen.to(30 + first + 25, 40, 90).straight(110);
-    return pen.drawing();
-  });
+  .constantFrom(...KITS)
+  .chain((kit) => drawingFor(kit).map((drawing): readonly [Kit, Drawing] => [kit, drawing]));
 
 const LIMIT = 15;
-const world = (drawing: Drawing, sheet = SHEET, kit = DEMO_KIT) =>
-  worldOf(layOut(sheet, drawing), sheet, kit);
+const world = (kit: Kit, drawing: Drawing, sheet = SHEET) => worldOf(layOut(sheet, drawing), sheet, kit);
 
 const over = (p: PaperPoint): PaperPoint => ({ x: p.x, y: SHEET.h - p.y });
 const mirrored = (drawing: Drawing): Drawing => ({
@@ -58,14 +63,14 @@ const mirrored = (drawing: Drawing): Drawing => ({
   })),
 });
 const OTHER_SIDE: Readonly<Record<Way, Way>> = { left: 'right', straight: 'straight', right: 'left' };
-const LEFT_IS_RIGHT: Kit = {
-  ...DEMO_KIT,
-  chart: DEMO_KIT.chart.map((row) =>
+const leftIsRight = (kit: Kit): Kit => ({
+  ...kit,
+  chart: kit.chart.map((row) =>
     row.action.kind === 'choose'
       ? { ...row, action: { kind: 'choose', way: OTHER_SIDE[row.action.way] } }
       : row,
   ),
-};
+});
 
 /** What happened, with sides as in the unmirrored run. */
 const story = (events: readonly RunEvent[], swap: boolean) =>
@@ -77,11 +82,11 @@ const story = (events: readonly RunEvent[], swap: boolean) =>
 describe('a run', () => {
   it('is the same bits for the same options, and others for another seed', () => {
     fc.assert(
-      fc.property(drawn, fc.integer({ min: 1, max: 1e6 }), (drawing, seed) => {
-        const w = world(drawing);
+      fc.property(drawn, fc.integer({ min: 1, max: 1e6 }), ([kit, drawing], seed) => {
+        const w = world(kit, drawing);
         const options = { ...UNDISTURBED, limit: LIMIT, seed, disturbance: 1 };
         const trace = drive(w, options);
-        expect(drive(world(drawing), options)).toEqual(trace);
+        expect(drive(world(kit, drawing), options)).toEqual(trace);
         expect(drive(w, { ...options, seed: seed + 1 }).hash).not.toBe(trace.hash);
       }),
       { numRuns: 25 },
@@ -90,8 +95,8 @@ describe('a run', () => {
 
   it('without disturbance is the ideal run, whatever the seed', () => {
     fc.assert(
-      fc.property(drawn, fc.integer({ min: 1, max: 1e6 }), (drawing, seed) => {
-        const w = world(drawing);
+      fc.property(drawn, fc.integer({ min: 1, max: 1e6 }), ([kit, drawing], seed) => {
+        const w = world(kit, drawing);
         const choices = [0, 0, 0, 0];
         const ideal = drive(w, { ...UNDISTURBED, limit: LIMIT, choices });
         const still = drive(w, { ...UNDISTURBED, limit: LIMIT, choices, seed, disturbance: 0 });
@@ -103,16 +108,16 @@ describe('a run', () => {
 
   it('on a mirrored sheet is the mirrored ideal run, left and right swapped', () => {
     fc.assert(
-      fc.property(drawn, (drawing) => {
+      fc.property(drawn, ([kit, drawing]) => {
         const sheet = { ...SHEET, start: { ...SHEET.start, at: over(SHEET.start.at) } };
         const options = { ...UNDISTURBED, limit: LIMIT };
-        const plain = drive(world(drawing), { ...options, choices: [0, 0, 0] });
+        const plain = drive(world(kit, drawing), { ...options, choices: [0, 0, 0] });
         // The first arm from the left is the last one in the mirror.
         const arms = plain.events.flatMap((e) =>
           e.kind === 'junction' && e.by === 'chance' ? [e.arms] : [],
         );
         const choices = arms.map((list) => list.length - 1);
-        const mirror = drive(world(mirrored(drawing), sheet, LEFT_IS_RIGHT), { ...options, choices });
+        const mirror = drive(world(leftIsRight(kit), mirrored(drawing), sheet), { ...options, choices });
         expect(story(mirror.events, true)).toEqual(story(plain.events, false));
         mirror.samples.y.forEach((y, i) => {
           expect(Math.abs(SHEET.h - y - plain.samples.y[i]!)).toBeLessThan(0.1);
