@@ -1,6 +1,6 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import type { ScreenPoint } from '../../shared/geometry/units.ts';
-import { placeBeside } from './placement.ts';
+import { type Place, placeBeside } from './placement.ts';
 import type { Box } from './view.ts';
 
 export interface PlacedBoxProps {
@@ -11,11 +11,13 @@ export interface PlacedBoxProps {
   readonly gap: number;
   readonly className: string;
   readonly role?: string;
+  /** Told where the box came to stand, so that another one can keep clear of it. */
+  readonly onPlace?: (place: Place) => void;
   readonly children: ReactNode;
 }
 
 /** A box of HTML over the canvas that looks for a place beside `about` where it covers no ink. */
-export function PlacedBox({ about, within, clear, gap, className, role, children }: PlacedBoxProps) {
+export function PlacedBox({ about, within, clear, gap, className, role, onPlace, children }: PlacedBoxProps) {
   const ref = useRef<HTMLDivElement>(null);
   const [at, setAt] = useState<{ left: number; top: number } | null>(null);
   // After every render, since words may have changed the size.
@@ -26,6 +28,10 @@ export function PlacedBox({ about, within, clear, gap, className, role, children
     const { left, top } = placeBeside({ about, size, within, clear, gap });
     setAt((before) => (before?.left === left && before.top === top ? before : { left, top }));
   });
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (at && element) onPlace?.({ ...at, width: element.offsetWidth, height: element.offsetHeight });
+  }, [at, onPlace]);
   const style = at ? { left: at.left, top: at.top } : { left: 0, top: 0, visibility: 'hidden' as const };
   return (
     <div ref={ref} className={className} role={role} style={{ position: 'absolute', ...style }}>

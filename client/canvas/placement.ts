@@ -69,6 +69,12 @@ export const covers = (place: Place, at: ScreenPoint, rim: number): boolean =>
   at.py > place.top - rim &&
   at.py < place.top + place.height + rim;
 
+/** Points all over a place, for other boxes to keep clear of. */
+export function pointsOf({ left, top, width, height }: Place): ScreenPoint[] {
+  const shares = [0, 1 / 3, 2 / 3, 1];
+  return shares.flatMap((x) => shares.map((y) => ({ px: left + x * width, py: top + y * height })));
+}
+
 function costOf(place: Place, { about, clear, gap }: PlaceQuery): number {
   const hidden = clear.filter((point) => covers(place, point, RIM)).length;
   const overPlace = covers(place, about, gap * 0.6) ? 40 : 0;

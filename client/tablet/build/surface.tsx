@@ -5,6 +5,7 @@ import { middleOf } from '../../../shared/picture/replay.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { clearPoints } from '../../canvas/clear-points.ts';
 import { PlacedBox } from '../../canvas/placed-box.tsx';
+import { type Place, pointsOf } from '../../canvas/placement.ts';
 import { type SheetHandle, SheetView } from '../../canvas/sheet-view.tsx';
 import { useFitted } from '../../canvas/use-fitted.ts';
 import { toScreen } from '../../canvas/view.ts';
@@ -44,6 +45,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
   const handle = useRef<SheetHandle>(null);
   const editor = useSessionState(session, (state) => state.editor);
   const fingerDown = useSessionState(session, (state) => state.fingerDown);
+  const [buttons, setButtons] = useState<Place | null>(null);
   const [proposal, setProposal] = useState<Proposal | null>(null);
   const show = useShown(session, handle, setProposal);
   usePointer(surface, { session, view, resting, show });
@@ -85,6 +87,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
               within={clearOfHint}
               clear={clear}
               gap={26}
+              onPlace={setButtons}
             >
               <Button icon={<Icon of={ArrowLeftRight} />} onClick={session.flip}>
                 {words.flip}
@@ -94,14 +97,14 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
               </Button>
             </PlacedBox>
           )}
-          {finding && !chosenMark && !fingerDown && (
+          {finding && !fingerDown && (
             <Callout
               finding={finding}
               number={findings.all.indexOf(finding) + 1}
               of={findings.all.length}
               at={toScreen(view, finding.place.at)}
               within={clearOfHint}
-              clear={clear}
+              clear={buttons && chosenMark ? [...clear, ...pointsOf(buttons)] : clear}
               onMend={mended ? () => session.replace(mended) : null}
               onNext={findings.next}
               onClose={findings.close}

@@ -108,9 +108,7 @@ function Run({ challenge, session, judged, trace, ways, onWay, onBack }: RunProp
         <div className="trying-goals" data-known={moment?.over ?? false}>
           <h2>{trying.goals}</h2>
           <GoalRows challenge={challenge} results={moment?.over ? judged.verdict.goals : undefined} />
-          {moment?.over && ways.length > 1 && (
-            <Deciding challenge={challenge} judged={judged} ways={ways} chosen={trace} />
-          )}
+          {moment?.over && ways.length > 1 && <Deciding judged={judged} ways={ways} chosen={trace} />}
         </div>
         <p className="quiet-words trying-note">{trying.acts}</p>
       </aside>
@@ -123,28 +121,22 @@ function Run({ challenge, session, judged, trace, ways, onWay, onBack }: RunProp
 }
 
 interface DecidingProps {
-  readonly challenge: Challenge;
   readonly judged: Judged;
   readonly ways: readonly Trace[];
   readonly chosen: Trace;
 }
 
-/** Which other way it is that a goal fails in, where the one that is shown does not tell. */
-function Deciding({ challenge, judged, ways, chosen }: DecidingProps) {
-  const words = useWords();
-  const { trying } = words.tablet;
-  const others = judged.verdict.goals.flatMap((result) => {
-    const run = result.run === undefined ? undefined : judged.traces[result.run];
-    const goal = challenge.goals.find((each) => each.id === result.id);
-    return run && goal && !result.met && run !== chosen ? [{ goal, way: ways.indexOf(run) + 1 }] : [];
+/** Which other ways a goal fails in, where the one that is shown does not tell. */
+function Deciding({ judged, ways, chosen }: DecidingProps) {
+  const { trying } = useWords().tablet;
+  const failing = judged.verdict.goals.flatMap(({ met, run }) => {
+    const trace = run === undefined ? undefined : judged.traces[run];
+    return trace && !met && trace !== chosen ? [ways.indexOf(trace) + 1] : [];
   });
   return (
-    <div className="quiet-words trying-deciding">
-      <p>{trying.everyWay}</p>
-      {others.map(({ goal, way }) => (
-        <p key={goal.id}>{trying.decides(words.goals.short(goal.formula, challenge.sheet), way)}</p>
-      ))}
-    </div>
+    <p className="quiet-words trying-deciding">
+      {trying.everyWay} {trying.decides([...new Set(failing)])}
+    </p>
   );
 }
 

@@ -156,7 +156,10 @@ const trying = {
   chance: (probability: number) => `${numbers.short(probability * 20, 1)} of 20 robots`,
   luck: 'At a junction without a mark the robot chooses by itself.',
   everyWay: 'A goal is met only when every way meets it.',
-  decides: (goal: string, way: number) => `${goal}: way ${way} decides.`,
+  decides: (ways: readonly number[]) =>
+    ways.length === 0
+      ? ''
+      : `${ways.length === 1 ? 'Way' : 'Ways'} ${numbers.list(ways.map(String))} ${ways.length === 1 ? 'misses' : 'miss'} one.`,
   acts: 'A blue tick shows where a mark acts.',
   working: 'Working out the run',
   noRun: 'The robot never starts. Its berth needs a line under it.',
