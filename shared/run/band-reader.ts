@@ -5,7 +5,7 @@ import { CLASS, type Machine } from './machine.ts';
 import { MODEL, SENSORS } from './model.ts';
 import { NOISE } from './random.ts';
 import { TABLE } from './reflectance.ts';
-import type { RobotState } from './robot.ts';
+import { OPTICS, type RobotState } from './robot.ts';
 
 /**
  * One step of reading bands with the middle sensor, while the robot follows a line. `noise` is the
@@ -69,13 +69,14 @@ function classSeen(r: RobotState, m: Machine, field: InkField, noise: number): n
       blue = upper + (lower - upper) * down;
     }
   }
-  const { gain, base, white, perSpan } = r;
-  let raw = gain[SENSORS]! * red + base[SENSORS]! + r.colorNoise * NOISE[noise]!;
-  red = 1 - (white[SENSORS]! - Math.min(raw, MODEL.clip)) * perSpan[SENSORS]!;
-  raw = gain[SENSORS + 1]! * green + base[SENSORS + 1]! + r.colorNoise * NOISE[noise + 1]!;
-  green = 1 - (white[SENSORS + 1]! - Math.min(raw, MODEL.clip)) * perSpan[SENSORS + 1]!;
-  raw = gain[SENSORS + 2]! * blue + base[SENSORS + 2]! + r.colorNoise * NOISE[noise + 2]!;
-  blue = 1 - (white[SENSORS + 2]! - Math.min(raw, MODEL.clip)) * perSpan[SENSORS + 2]!;
+  const { optics } = r;
+  const o = SENSORS * OPTICS;
+  let raw = optics[o]! * red + optics[o + 1]! + r.colorNoise * NOISE[noise]!;
+  red = 1 - (optics[o + 2]! - Math.min(raw, MODEL.clip)) * optics[o + 3]!;
+  raw = optics[o + 4]! * green + optics[o + 5]! + r.colorNoise * NOISE[noise + 1]!;
+  green = 1 - (optics[o + 6]! - Math.min(raw, MODEL.clip)) * optics[o + 7]!;
+  raw = optics[o + 8]! * blue + optics[o + 9]! + r.colorNoise * NOISE[noise + 2]!;
+  blue = 1 - (optics[o + 10]! - Math.min(raw, MODEL.clip)) * optics[o + 11]!;
 
   let nearest: number = CLASS.black;
   let least = red * red + green * green + blue * blue;

@@ -6,7 +6,7 @@ import type { Machine } from './machine.ts';
 import { MODEL, SENSORS, TOLERANCES } from './model.ts';
 import { nextInteger, normal, type Sfc32, sfc32 } from './random.ts';
 import { BLACK, WHITE } from './reflectance.ts';
-import { CHANNELS, newRobot, putAtRest, type RobotState } from './robot.ts';
+import { CHANNELS, newRobot, OPTICS, putAtRest, type RobotState } from './robot.ts';
 import type { Ambient, DriveOptions, StartBerth } from './world.ts';
 
 /** Where a run begins and which berth it is to reach. */
@@ -92,8 +92,7 @@ function calibrate(
   const error = share * TOLERANCES.calibration;
   const white = Math.min(MODEL.clip, rawThen(WHITE)) * (1 + error * normal(die));
   const black = rawThen(BLACK) + error * TOLERANCES.calibrationOfBlack * normal(die);
-  r.gain[channel] = (gain * (1 + MODEL.lightGain * now)) / FULL;
-  r.base[channel] = offset + MODEL.lightOffset * now;
-  r.white[channel] = white;
-  r.perSpan[channel] = 1 / (white - black);
+  const scaled = (gain * (1 + MODEL.lightGain * now)) / FULL;
+  const base = offset + MODEL.lightOffset * now;
+  r.optics.set([scaled, base, white, 1 / (white - black)], channel * OPTICS);
 }

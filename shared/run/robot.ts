@@ -88,11 +88,11 @@ export interface RobotState extends Rolling {
   readonly bands: Int32Array;
   readings: number;
 
-  // Optics: one of each for the five grey channels, then red, green and blue of the middle sensor.
-  readonly gain: Float64Array;
-  readonly base: Float64Array;
-  readonly white: Float64Array;
-  readonly perSpan: Float64Array;
+  /**
+   * Gain, base, white and one over the span of each channel, side by side: the five grey channels, then
+   * red, green and blue of the middle sensor.
+   */
+  readonly optics: Float64Array;
   greyNoise: number;
   colorNoise: number;
   noisePlace: number;
@@ -109,6 +109,8 @@ export interface RobotState extends Rolling {
 
 /** Channels of the optics. */
 export const CHANNELS = SENSORS + 3;
+/** Numbers a channel in `optics`. */
+export const OPTICS = 4;
 /** As long as a chart's longest word. */
 const MOST_BANDS = 8;
 /** mm: further back than any pause. */
@@ -165,10 +167,7 @@ export function newRobot(setting: RobotSetting): RobotState {
     bandCount: 0,
     bands: new Int32Array(MOST_BANDS),
     readings: 0,
-    gain: new Float64Array(CHANNELS).fill(1),
-    base: new Float64Array(CHANNELS),
-    white: new Float64Array(CHANNELS).fill(1),
-    perSpan: new Float64Array(CHANNELS).fill(1),
+    optics: new Float64Array(CHANNELS * OPTICS),
     greyNoise: FRACTION,
     colorNoise: FRACTION,
     noisePlace: 0,

@@ -9,7 +9,7 @@ import { MODEL, SENSORS, STEP } from './model.ts';
 import { roll } from './plant.ts';
 import { NOISE, NOISE_BITS } from './random.ts';
 import { TABLE } from './reflectance.ts';
-import { MODE, type RobotState } from './robot.ts';
+import { MODE, OPTICS, type RobotState } from './robot.ts';
 
 const DARK_MIDDLE = 0b00100;
 const DARK_AHEAD = 0b01110;
@@ -32,13 +32,21 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
   r.noisePlace = (Math.imul(r.noisePlace, 1664525) + 1013904223) | 0;
   const noise = r.noisePlace >>> (32 - NOISE_BITS);
   const { grey, tiles, across } = field;
-  const { gain, base, white, perSpan } = r;
+  const { optics } = r;
   const uEnd = field.width * PIXELS_PER_MM;
   const vEnd = field.height * PIXELS_PER_MM;
   const acrossU = -pitch * r.sin * PIXELS_PER_MM;
   const acrossV = pitch * r.cos * PIXELS_PER_MM;
   let u = (r.x + m.barAhead * r.cos) * PIXELS_PER_MM - 2 * acrossU;
   let v = (r.y + m.barAhead * r.sin) * PIXELS_PER_MM - 2 * acrossV;
+  // Both ends of the bar lie over the paper as a rule: then all of it does.
+  const uLast = u + acrossU + acrossU + acrossU + acrossU;
+  const vLast = v + acrossV + acrossV + acrossV + acrossV;
+  const within =
+    (u < uLast ? u : uLast) >= 0 &&
+    (v < vLast ? v : vLast) >= 0 &&
+    (u > uLast ? u : uLast) < uEnd &&
+    (v > vLast ? v : vLast) < vEnd;
   let place = 2 * pitch;
   const near = MODEL.window * pitch;
   let offset = r.offset;
@@ -47,7 +55,7 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
   let moment = 0;
   for (let i = 0; i < SENSORS; i++) {
     let light = TABLE * FULL;
-    if (u >= 0 && v >= 0 && u < uEnd && v < vEnd) {
+    if (within || (u >= 0 && v >= 0 && u < uEnd && v < vEnd)) {
       const column = u | 0;
       const row = v | 0;
       const right = u - column;
@@ -59,8 +67,9 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
       const lower = grey[at + TILE_ROW]! + (grey[at + TILE_ROW + 1]! - grey[at + TILE_ROW]!) * right;
       light = upper + (lower - upper) * (v - row);
     }
-    const raw = gain[i]! * light + base[i]! + r.greyNoise * NOISE[noise + i]!;
-    const dark = (white[i]! - Math.min(raw, MODEL.clip)) * perSpan[i]!;
+    const o = i * OPTICS;
+    const raw = optics[o]! * light + optics[o + 1]! + r.greyNoise * NOISE[noise + i]!;
+    const dark = (optics[o + 2]! - Math.min(raw, MODEL.clip)) * optics[o + 3]!;
     pattern = (pattern << 1) | (dark > MODEL.dark ? 1 : 0);
     if (dark > MODEL.faint && place - offset < near && offset - place < near) {
       weight += dark;

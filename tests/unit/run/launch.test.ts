@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { launch } from '../../../shared/run/launch.ts';
 import { machineOf } from '../../../shared/run/machine.ts';
+import { OPTICS } from '../../../shared/run/robot.ts';
 import { type DriveOptions, UNDISTURBED } from '../../../shared/run/world.ts';
 import { SHEET } from './worlds.ts';
 
@@ -11,8 +12,8 @@ const launched = (options: Partial<DriveOptions>) =>
 
 /** What a sensor reads of a reflectance: 0 is paper, 1 is line. */
 function reading(robot: ReturnType<typeof launched>, channel: number, reflectance: number): number {
-  const raw = robot.gain[channel]! * reflectance * 255 + robot.base[channel]!;
-  return (robot.white[channel]! - raw) * robot.perSpan[channel]!;
+  const [gain, base, white, perSpan] = robot.optics.subarray(OPTICS * channel);
+  return (white! - (gain! * reflectance * 255 + base!)) * perSpan!;
 }
 
 describe('launch', () => {
