@@ -39,7 +39,8 @@ export function judge(challenge: Challenge, design: Design, level: Verdict['leve
   const refusal = refusalOf(challenge, design);
   if (refusal) {
     const verdict = verdictOf(challenge, design.drawing, level, [], [], unmet(challenge));
-    return { verdict, traces: [], refusal };
+    // Also where nothing must be met.
+    return { verdict: { ...verdict, met: false }, traces: [], refusal };
   }
   const { sheet, kit, starts } = challenge;
   const drawing = canonicalDrawing(design.drawing, sheet.given);

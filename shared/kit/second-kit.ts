@@ -54,8 +54,8 @@ export const SECOND_KIT: Kit = {
     curveRadius: 20,
     clearance: 18,
     sheetMargin: 24,
-    beforeMark: 30,
-    afterMark: 28,
+    beforeMark: 28,
+    afterMark: 30,
     straightFrom: 60,
     actionReady: { creep: 20, steady: 32, brisk: 45, fast: 58 },
     bands: {

@@ -5,8 +5,8 @@ import { Design } from '../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
 import { judge } from '../../shared/judge/judge.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
+import { KITS } from '../kits.ts';
 import '../seed.ts';
 
 /** Designs in their file form, wild but within the schema: far off the sheet, doubled, on missing lines. */
@@ -20,29 +20,36 @@ const line = fc.record({
     maxLength: 4,
   }),
 });
-const mark = fc.record({
-  line: fc.constantFrom('line-0', 'line-1', 'way', 'street', 'gone'),
-  at: hundredths(0, 300),
-  bands: fc.array(
-    fc.record({ ink: fc.constantFrom('C', 'A', 'V'), length: hundredths(0, 30), gap: hundredths(-6, 6) }),
-    { minLength: 1, maxLength: 5 },
-  ),
-});
+const mark = (inks: readonly string[]) =>
+  fc.record({
+    line: fc.constantFrom('line-0', 'line-1', 'way', 'street', 'gone'),
+    at: hundredths(0, 300),
+    bands: fc.array(
+      fc.record({ ink: fc.constantFrom(...inks), length: hundredths(0, 30), gap: hundredths(-6, 6) }),
+      { minLength: 1, maxLength: 5 },
+    ),
+  });
 const named = <T>(name: string, things: readonly T[]) => things.map((t, i) => ({ id: `${name}-${i}`, ...t }));
-const design = fc
-  .tuple(fc.array(line, { maxLength: 3 }), fc.array(mark, { maxLength: 3 }))
-  .map(([lines, marks]) => ({
-    version: 1,
-    drawing: { lines: named('line', lines), marks: named('mark', marks) },
-  }));
+const designIn = (inks: readonly string[]) =>
+  fc
+    .tuple(fc.array(line, { maxLength: 3 }), fc.array(mark(inks), { maxLength: 3 }))
+    .map(([lines, marks]) => ({
+      version: 1,
+      drawing: { lines: named('line', lines), marks: named('mark', marks) },
+    }));
 
-const challenges: Challenge[] = readyChallenges(DEMO_KIT).flatMap((one) =>
+const challenges: Challenge[] = KITS.flatMap(readyChallenges).flatMap((one) =>
   one.playable ? [{ ...one.challenge, limits: { time: 8 } }] : [],
 );
+const entries = fc
+  .constantFrom(...challenges)
+  .chain((challenge) =>
+    designIn(challenge.kit.inks.map((ink) => ink.id)).map((file) => ({ challenge, file })),
+  );
 
 test('any design that its schema accepts is judged or refused, and the verdict can be written', () => {
   fc.assert(
-    fc.property(fc.constantFrom(...challenges), design, (challenge, file) => {
+    fc.property(entries, ({ challenge, file }) => {
       const parsed = parseDocument(Design, file);
       fc.pre(parsed.ok);
       const { verdict, refusal } = judge(challenge, parsed.value, 'entry');

@@ -4,8 +4,8 @@ import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing, Line } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
 import { judge } from '../../shared/judge/judge.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
+import { bandsOf, KITS, wordFor } from '../kits.ts';
 import '../seed.ts';
 
 interface Case {
@@ -15,23 +15,24 @@ interface Case {
 }
 
 /** What the makers drew, and a drawing with a sharp corner and a mark that stands too close to it. */
-const cases: Case[] = readyChallenges(DEMO_KIT).flatMap((one) => {
+const cases: Case[] = KITS.flatMap(readyChallenges).flatMap((one) => {
   if (!one.playable || one.challenge.play !== 'draw') return [];
   const { challenge } = one;
+  const { kit } = challenge;
   const way: Line = {
     id: 'way',
-    width: 5,
+    width: kit.rules.lineWidth.nominal,
     from: { x: 42, y: 160 },
     pieces: [
       { to: { x: 222, y: 160 }, bulge: 0 },
       { to: { x: 126.88, y: 74.35 }, bulge: 0 },
     ],
   };
-  const bands = [...'CA'].map((ink) => ({ ink, length: 5.5, gap: 0 }));
+  const bands = bandsOf(kit, wordFor(kit, 'pace-by', { steps: 1 }));
   const marks = [{ id: 'late', line: 'way', at: 160, bands }];
   return [
-    { name: `${one.key}, the model`, challenge, drawing: challenge.model!.drawing },
-    { name: `${one.key}, faulty`, challenge, drawing: { lines: [way], marks } },
+    { name: `${one.key} with the kit ${kit.id}, the model`, challenge, drawing: challenge.model!.drawing },
+    { name: `${one.key} with the kit ${kit.id}, faulty`, challenge, drawing: { lines: [way], marks } },
   ];
 });
 
@@ -87,8 +88,8 @@ describe('judge', () => {
             const pieced = inTwoPieces(line, share);
             const start = Math.abs(pieced.pieces[0]!.to.x - line.from.x);
             const length = Math.round(start * 100) / 100;
-            const whole: Drawing = { lines: [pieced], marks };
-            const free = marks.every((m) => m.at + 20 < length || m.at > length);
+            const whole: Drawing = { lines: [pieced, ...model.lines.slice(1)], marks };
+            const free = marks.every((m) => m.line !== line.id || m.at + 30 < length || m.at > length);
             const drawing = split && free ? cut(whole, pieced, 0, [length]) : whole;
             expect(judged(challenge, drawing)).toEqual(expected);
           },

@@ -72,6 +72,8 @@ describe('judge', () => {
     expect(traces).toEqual([]);
     expect(verdict).toMatchObject({ met: false, total: 0, runs: [], findings: [] });
     expect(verdict.goals.map((goal) => goal.met)).toEqual([false, false]);
+    const freely = { ...challenge, goals: challenge.goals.map((goal) => ({ ...goal, must: false })) };
+    expect(judge(freely, design, 'entry').verdict.met).toBe(false);
     expect(throughFile(verdict)).toEqual({ ok: true, value: verdict });
   });
 });
