@@ -1,0 +1,120 @@
+import type { Steadiness, Stray, Weather } from '../documents/outlook.ts';
+import { distance } from '../geometry/exact-math.ts';
+import type { Seconds } from '../geometry/units.ts';
+import { driveLightly, type LightTrace } from '../run/driving.ts';
+import { type Ambient, type StartBerth, UNDISTURBED, type World } from '../run/world.ts';
+import { partingOf } from './compare.ts';
+import { wilsonInterval } from './statistics.ts';
+import { chancesOf, type Story, storyOf } from './story.ts';
+
+/** What the kit's tolerances are multiplied by. */
+export const DISTURBANCE: Readonly<Record<Weather, number>> = { calm: 1, breezy: 1.5, stormy: 3 };
+
+/** The same robots for every entry of a challenge, so that equal designs get equal results. */
+export const FIRST_SEED = 1;
+export const ROBOTS = 20;
+/** Driven later, for the picture of where robots leave the line. */
+export const LATER_ROBOTS = 180;
+
+export interface SteadinessQuestion {
+  readonly world: World;
+  readonly starts: readonly StartBerth[];
+  readonly limit: Seconds;
+  readonly ambient: Ambient;
+  readonly weather: Weather;
+  /** Undisturbed runs from these berths, as far as they were followed. */
+  readonly runs: readonly LightTrace[];
+}
+
+/**
+ * Drives disturbed robots with the seeds `from`, `from` + 1, … and compares each with the undisturbed run
+ * that it follows; a robot makes it when it does so from every berth. Yields after each robot, so that
+ * whoever waits may stop: nothing is lost by not asking on.
+ */
+export function* disturbedRobots(
+  question: SteadinessQuestion,
+  from = FIRST_SEED,
+  count = ROBOTS,
+): Generator<Stray | undefined, void> {
+  const ideals = question.runs.map(storyOf);
+  for (let seed = from; seed < from + count; seed++) yield strayOf(question, ideals, seed);
+}
+
+/** What all robots say together. */
+export function steadinessFrom(robots: readonly (Stray | undefined)[], weather: Weather): Steadiness {
+  const strays = robots.filter((stray) => stray !== undefined);
+  const of = robots.length;
+  const same = of - strays.length;
+  return { weather, same, of, interval: wilsonInterval(same, of), strays };
+}
+
+/** The steadiness of a drawing, all at once. */
+export const steadinessOf = (question: SteadinessQuestion): Steadiness =>
+  steadinessFrom([...disturbedRobots(question)], question.weather);
+
+/** The first berth from which the robot does not do as the undisturbed one. */
+function strayOf(question: SteadinessQuestion, ideals: Story[], seed: number): Stray | undefined {
+  for (const start of question.starts) {
+    const disturbance = DISTURBANCE[question.weather];
+    const { world, limit, ambient } = question;
+    const options = { ...UNDISTURBED, start, limit, ambient, seed, disturbance };
+    const story = storyOf(driveLightly(world, options));
+    const parting = partingOf(followed(question, ideals, story), story);
+    if (parting) {
+      const { cause, at, mark } = parting;
+      return { seed, start, cause, at: { x: at.x, y: at.y }, ...(mark === undefined ? {} : { mark }) };
+    }
+  }
+  return undefined;
+}
+
+/** mm within which two decisions are at one junction. */
+const SAME_JUNCTION = 20;
+
+interface Likeness {
+  /** Decisions of the undisturbed run that the other one takes too. */
+  readonly common: number;
+  /** Whether it then decides otherwise. */
+  readonly parts: boolean;
+}
+
+/** A disturbed robot may see junctions where there are none: they are passed over. */
+function likeness(ideal: Story, story: Story): Likeness {
+  const theirs = chancesOf(story);
+  let next = 0;
+  let common = 0;
+  for (const decision of chancesOf(ideal)) {
+    const found = theirs.findIndex((other, i) => i >= next && distance(other, decision) <= SAME_JUNCTION);
+    if (found < 0) break;
+    if (theirs[found]!.took !== decision.took) return { common, parts: true };
+    next = found + 1;
+    common++;
+  }
+  return { common, parts: false };
+}
+
+/** The undisturbed run that decides as the disturbed one does; driven now where it was not followed before. */
+function followed(question: SteadinessQuestion, ideals: Story[], story: Story): Story {
+  const own = ideals.filter((ideal) => ideal.start === story.start);
+  const known = mostAlike(own, story);
+  if (known && !likeness(known, story).parts) return known;
+  const driven = drivenLike(question, story);
+  ideals.push(driven);
+  return mostAlike([...own, driven], story)!;
+}
+
+function mostAlike(ideals: readonly Story[], story: Story): Story | undefined {
+  const rank = (ideal: Story): number => {
+    const { common, parts } = likeness(ideal, story);
+    return parts ? common - MANY : common;
+  };
+  return [...ideals].sort((a, b) => rank(b) - rank(a))[0];
+}
+
+/** More decisions than a run can take. */
+const MANY = 1e6;
+
+function drivenLike({ world, limit, ambient }: SteadinessQuestion, story: Story): Story {
+  const choices = chancesOf(story).map(({ arms, took }) => arms.indexOf(took));
+  return storyOf(driveLightly(world, { ...UNDISTURBED, start: story.start, limit, ambient, choices }));
+}
