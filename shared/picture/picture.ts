@@ -5,6 +5,7 @@ import type { Mm } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
 import { pictureBands } from './bands.ts';
 import { pictureBerth } from './berths.ts';
+import { areaLabel } from './labels.ts';
 import type { Picture, PictureGate, PictureGrid, PicturePolygon, PictureStroke } from './shapes.ts';
 
 export interface PictureSource {
@@ -29,12 +30,18 @@ export function pictureOf({ sheet, layout, kit, language = 'en' }: PictureSource
       pieces: line.path.pieces,
     }),
   );
+  const given = layout.lines.filter((line) => line.given).map((line) => line.path);
+  const polygonOf = ({ id, polygon, name: texts }: Area): PicturePolygon => ({
+    id,
+    polygon,
+    label: areaLabel(name(texts), polygon, given, sheet),
+  });
   return {
     w: sheet.w,
     h: sheet.h,
     grid: gridOf(sheet.w, sheet.h),
-    areas: sheet.areas.map((area) => polygonOf(area, name(area.name))),
-    keepOut: sheet.keepOut.map((area) => polygonOf(area, name(area.name))),
+    areas: sheet.areas.map(polygonOf),
+    keepOut: sheet.keepOut.map(polygonOf),
     gates: sheet.gates.map((gate) => gateOf(gate, name(gate.name))),
     berths,
     strokes,
@@ -53,19 +60,6 @@ function gridOf(w: Mm, h: Mm): PictureGrid {
   return {
     fine: { xs: fine(w), ys: fine(h) },
     coarse: { xs: every(GRID.coarse, w), ys: every(GRID.coarse, h) },
-  };
-}
-
-function polygonOf(area: Area, text: string): PicturePolygon {
-  const n = area.polygon.length;
-  const at = {
-    x: area.polygon.reduce((sum, p) => sum + p.x, 0) / n,
-    y: area.polygon.reduce((sum, p) => sum + p.y, 0) / n,
-  };
-  return {
-    id: area.id,
-    polygon: area.polygon,
-    label: { text, at, align: 'middle', baseline: 'middle' },
   };
 }
 

@@ -73,6 +73,31 @@ describe('pictureOf', () => {
     expect(berths.map((berth) => berth.label.text)).toEqual(['Cobertizo', 'Lighthouse']);
   });
 
+  it('keeps the name of an area off given lines: inside where there is room, else outside', () => {
+    const area = (height: number) => ({
+      ...FULL_SHEET.areas[0]!,
+      polygon: [
+        { x: 100, y: 35 - height / 2 },
+        { x: 140, y: 35 - height / 2 },
+        { x: 140, y: 35 + height / 2 },
+        { x: 100, y: 35 + height / 2 },
+      ],
+    });
+    const through = {
+      id: 'rail',
+      width: 5,
+      from: { x: 20, y: 35 },
+      pieces: [{ to: { x: 280, y: 35 }, bulge: 0 }],
+    };
+    const named = (height: number, lines: (typeof through)[]) => {
+      const sheet = { ...FULL_SHEET, areas: [area(height)], given: { lines, marks: [] } };
+      return picture(EMPTY_DRAWING, sheet).areas[0]!.label;
+    };
+    expect(named(40, [])).toMatchObject({ at: { x: 120, y: 35 }, baseline: 'middle' });
+    expect(named(40, [through])).toMatchObject({ at: { x: 120, y: 22 }, baseline: 'middle' });
+    expect(named(10, [through])).toMatchObject({ at: { x: 120, y: 27.5 }, baseline: 'bottom' });
+  });
+
   it('tells given lines from drawn ones', () => {
     const sheet = { ...FULL_SHEET, given: { lines: [{ ...STRAIGHT.lines[0]!, id: 'g1' }], marks: [] } };
     expect(picture(STRAIGHT, sheet).strokes.map((stroke) => stroke.role)).toEqual(['given', 'line']);

@@ -1,0 +1,61 @@
+import { boxOf } from '../geometry/box.ts';
+import { type Path, pathFoot } from '../geometry/path.ts';
+import type { Polygon } from '../geometry/polygon.ts';
+import type { Mm, PaperPoint } from '../geometry/units.ts';
+import type { PictureLabel } from './shapes.ts';
+
+/** About how large a drawer makes names: height of a row, half the width of a letter, white beside it. */
+const NAME = { height: 9, halfLetter: 2.3, gap: 2.5 } as const;
+
+/** From the middle of a row to the middle of a line that does not touch it. */
+const CLEAR: Mm = NAME.height / 2 + 3.5;
+
+/**
+ * The name of an area stands in its middle. Where a given line runs through that, it stands in the
+ * first free place among: higher or lower in the area, above it, below it.
+ */
+export function areaLabel(
+  text: string,
+  polygon: Polygon,
+  given: readonly Path[],
+  sheet: { readonly h: Mm },
+): PictureLabel {
+  const places = placesFor(polygon, sheet.h);
+  const rooms = places.map(({ row }) => roomAround(row, text, given));
+  const free = rooms.findIndex((room) => room >= CLEAR);
+  const best = free >= 0 ? free : rooms.indexOf(Math.max(...rooms));
+  const { at, baseline } = places[best]!;
+  return { text, at, align: 'middle', baseline };
+}
+
+interface Place extends Pick<PictureLabel, 'at' | 'baseline'> {
+  /** The middle of the row of letters. */
+  readonly row: PaperPoint;
+}
+
+function placesFor(polygon: Polygon, h: Mm): Place[] {
+  const box = boxOf(polygon);
+  const n = polygon.length;
+  const middle = {
+    x: polygon.reduce((sum, p) => sum + p.x, 0) / n,
+    y: polygon.reduce((sum, p) => sum + p.y, 0) / n,
+  };
+  const inside = (y: Mm): Place => ({ at: { ...middle, y }, row: { ...middle, y }, baseline: 'middle' });
+  const outside = (y: Mm, baseline: 'top' | 'bottom', away: -1 | 1): Place => ({
+    at: { ...middle, y },
+    row: { ...middle, y: y + (away * NAME.height) / 2 },
+    baseline,
+  });
+  const places = [inside(middle.y), inside(box.minY + CLEAR - 1), inside(box.maxY - CLEAR + 1)];
+  const needed = NAME.height + NAME.gap;
+  if (box.minY > needed) places.push(outside(box.minY - NAME.gap, 'bottom', -1));
+  if (h - box.maxY > needed) places.push(outside(box.maxY + NAME.gap, 'top', 1));
+  return places;
+}
+
+/** How far given lines keep from a row of letters. */
+function roomAround(row: PaperPoint, text: string, given: readonly Path[]): Mm {
+  const half = text.length * NAME.halfLetter;
+  const along = [-1, -0.5, 0, 0.5, 1].map((share) => ({ x: row.x + share * half, y: row.y }));
+  return Math.min(...given.flatMap((path) => along.map((p) => pathFoot(path, p).distance)));
+}
