@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Formula, Moment } from '../../../shared/documents/formula.ts';
 import { MOMENTS } from '../../../shared/goals/moments/index.ts';
 import { PREDICATES } from '../../../shared/goals/predicates/index.ts';
+import { KITS } from '../../kits.ts';
 import { at, CONTEXT, measured, run, SHEET, samplesAt } from './hand-made.ts';
 
 const always = (of: Moment): Formula => ({ kind: 'always', of });
@@ -84,18 +85,18 @@ describe('G-pace', () => {
   });
 });
 
-describe('places of the whole robot and of its axle at a moment', () => {
-  // The demo robot facing +x: 12 mm behind its axle, 17 ahead, 14 to either side.
-  test('G-stay-on-paper: 20 mm of axle from the left edge leave 8 mm behind the robot', () => {
+describe.each(KITS)('the outline of $robot.name at a moment', ({ robot }) => {
+  const context = { ...CONTEXT, robot };
+  test('G-stay-on-paper: 20 mm of axle from the left edge leave what is not behind the axle', () => {
     const near = run([at.end('finished', { t: 1 })], { samples: samplesAt([{ x: 20, y: 100, count: 51 }]) });
-    expect(measured(always({ kind: 'stay-on-paper' }), [near])).toMatchObject({
+    expect(measured(always({ kind: 'stay-on-paper' }), [near], context)).toMatchObject({
       met: true,
-      margin: 8,
+      margin: 20 - robot.axleToRear,
       unit: 'mm',
       by: 'stay-on-paper',
     });
   });
-  test('G-keep-out: the nearest of two areas, 5 mm ahead of the robot', () => {
+  test('G-keep-out: the nearer of two areas counts, 30 mm ahead of the axle', () => {
     const box = (id: string, x: number) => ({
       id,
       name: { en: id },
@@ -106,16 +107,18 @@ describe('places of the whole robot and of its axle at a moment', () => {
         { x, y: 150 },
       ],
     });
-    const context = { ...CONTEXT, sheet: { ...SHEET, keepOut: [box('far', 200), box('near', 122)] } };
+    const guarded = { ...context, sheet: { ...SHEET, keepOut: [box('far', 200), box('near', 130)] } };
     const before = run([at.end('finished', { t: 1 })], {
       samples: samplesAt([{ x: 100, y: 100, count: 51 }]),
     });
-    expect(measured(always({ kind: 'keep-out' }), [before], context)).toMatchObject({
-      met: true,
-      margin: 5,
+    expect(measured(always({ kind: 'keep-out' }), [before], guarded)).toMatchObject({
+      margin: 30 - (robot.length - robot.axleToRear),
       by: 'keep-out',
     });
   });
+});
+
+describe('the axle in a berth at a moment', () => {
   test('G-finish: 15 mm from the middle of a berth of 20 mm, and towards the other berth on the way back', () => {
     const samples = samplesAt([{ x: 245, y: 105, count: 51 }]);
     const there = run([at.end('finished', { t: 1 })], { samples });
