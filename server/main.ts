@@ -10,6 +10,7 @@ const DEFAULT_PORT = 4310;
 const PAGES = fileURLToPath(
   new URL(import.meta.url.endsWith('.ts') ? '../.build/pages' : '../pages', import.meta.url),
 );
+const NOT_WRITABLE = ['EACCES', 'EPERM', 'EROFS', 'SQLITE_CANTOPEN', 'SQLITE_READONLY'];
 const LOG_LEVELS = ['silent', 'error', 'warn', 'info'] as const;
 
 const say = (text: string) => process.stdout.write(`${text}\n`);
@@ -49,6 +50,9 @@ function configFrom(env: NodeJS.ProcessEnv): ServerConfig {
 /** Why the server could not start, as a sentence that says what to do. */
 function startTrouble(error: unknown, config: ServerConfig): string {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  if (code === 'FOLDER_IN_USE') {
+    return `Another server is running already on the data folder ${config.dataDir}. Use that one, or end it first; for a second one beside it choose another folder, for example: DATA_DIR=./rooms npm start`;
+  }
   if (code === 'EADDRINUSE') {
     return `Port ${config.port} is busy: another program, maybe an earlier start of this one, uses it. End that one, or choose another port, for example: PORT=${config.port + 1} npm start`;
   }
@@ -58,7 +62,7 @@ function startTrouble(error: unknown, config: ServerConfig): string {
   if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND') {
     return `HOST=${config.host} is not an address of this machine. Leave HOST out to listen on all of them.`;
   }
-  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') {
+  if (NOT_WRITABLE.includes(String(code))) {
     return `The data folder ${config.dataDir} cannot be written. Choose another, for example: DATA_DIR=./rooms npm start`;
   }
   const reason = error instanceof Error ? error.message : String(error);

@@ -8,6 +8,7 @@ import { lanAddresses } from './addresses.ts';
 import { makeApp } from './http/app.ts';
 import { type Judging, startJudging } from './judging/judging.ts';
 import type { EventLog } from './log/event-log.ts';
+import { lockFolder } from './log/folder-lock.ts';
 import { openSqliteLog } from './log/sqlite.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
@@ -60,17 +61,24 @@ function defaultJudging(): Judging {
   });
 }
 
+const freeing = (unlock: () => void) => (error: unknown) => {
+  unlock();
+  throw error;
+};
+
 /**
  * Starts a whole server. Rejects with the system's error where the port or the data folder cannot be
- * had.
+ * had, and with FolderInUse where another server has the folder.
  */
 export async function startServer(config: ServerConfig): Promise<RunningServer> {
   const logger = pino({ level: config.logLevel ?? 'error', base: null });
   const trouble = (what: string, error: unknown) => logger.error({ err: error }, what);
   const now = config.now ?? Date.now;
+  // A store given from outside may be shared; the one in the folder has one server at a time.
+  const unlock = config.log ? () => undefined : lockFolder(config.dataDir);
+  const log = config.log ?? (await openSqliteLog(config.dataDir).catch(freeing(unlock)));
   const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
-  const log = config.log ?? (await openSqliteLog(config.dataDir));
   const judging = config.judging ?? defaultJudging();
   const rates = new Rates();
   const rooms = new Rooms({ log, judging, now, challenge: config.challenge ?? readyChallenge, trouble });
@@ -84,6 +92,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     await sockets.close();
     await rooms.close();
     await log.close();
+    unlock();
   };
   try {
     http.listen(config.port, config.host);

@@ -126,6 +126,18 @@ describe('a server that is started', () => {
     expect(await first.end('SIGINT')).toBe(0);
   });
 
+  it('on a folder that another one uses says so and ends, until that one is killed', async () => {
+    const folder = join(dataDir, 'e');
+    const first = await startProcess(bundle, folder);
+    await expect(startProcess(bundle, folder)).rejects.toThrow(
+      /ended with 1: Another server is running already on the data folder .*end it first/,
+    );
+    expect((await fetch(`${first.url}/api/health`)).status).toBe(200);
+    await first.end('SIGKILL');
+    const second = await startProcess(bundle, folder);
+    expect(await second.end('SIGTERM')).toBe(0);
+  });
+
   it('with a port that is none says so', async () => {
     await expect(startProcess(bundle, join(dataDir, 'c'), { PORT: 'harbour' })).rejects.toThrow(
       /ended with 1: PORT must be a whole number/,

@@ -82,6 +82,17 @@ describe('a second start', () => {
     expect(again.state?.building).toMatchObject({ until, ended: false });
   });
 
+  it('on a folder in use is refused, and the room goes on', async () => {
+    const { desk, owner } = await building(null);
+    const { dataDir } = server;
+    await expect(testServer({ dataDir, judging: quickJudging })).rejects.toMatchObject({
+      code: 'FOLDER_IN_USE',
+    });
+    expect(await desk.command({ kind: 'look-here', on: true })).toMatchObject({ ok: true });
+    await restart();
+    expect((await sit(server.url, 'desk', owner)).state?.lookHere).toBe(true);
+  });
+
   it('on another folder is another owner with no rooms', async () => {
     const { owner } = await building(null);
     const other = await testServer({ judging: quickJudging });
