@@ -13,21 +13,38 @@ export interface Build {
 /** Outside the folders, these decide what a build looks like. */
 const COMMON = ['package.json', 'package-lock.json', 'tsconfig.json'];
 
-/** Server and judge as two files; packages stay where they are installed. */
-export async function bundleServer(root: string, outDir: string): Promise<void> {
-  const { build } = await import('esbuild');
-  await build({
-    absWorkingDir: root,
-    entryPoints: { main: 'server/main.ts', 'judge-worker': 'server/judging/worker.ts' },
-    outdir: outDir,
-    bundle: true,
-    platform: 'node',
-    format: 'esm',
-    target: 'node20',
-    packages: 'external',
-    logLevel: 'warning',
-  });
+/**
+ * Each entry as one file of its own for Node; packages stay where they are installed. One file, and a
+ * bundler that keeps `const`: engines then take the run's constants for what they are, which makes the
+ * simulation a third faster than with `var`, or with imports between files.
+ */
+export async function bundleForNode(
+  root: string,
+  outDir: string,
+  entries: Readonly<Record<string, string>>,
+): Promise<void> {
+  const { build } = await import('vite');
+  for (const [name, file] of Object.entries(entries)) {
+    await build({
+      root,
+      configFile: false,
+      logLevel: 'error',
+      build: {
+        ssr: join(root, file),
+        target: 'node20',
+        outDir,
+        emptyOutDir: false,
+        rolldownOptions: {
+          output: { entryFileNames: `${name}.js`, codeSplitting: false, topLevelVar: false },
+        },
+      },
+    });
+  }
 }
+
+/** Server and judge as two files. */
+export const bundleServer = (root: string, outDir: string): Promise<void> =>
+  bundleForNode(root, outDir, { main: 'server/main.ts', 'judge-worker': 'server/judging/worker.ts' });
 
 async function bundlePages(root: string, outDir: string): Promise<void> {
   const { build } = await import('vite');

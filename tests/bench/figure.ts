@@ -29,3 +29,20 @@ export function percentile(values: readonly number[], share: number): number {
   const rank = Math.min(sorted.length, Math.max(1, Math.ceil(share * sorted.length)));
   return sorted[rank - 1] ?? Number.NaN;
 }
+
+export const median = (values: readonly number[]): number => percentile(values, 0.5);
+
+/** Processor time of this process so far, s. */
+export function coreSeconds(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+}
+
+/** Processor time of each round of some work, ms. */
+export function timesOf(rounds: number, work: () => void): number[] {
+  return Array.from({ length: rounds }, () => {
+    const began = coreSeconds();
+    work();
+    return (coreSeconds() - began) * 1000;
+  });
+}

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build } from 'vite';
 import { describe, expect, it } from 'vitest';
 import type { Golden } from '../golden/runs.ts';
 import { openBrowser } from './browser.ts';
@@ -17,15 +17,20 @@ const frozen = JSON.parse(readFileSync(new URL('../golden/traces.json', import.m
 const PAGE =
   '<!doctype html><meta charset="utf-8"><title>Golden</title><script type="module" src="/page.js"></script>';
 
+/** As the pages are built, for the same old browsers. */
 async function bundledPage(): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL('../golden/page.ts', import.meta.url))],
-    bundle: true,
-    write: false,
-    format: 'esm',
-    target: 'es2022',
+  const built = await build({
+    configFile: false,
+    logLevel: 'error',
+    build: {
+      write: false,
+      target: ['es2022', 'chrome90', 'safari15', 'firefox90'],
+      rolldownOptions: { input: fileURLToPath(new URL('../golden/page.ts', import.meta.url)) },
+    },
   });
-  return outputFiles[0]!.text;
+  const [first] = [built].flat();
+  if (!first || !('output' in first)) throw new Error('the page was not built');
+  return first.output[0].code;
 }
 
 async function bodyOf(request: IncomingMessage): Promise<string> {
