@@ -10,7 +10,6 @@ import { roll } from './plant.ts';
 import { NOISE, NOISE_BITS } from './random.ts';
 import { TABLE } from './reflectance.ts';
 import { MODE, OPTICS, type RobotState } from './robot.ts';
-import { STEPS_A_STRAY, strayHere, widened } from './wobble.ts';
 
 const DARK_MIDDLE = 0b00100;
 const DARK_AHEAD = 0b01110;
@@ -36,21 +35,15 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
   const { optics } = r;
   const uEnd = field.width * PIXELS_PER_MM;
   const vEnd = field.height * PIXELS_PER_MM;
-  if (r.wobble !== 0 && r.stepCount % STEPS_A_STRAY === 0) strayHere(r, m.barAhead, pitch);
-  const acrossU = -pitch * r.sin * PIXELS_PER_MM + r.skewU;
-  const acrossV = pitch * r.cos * PIXELS_PER_MM + r.skewV;
-  let u = (r.x + m.barAhead * r.cos) * PIXELS_PER_MM + r.strayU - 2 * acrossU;
-  let v = (r.y + m.barAhead * r.sin) * PIXELS_PER_MM + r.strayV - 2 * acrossV;
+  const acrossU = -pitch * r.sin * PIXELS_PER_MM;
+  const acrossV = pitch * r.cos * PIXELS_PER_MM;
+  let u = (r.x + m.barAhead * r.cos) * PIXELS_PER_MM - 2 * acrossU;
+  let v = (r.y + m.barAhead * r.sin) * PIXELS_PER_MM - 2 * acrossV;
   // Both ends of the bar lie over the paper as a rule: then all of it does.
   const uLast = u + acrossU + acrossU + acrossU + acrossU;
   const vLast = v + acrossV + acrossV + acrossV + acrossV;
-  const widen = r.widen;
   const within =
-    widen === 0 &&
-    Math.min(u, uLast) >= 0 &&
-    Math.min(v, vLast) >= 0 &&
-    Math.max(u, uLast) < uEnd &&
-    Math.max(v, vLast) < vEnd;
+    Math.min(u, uLast) >= 0 && Math.min(v, vLast) >= 0 && Math.max(u, uLast) < uEnd && Math.max(v, vLast) < vEnd;
   let place = 2 * pitch;
   const near = MODEL.window * pitch;
   let offset = r.offset;
@@ -59,24 +52,17 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
   let moment = 0;
   for (let i = 0; i < SENSORS; i++) {
     let light = TABLE * FULL;
-    let atU = u;
-    let atV = v;
-    if (widen !== 0) {
-      const shift = widened(place, offset, widen) / pitch;
-      atU -= shift * acrossU;
-      atV -= shift * acrossV;
-    }
-    if (within || (atU >= 0 && atV >= 0 && atU < uEnd && atV < vEnd)) {
-      const column = atU | 0;
-      const row = atV | 0;
-      const right = atU - column;
+    if (within || (u >= 0 && v >= 0 && u < uEnd && v < vEnd)) {
+      const column = u | 0;
+      const row = v | 0;
+      const right = u - column;
       const at =
         tiles[(row >> TILE_BITS) * across + (column >> TILE_BITS)]! +
         (row & (TILE - 1)) * TILE_ROW +
         (column & (TILE - 1));
       const upper = grey[at]! + (grey[at + 1]! - grey[at]!) * right;
       const lower = grey[at + TILE_ROW]! + (grey[at + TILE_ROW + 1]! - grey[at + TILE_ROW]!) * right;
-      light = upper + (lower - upper) * (atV - row);
+      light = upper + (lower - upper) * (v - row);
     }
     const o = i * OPTICS;
     const raw = optics[o]! * light + optics[o + 1]! + r.greyNoise * NOISE[noise + i]!;
