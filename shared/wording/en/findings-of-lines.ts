@@ -1,0 +1,33 @@
+import type { Finding, RuleId } from '../../documents/verdict.ts';
+import { least, measured, most, type Said, said, turned, type Values } from './finding-values.ts';
+import { numbers } from './numbers.ts';
+
+const { angle } = numbers;
+
+const CORNER: Readonly<Record<Finding['severity'], (v: Values) => string>> = {
+  stops: (v) => `The robot loses the line here: corners of ${angle(v.allowed)} or more are easiest.`,
+  'may-stop': (v) =>
+    `The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here. Corners from ${angle(v.allowed)} on are safe.`,
+  untidy: (v) => `The robot gets round: corners of ${angle(v.allowed)} or more are easiest.`,
+};
+
+/** What is said of lines, and of how they meet. */
+export const LINES = {
+  'R-line-width': (v) =>
+    v.variant === 'thin'
+      ? said('Line too thin', measured(v), `The robot reads marks badly on it: a line is ${least(v)} wide.`)
+      : said(
+          'Line too thick',
+          measured(v),
+          `The robot may take it for a junction: a line is ${most(v)} wide.`,
+        ),
+  'R-corner': (v) => said('Sharp corner', turned(v), CORNER[v.severity](v)),
+  'R-curve-radius': (v) =>
+    said('Tight curve', measured(v), `The robot may run off the line: a curve has a radius of ${least(v)}.`),
+  'R-clearance': (v) =>
+    said(
+      'Lines too close',
+      measured(v),
+      `The robot may see both lines at once: keep them ${least(v)} apart, middle to middle.`,
+    ),
+} satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;

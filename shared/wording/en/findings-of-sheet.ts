@@ -1,0 +1,58 @@
+import type { RuleId } from '../../documents/verdict.ts';
+import { least, measured, type Said, said, turned, type Values } from './finding-values.ts';
+import { numbers } from './numbers.ts';
+
+const { length, angle } = numbers;
+
+/** What is said of a drawing on its sheet. */
+export const ON_SHEET = {
+  'R-margin': (v) => {
+    if (v.variant === 'loose-end') {
+      return said(
+        'Fast to the edge',
+        measured(v),
+        `The robot is fast where the line ends: leave ${least(v)} to the edge of the paper.`,
+      );
+    }
+    if (v.measured < 0) {
+      return said(
+        'Off the paper',
+        length(-v.measured),
+        `The line leaves the paper: keep ${least(v)} from its edge.`,
+      );
+    }
+    return said(
+      'Close to the edge',
+      measured(v),
+      `The robot’s wheel may leave the paper: keep ${least(v)} from its edge.`,
+    );
+  },
+  'R-start-on-line': (v) => {
+    if (v.variant === 'across') {
+      return said(
+        'Line across the start',
+        turned(v),
+        `The robot may set off the wrong way: the line leads out within ${angle(v.allowed)} of where it faces.`,
+      );
+    }
+    if (v.allowed === 0) {
+      return {
+        title: 'No line at start',
+        sentence: 'The robot sees no line from its berth: begin the line under its sensors.',
+      };
+    }
+    return said(
+      'No line at start',
+      measured(v),
+      `The robot sees no line from its berth: the line passes within ${length(v.allowed)} of its sensors.`,
+    );
+  },
+  'R-finish-reachable': (v) =>
+    Number.isFinite(v.measured) && v.measured > v.allowed
+      ? said(
+          'Finish out of reach',
+          measured(v),
+          `The line has to come within ${length(v.allowed)} of the middle of the berth.`,
+        )
+      : { title: 'Finish out of reach', sentence: 'No line leads from the start into the finish berth.' },
+} satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;
