@@ -2,8 +2,8 @@ import type { Challenge } from '../documents/challenge.ts';
 import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts';
 import type { DesignRefusal } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
-import { inkOf } from '../goals/ink.ts';
 import { canonicalDrawing } from '../track/canonical.ts';
+import { inkOf } from '../track/ink-length.ts';
 
 /** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
 export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {

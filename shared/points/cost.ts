@@ -1,5 +1,5 @@
 import type { Drawing } from '../documents/design.ts';
-import { inkOf } from '../goals/ink.ts';
+import { inkOf } from '../track/ink-length.ts';
 
 /** What a mark costs beside the line's mm. Chosen: about the line that it takes up. */
 export const MARK_COST = 20;

@@ -1,4 +1,5 @@
 import type { Kit } from '../documents/kit.ts';
+import { linearLight } from '../kit/light.ts';
 
 /** Shares of light that come back, in a sensor's three colour channels. */
 export type Reflectance = readonly [red: number, green: number, blue: number];
@@ -26,21 +27,3 @@ export function inkReflectance(color: string): Reflectance {
 
 /** Inks of a kit, in its order. */
 export const kitReflectances = (kit: Kit): Reflectance[] => kit.inks.map((ink) => inkReflectance(ink.color));
-
-/** Linear light, 0 to 1, of an sRGB channel 0 to 255 (IEC 61966-2-1), without Math.pow. */
-function linearLight(channel: number): number {
-  const s = channel / 255;
-  if (s <= 0.04045) return s / 12.92;
-  const x = (s + 0.055) / 1.055;
-  return x * x * fifthRoot(x * x);
-}
-
-/** By Newton's method from above; the number of rounds is fixed, so the bits are too. */
-function fifthRoot(value: number): number {
-  let root = 1;
-  for (let round = 0; round < 40; round++) {
-    const fourth = root * root * root * root;
-    root -= (root * fourth - value) / (5 * fourth);
-  }
-  return root;
-}

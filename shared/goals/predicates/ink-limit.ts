@@ -1,4 +1,4 @@
-import { inkOf } from '../ink.ts';
+import { inkOf } from '../../track/ink-length.ts';
 import { marginOf } from '../margin.ts';
 import type { DesignMeasure } from '../predicate.ts';
 
