@@ -6,6 +6,7 @@ import { MODEL, SENSORS } from './model.ts';
 import { NOISE } from './random.ts';
 import { TABLE } from './reflectance.ts';
 import { OPTICS, type RobotState } from './robot.ts';
+import { lookAside } from './wobble.ts';
 
 /**
  * One step of reading bands with the middle sensor, while the robot follows a line. `noise` is the
@@ -34,8 +35,9 @@ export function readBands(r: RobotState, m: Machine, field: InkField, noise: num
 
 /** The class nearest in colour to what the middle sensor sees, or unknown. */
 function classSeen(r: RobotState, m: Machine, field: InkField, noise: number): number {
-  const u = (r.x + m.barAhead * r.cos) * PIXELS_PER_MM;
-  const v = (r.y + m.barAhead * r.sin) * PIXELS_PER_MM;
+  const shift = r.widen === 0 ? 0 : lookAside(0, r.offset, r.widen);
+  const u = (r.x + m.barAhead * r.cos + shift * r.sin) * PIXELS_PER_MM + r.strayU;
+  const v = (r.y + m.barAhead * r.sin - shift * r.cos) * PIXELS_PER_MM + r.strayV;
   let red = TABLE * FULL;
   let green = red;
   let blue = red;

@@ -24,7 +24,11 @@ function armTable(mirrored: boolean): Uint8Array {
   return table;
 }
 
-/** At the end of a creep: a corner is turned; at a junction an arm is taken. `middleDark`: the line goes on. */
+/**
+ * At the end of a creep: a corner is turned; at a junction an arm is taken. `middleDark`: the line goes on.
+ * While creeping the robot keeps to a line that is near, which takes it round a wide corner or a tight
+ * curve: the line that goes on then is the very arm that was seen, and no junction.
+ */
 export function passJunction(r: RobotState, m: Machine, middleDark: boolean): void {
   const arms: Arm[] = [];
   if (r.sawLeft) arms.push('left');
@@ -34,6 +38,11 @@ export function passJunction(r: RobotState, m: Machine, middleDark: boolean): vo
     const took = r.sawLeft ? 'left' : 'right';
     r.notes.push({ kind: 'corner', took });
     startTurn(r, sideOf(took), MODEL.leastTurn);
+    return;
+  }
+  if (arms.length === 2 && middleDark && r.turned * (r.sawLeft ? 1 : -1) > MODEL.rounded) {
+    r.notes.push({ kind: 'corner', took: r.sawLeft ? 'left' : 'right' });
+    r.mode = MODE.follow;
     return;
   }
   const { took, by } = armTaken(r, m, arms);

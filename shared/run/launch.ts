@@ -4,7 +4,7 @@ import { sideOfMiddle } from './actions.ts';
 import { FULL } from './ink-field.ts';
 import type { Machine } from './machine.ts';
 import { MODEL, SENSORS, TOLERANCES } from './model.ts';
-import { nextInteger, normal, type Sfc32, sfc32 } from './random.ts';
+import { evenly, nextInteger, normal, type Sfc32, sfc32 } from './random.ts';
 import { BLACK, WHITE } from './reflectance.ts';
 import { CHANNELS, newRobot, OPTICS, putAtRest, type RobotState } from './robot.ts';
 import type { Ambient, DriveOptions, StartBerth } from './world.ts';
@@ -52,7 +52,17 @@ export function launch(m: Machine, sheet: Sheet, from: Berth, options: DriveOpti
   r.greyNoise = MODEL.greyNoise * Math.min(share, 1);
   r.colorNoise = MODEL.colorNoise * Math.min(share, 1);
   r.noisePlace = nextInteger(die);
+  if (!undisturbed && options.ink > 0) drawByHand(r, m, options);
   return r;
+}
+
+/** The ink as a hand drew it for this robot: a matter of its own, which moves none of the robot's own draws. */
+function drawByHand(r: RobotState, m: Machine, { seed, ink }: DriveOptions): void {
+  const hand = sfc32(~seed);
+  r.wobble = ink;
+  r.wobbleSeed = nextInteger(hand);
+  r.widen = (ink * TOLERANCES.inkWidth * evenly(hand)) / 2;
+  r.barScale = 1 - r.widen / m.pitch;
 }
 
 function place(r: RobotState, berth: Berth, share: number, die: Sfc32): void {

@@ -56,6 +56,8 @@ export const MODEL = Object.freeze({
   pause: 16,
   /** Chosen: steps in a row in which the bar must see an arm. */
   sightings: 2,
+  /** Chosen, rad: having turned so far towards the only arm while creeping, the robot has rounded a corner. */
+  rounded: 0.5,
   /** Chosen: a turn goes on at least so far, so that it leaves the line that it came on. */
   /* rad. */
   leastTurn: 0.6,
@@ -104,6 +106,10 @@ export const TOLERANCES = Object.freeze({
   /** One wheel's share over, the other's under. */
   wheelMismatch: 0.012,
   commonSpeed: 0.03,
+  /** mm, root mean square on each axis, of ink beside where it was meant to be. */
+  inkWobble: 0.3,
+  /** mm, the most by which a line is wider or narrower; any value up to it is as likely. */
+  inkWidth: 0.45,
 });
 
 /** How the run's record is closed. */

@@ -45,6 +45,9 @@ export function rolled(g: Sfc32, sides: number): number {
   return Math.floor(((nextInteger(g) >>> 0) / 4294967296) * sides);
 }
 
+/** From −1 to 1, every value as likely. */
+export const evenly = (g: Sfc32): number => nextInteger(g) / 2147483648;
+
 /** Normal with mean 0 and deviation 1, as the sum of twelve uniform numbers: it ends at ±6. */
 export function normal(g: Sfc32): number {
   let sum = 0;

@@ -97,6 +97,18 @@ export interface RobotState extends Rolling {
   colorNoise: number;
   noisePlace: number;
 
+  // Hand-drawn ink: what its tolerance is multiplied by and which ink it is; how far it lies off under the
+  // bar, and how that changes from a sensor to the one on its right (pixels of the field); half of what a
+  // line is wider than it was meant to be, and how much narrower the bar has to be for it to look so.
+  wobble: number;
+  wobbleSeed: number;
+  strayU: number;
+  strayV: number;
+  skewU: number;
+  skewV: number;
+  widen: Mm;
+  barScale: number;
+
   // Chance: arms settled beforehand, and the die for the rest. The undisturbed robot has no die.
   readonly choices: readonly number[];
   choicesMade: number;
@@ -171,6 +183,14 @@ export function newRobot(setting: RobotSetting): RobotState {
     greyNoise: FRACTION,
     colorNoise: FRACTION,
     noisePlace: 0,
+    wobble: FRACTION,
+    wobbleSeed: 0,
+    strayU: FRACTION,
+    strayV: FRACTION,
+    skewU: FRACTION,
+    skewV: FRACTION,
+    widen: FRACTION,
+    barScale: FRACTION,
     choices: setting.choices,
     choicesMade: 0,
     die: setting.die,
@@ -199,4 +219,11 @@ export function putAtRest(r: RobotState): void {
   r.nextFrom = 0;
   r.greyNoise = 0;
   r.colorNoise = 0;
+  r.wobble = 0;
+  r.strayU = 0;
+  r.strayV = 0;
+  r.skewU = 0;
+  r.skewV = 0;
+  r.widen = 0;
+  r.barScale = 1;
 }

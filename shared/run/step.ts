@@ -10,6 +10,7 @@ import { roll } from './plant.ts';
 import { NOISE, NOISE_BITS } from './random.ts';
 import { TABLE } from './reflectance.ts';
 import { MODE, OPTICS, type RobotState } from './robot.ts';
+import { STEPS_A_STRAY, strayHere } from './wobble.ts';
 
 const DARK_MIDDLE = 0b00100;
 const DARK_AHEAD = 0b01110;
@@ -35,15 +36,20 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
   const { optics } = r;
   const uEnd = field.width * PIXELS_PER_MM;
   const vEnd = field.height * PIXELS_PER_MM;
-  const acrossU = -pitch * r.sin * PIXELS_PER_MM;
-  const acrossV = pitch * r.cos * PIXELS_PER_MM;
-  let u = (r.x + m.barAhead * r.cos) * PIXELS_PER_MM - 2 * acrossU;
-  let v = (r.y + m.barAhead * r.sin) * PIXELS_PER_MM - 2 * acrossV;
+  if (r.wobble !== 0 && r.stepCount % STEPS_A_STRAY === 0) strayHere(r, m.barAhead, pitch);
+  const acrossU = -pitch * r.barScale * r.sin * PIXELS_PER_MM + r.skewU;
+  const acrossV = pitch * r.barScale * r.cos * PIXELS_PER_MM + r.skewV;
+  const lean = r.offset - r.offset * r.barScale;
+  let u = (r.x + m.barAhead * r.cos + lean * r.sin) * PIXELS_PER_MM + r.strayU - 2 * acrossU;
+  let v = (r.y + m.barAhead * r.sin - lean * r.cos) * PIXELS_PER_MM + r.strayV - 2 * acrossV;
   // Both ends of the bar lie over the paper as a rule: then all of it does.
   const uLast = u + acrossU + acrossU + acrossU + acrossU;
   const vLast = v + acrossV + acrossV + acrossV + acrossV;
   const within =
-    Math.min(u, uLast) >= 0 && Math.min(v, vLast) >= 0 && Math.max(u, uLast) < uEnd && Math.max(v, vLast) < vEnd;
+    Math.min(u, uLast) >= 0 &&
+    Math.min(v, vLast) >= 0 &&
+    Math.max(u, uLast) < uEnd &&
+    Math.max(v, vLast) < vEnd;
   let place = 2 * pitch;
   const near = MODEL.window * pitch;
   let offset = r.offset;
@@ -183,6 +189,7 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
 function startCreep(r: RobotState, pattern: number): void {
   r.mode = MODE.creep;
   r.modeFrom = r.odometer;
+  r.turned = 0;
   r.sawLeft = LEFT_ARM[pattern]!;
   r.sawRight = RIGHT_ARM[pattern]!;
   r.sightings = 0;

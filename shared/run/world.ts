@@ -41,6 +41,8 @@ export interface DriveOptions {
   readonly seed: number;
   /** What the tolerances are multiplied by: 0 none, 1 calm, 1.5 breezy, 3 stormy. Not used by seed 0. */
   readonly disturbance: number;
+  /** What the tolerances of hand-drawn ink are multiplied by, in the same way; 0 is ink where it was meant to be. */
+  readonly ink: number;
   readonly ambient: Ambient;
   /**
    * For each junction that nothing decides, in the order in which they are met, the index into its
@@ -56,6 +58,7 @@ export const UNDISTURBED: DriveOptions = {
   limit: 90,
   seed: 0,
   disturbance: 0,
+  ink: 0,
   ambient: SAME_LIGHT,
   choices: [],
 };

@@ -26,6 +26,8 @@ export interface SetUp {
   readonly ambient: Ambient;
   /** mm after a junction in which further ones are ignored. */
   readonly pause: Mm;
+  /** What the tolerances of hand-drawn ink are multiplied by. */
+  readonly ink: number;
 }
 
 /** What a set-up may judge by. */
@@ -51,6 +53,7 @@ export const SET_UP = {
   ambient: SAME_LIGHT,
   /** The table of the model's description was made without the pause that the model now has. */
   pause: 0,
+  ink: 0,
 } as const;
 
 const SHEET = { w: 297, h: 260 };
@@ -68,6 +71,7 @@ export function outcomes(setUp: SetUp, runs: number, seed: number): Map<string, 
       seed: seed + i,
       disturbance: 1,
       ambient: setUp.ambient,
+      ink: setUp.ink,
     });
     robot.speed = setUp.rolling * kit.robot.paces[setUp.pace];
     const found = outcomeOf(setUp, robot, () => step(robot, machine, world.field));
