@@ -21,7 +21,7 @@ import {
  */
 export function runChain(world: World, start: StartBerth, ambient: Ambient): TrackChain | undefined {
   const driving = setOff(world, { ...UNDISTURBED, start, ambient, limit: LONGEST });
-  const exploring: Exploring = { world, seen: [], endings: [], stepsLeft: MOST_STEPS };
+  const exploring: Exploring = { seen: [], endings: [], stepsLeft: MOST_STEPS };
   const first = stretch(exploring, driving, 0);
   const forks: Fork[] = [];
   for (let i = 0; i < exploring.seen.length; i++) {
@@ -38,7 +38,6 @@ const MOST_STEPS = 900 / STEP;
 const MOST_FORKS = 120;
 
 interface Exploring {
-  readonly world: World;
   readonly seen: Seen[];
   readonly endings: TrackEnding[];
   stepsLeft: number;
@@ -85,10 +84,10 @@ function stretch(exploring: Exploring, run: Driving, since: Seconds): Lead {
   return { to: 'endless' };
 }
 
-function ended({ world, endings }: Exploring, { robot, recorder }: Driving, since: Seconds): Lead {
+function ended({ endings }: Exploring, { robot, recorder }: Driving, since: Seconds): Lead {
   const ending = recorder.ending?.kind ?? 'time-up';
   const arrival = recorder.events.find((event) => event.kind === 'finish');
-  const to = recorder.options.start === 'start' ? world.sheet.finish : world.sheet.start;
+  const { to } = recorder.journey;
   const at = ending === 'finished' && to ? to.at : { x: robot.x, y: robot.y };
   const index = endingIndex(endings, { ending, at, arrived: arrival !== undefined });
   return { to: 'ending', index, time: (arrival?.t ?? robot.stepCount * STEP) - since };

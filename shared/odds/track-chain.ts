@@ -3,6 +3,7 @@ import type { Ending } from '../documents/trace.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Direction } from '../geometry/piece.ts';
 import type { PaperPoint, Seconds } from '../geometry/units.ts';
+import { journeyOf } from '../run/launch.ts';
 import { MODEL } from '../run/model.ts';
 import { startOn } from '../track/start.ts';
 import { twin } from '../track/track.ts';
@@ -48,12 +49,13 @@ export interface TrackChain {
 /** A drawing with more states than this is beyond being worked out. */
 const MOST_FORKS = 240;
 
-/** Explores the track from one berth. Undefined where there is more to it than can be worked out. */
+/**
+ * Explores the track from one berth; undefined where there is more to it than can be worked out. Refuses the
+ * finish berth of a sheet that has none.
+ */
 export function trackChain(map: RoadMap, start: 'start' | 'finish'): TrackChain | undefined {
   const { sheet, kit, track } = map;
-  const from = start === 'start' ? sheet.start : sheet.finish;
-  if (!from) throw new RangeError('odds from the finish berth need a sheet with one');
-  const to = start === 'start' ? sheet.finish : sheet.start;
+  const { from, to } = journeyOf(sheet, start);
   const journey: Journey = { ...map, to };
   const found = startOn(track, from, kit);
   if (found.kind !== 'on') {

@@ -55,9 +55,9 @@ export const steadinessOf = (question: SteadinessQuestion): Steadiness =>
 /** The first berth from which the robot does not do as the undisturbed one. */
 function strayOf(question: SteadinessQuestion, ideals: Story[], seed: number): Stray | undefined {
   for (const start of question.starts) {
-    const disturbance = DISTURBANCE[question.weather];
+    const size = DISTURBANCE[question.weather];
     const { world, limit, ambient } = question;
-    const options = { ...UNDISTURBED, start, limit, ambient, seed, disturbance };
+    const options = { ...UNDISTURBED, start, limit, ambient, seed, disturbance: size, ink: size };
     const story = storyOf(driveLightly(world, options));
     const parting = partingOf(followed(question, ideals, story), story);
     if (parting) {
