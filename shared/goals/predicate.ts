@@ -43,6 +43,9 @@ export interface MomentMeasure<K extends MomentPredicate['kind']> {
 export const eventsOf = <K extends RunEvent['kind']>(run: Trace, kind: K): readonly RunEventOf<K>[] =>
   run.events.filter((event): event is RunEventOf<K> => event.kind === kind);
 
+/** The moment of arrival, or else the end of the run. */
+export const arrivalOrEnd = (run: Trace): RunEvent => eventsOf(run, 'finish')[0] ?? run.events.at(-1)!;
+
 /** Where a run that starts at one end wants to arrive: the other berth. */
 export const targetOf = (sheet: Sheet, run: Trace): Berth | undefined =>
   run.start === 'start' ? sheet.finish : sheet.start;

@@ -93,10 +93,10 @@ export function wholeShares(total: number, weights: readonly number[]): number[]
   const sum = weights.reduce((a, b) => a + b, 0);
   const shares = weights.map((weight) => Math.floor((total * weight) / sum));
   const left = total - shares.reduce((a, b) => a + b, 0);
-  // Remainders as whole numbers, so that equal ones compare as equal.
+  // Remainders as whole numbers, so that equal ones compare as equal and keep their order.
   const order = weights
     .map((weight, i) => ({ i, remainder: (total * weight) % sum }))
-    .sort((a, b) => b.remainder - a.remainder || a.i - b.i);
+    .sort((a, b) => b.remainder - a.remainder);
   for (const { i } of order.slice(0, left)) shares[i]!++;
   return shares;
 }

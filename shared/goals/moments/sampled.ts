@@ -14,7 +14,7 @@ export interface Pose {
  * One sample's time after the run's last event, so that what comes true in the very end still holds
  * for a moment.
  */
-export const signalEnd = (run: Trace): number => (run.events.at(-1)?.t ?? 0) + 1 / TRACE_RATE;
+export const signalEnd = (run: Trace): number => run.events.at(-1)!.t + 1 / TRACE_RATE;
 
 /** A margin in every sample of a run; it holds until the next. */
 export function sampled(run: Trace, marginIn: (pose: Pose, index: number) => Margin): Signal<Margin> {

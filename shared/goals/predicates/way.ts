@@ -1,5 +1,5 @@
 import { marginOf } from '../margin.ts';
-import { eventsOf, type PredicateOf, type RunMeasure } from '../predicate.ts';
+import { arrivalOrEnd, type PredicateOf, type RunMeasure } from '../predicate.ts';
 
 /** Way along the drawing beside the wish, mm. */
 export const wayMargin = (wish: PredicateOf<'way'>, driven: number) =>
@@ -9,8 +9,5 @@ export const wayMargin = (wish: PredicateOf<'way'>, driven: number) =>
 export const way: RunMeasure<'way'> = {
   id: 'G-way',
   over: 'run',
-  measure(wish, run) {
-    const last = eventsOf(run, 'finish')[0] ?? eventsOf(run, 'end').at(-1);
-    return wayMargin(wish, last?.way ?? 0);
-  },
+  measure: (wish, run) => wayMargin(wish, arrivalOrEnd(run).way),
 };

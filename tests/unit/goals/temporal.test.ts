@@ -98,6 +98,33 @@ describe('timeIn', () => {
   });
 });
 
+describe('against the definition, wherever the changes are', () => {
+  // Hundredths of a second, off each other's grid, and moments looked at between them.
+  const anywhere = fc.uniqueArray(fc.integer({ min: 1, max: 999 }), { maxLength: 8 }).chain((changes) =>
+    fc
+      .array(fc.integer({ min: -9, max: 9 }), {
+        minLength: changes.length + 1,
+        maxLength: changes.length + 1,
+      })
+      .map((values) => ({ times: [0, ...changes.toSorted((a, b) => a - b)], values, end: 1000 })),
+  );
+  const window = fc.tuple(fc.integer({ min: 0, max: 700 }), fc.integer({ min: 0, max: 700 }));
+  test('sometime', () => {
+    fc.assert(
+      fc.property(anywhere, window, fc.nat(999), (signal, [from, width], whole) => {
+        const t = whole + 0.5;
+        const found = sometime(signal, from, from + width, PLAIN);
+        const seen = signal.values.filter((_, i) => {
+          const piece = { from: signal.times[i]!, to: signal.times[i + 1] ?? signal.end };
+          return piece.from <= t + from + width && piece.to > t + from;
+        });
+        expect(valueAt(found, t)).toBe(Math.max(...seen));
+        expect(found.times).toEqual(found.times.toSorted((a, b) => a - b));
+      }),
+    );
+  });
+});
+
 describe('against the definition, moment by moment', () => {
   // Changes at whole seconds and windows of whole seconds: then whole seconds are all that counts.
   const grid = fc
