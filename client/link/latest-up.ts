@@ -41,6 +41,12 @@ export class LatestSender {
       if (this.#newest.has(kind) && !this.#pending.has(kind)) this.#flush(kind);
   }
 
+  /** What this page knows is no longer the newest: another one has the seat. */
+  forget(): void {
+    this.stop();
+    this.#newest.clear();
+  }
+
   stop(): void {
     for (const cancel of this.#pending.values()) cancel();
     this.#pending.clear();

@@ -181,6 +181,7 @@ export class Link {
 
   #quiet(): void {
     this.#set({ ...this.#state, status: { kind: 'quiet' } });
+    this.#latest.forget();
     this.#wire.drop(true);
   }
 

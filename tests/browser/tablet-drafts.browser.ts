@@ -2,8 +2,8 @@ import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { testServer } from '../rooms/harness.ts';
 import { expectClean, openBrowser, PAGES, type Watched } from './browser.ts';
-import type { TestHand } from './hand.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { TestHand } from './hand.ts';
+import { challengeNamed, type TestRoom, testRoom } from './room.ts';
 import { kept, ofLines, tabletIn } from './tablet-page.ts';
 
 let browser: Browser;
@@ -71,6 +71,27 @@ describe('drafts of a tablet', () => {
     await room.ask({ kind: 'go-to', phase: 'build' });
     await page.getByRole('button', { name: 'Undo' }).click();
     await kept(page, ofLines(0));
+    expectClean(watched);
+  });
+
+  it('goes on with what a newer tab has drawn, and can take that back', async () => {
+    await open();
+    const { page, context } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    await kept(page, ofLines(1));
+    const newer = await context.newPage();
+    await newer.goto(`${room.server.url}/`);
+    const { sheet } = challengeNamed('one-fast-stretch');
+    const newerHand = await TestHand.on(newer, sheet);
+    await page.getByText('Open in a newer tab').waitFor();
+    await newerHand.drag([60, 60], [100, 60], [140, 60]);
+    const both = await kept(newer, ofLines(2));
+    await page.getByRole('button', { name: 'Go on here instead' }).click();
+    await page.getByText('18 cm of line').waitFor();
+    expect(await kept(page, ofLines(2))).toEqual(both);
+    await newer.getByText('Open in a newer tab').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, ofLines(1));
     expectClean(watched);
   });
 });

@@ -25,21 +25,30 @@ export function contextOf(challenge: Challenge): EditContext {
  */
 const opened = new Map<string, DrawingSession>();
 
+const written = (design: Design): string => JSON.stringify(writeDocument(Design, design));
+
+/** Takes up, as a step that can be undone, what a newer tab of this browser has drawn meanwhile. */
+function catchUp(session: DrawingSession, kept: Design | null): DrawingSession {
+  if (kept && written(kept) !== written(session.editor.design)) session.replace(kept);
+  return session;
+}
+
 /**
- * The team's drawing of this round, as it was left: on this page, else in this browser, else as the
+ * The team's drawing of this round, as it was left: in this browser, else on this page, else as the
  * server kept it (the seat moved here), else as the challenge begins. null while that is looked up.
  */
 export function useSession(challenge: Challenge, place: DraftPlace): DrawingSession | null {
   const link = useLink();
   const { room, team, round } = place;
   const key = `${room} ${team} ${round}`;
-  const [session, setSession] = useState<DrawingSession | null>(opened.get(key) ?? null);
+  const [session, setSession] = useState<DrawingSession | null>(null);
   useEffect(() => {
-    if (opened.has(key)) return;
     let here = true;
     const context = contextOf(challenge);
     void keptDraft({ room, team, round }).then((kept) => {
       if (!here) return;
+      const before = opened.get(key);
+      if (before) return setSession(catchUp(before, kept));
       const design = kept ?? serverDraft(link, { room, team, round }) ?? context.begin;
       const fresh = new DrawingSession(design, context);
       opened.set(key, fresh);

@@ -40,4 +40,13 @@ describe('LatestSender', () => {
     latest.again();
     expect(sent).toEqual([draft('a')]);
   });
+
+  it('forgets a draft that another page may have overtaken', async () => {
+    const { latest, sent, timers } = sender();
+    for (const design of ['a', 'b']) latest.put(draft(design));
+    latest.forget();
+    latest.again();
+    await timers.pass(1000);
+    expect(sent).toEqual([draft('a')]);
+  });
 });
