@@ -30,6 +30,8 @@ export function lockFolder(folder: string): () => void {
     throw isBusy(error) ? new FolderInUse(`${folder} is in use`) : error;
   }
   return () => {
+    // A server may be told to end twice.
+    if (!database.open) return;
     // Closing alone leaves the file open until the garbage is collected.
     database.exec('rollback');
     database.close();
