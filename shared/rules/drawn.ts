@@ -65,7 +65,21 @@ export function withSlidMark(view: RuleView, mark: LaidMark, shift: Mm): Drawing
   const length = mark.to - mark.from;
   const begin = pointAt(path, drawn.at);
   const same = distance(begin, pointAt(form.path, mark.from)) <= distance(begin, pointAt(form.path, mark.to));
-  const at = Math.round((drawn.at + (same ? shift : -shift)) * 100) / 100;
+  const at = stepped(drawn.at + (same ? shift : -shift));
   if (at < 0 || at + length > path.length) return undefined;
   return withMark(drawing, mark.id, (m) => ({ ...m, at }));
+}
+
+/** To the step of the file form. */
+export const stepped = (mm: Mm): Mm => Math.round(mm * 100) / 100;
+
+/** The drawing with a line changed, whose marks beyond `from` keep their places on the paper. */
+export function withLine(drawing: Drawing, line: Line, changed: Line, from: Mm): Drawing {
+  const by = pathOf(changed).length - pathOf(line).length;
+  const moved = (mark: Mark): Mark =>
+    mark.line === line.id && mark.at > from ? { ...mark, at: stepped(mark.at + by) } : mark;
+  return {
+    lines: drawing.lines.map((l) => (l.id === line.id ? changed : l)),
+    marks: drawing.marks.map(moved),
+  };
 }

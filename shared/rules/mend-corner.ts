@@ -1,10 +1,11 @@
-import type { Drawing, Line, Mark } from '../documents/design.ts';
+import type { Drawing, Line } from '../documents/design.ts';
 import { distance } from '../geometry/exact-math.ts';
 import { pathOf } from '../geometry/path.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { TrackNode } from '../track/track.ts';
 import type { RuleView } from './context.ts';
+import { stepped, withLine } from './drawn.ts';
 
 /** The least that must stay of a leg, so that it is still a leg. */
 const LEAST_LEG: Mm = 1;
@@ -46,7 +47,6 @@ function legsAt(line: Line, corner: PaperPoint, leg: Mm): Leg[] {
 }
 
 const isSame = (a: PaperPoint, b: PaperPoint): boolean => distance(a, b) <= TOLERANCE.step;
-const stepped = (mm: Mm): Mm => Math.round(mm * 100) / 100;
 
 function cutAcross(drawing: Drawing, one: Leg, two: Leg): Drawing[] {
   const [inwards, outwards] = one.away ? [two, one] : [one, two];
@@ -80,15 +80,4 @@ function trimmed(drawing: Drawing, leg: Leg, cuts: readonly PaperPoint[]): Drawi
   }
   const pieces = [...line.pieces.slice(0, -1), ...cuts.map((to) => ({ to, bulge: 0 }))];
   return withLine(drawing, line, { ...line, pieces }, Number.POSITIVE_INFINITY);
-}
-
-/** The drawing with a line changed, whose marks beyond `from` keep their places on the paper. */
-function withLine(drawing: Drawing, line: Line, changed: Line, from: Mm): Drawing {
-  const by = pathOf(changed).length - pathOf(line).length;
-  const moved = (mark: Mark): Mark =>
-    mark.line === line.id && mark.at > from ? { ...mark, at: stepped(mark.at + by) } : mark;
-  return {
-    lines: drawing.lines.map((l) => (l.id === line.id ? changed : l)),
-    marks: drawing.marks.map(moved),
-  };
 }

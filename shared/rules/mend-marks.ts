@@ -4,13 +4,11 @@ import type { LaidMark } from '../track/layout.ts';
 import { isCurve } from '../track/room.ts';
 import { type TrackEdge, twin } from '../track/track.ts';
 import type { RuleView } from './context.ts';
-import { withMark, withSlidMark } from './drawn.ts';
+import { stepped, withMark, withSlidMark } from './drawn.ts';
 import { betweenMarks, needsAfter } from './needs.ts';
 
 /** Kept beyond the allowed room, so that rounding to the file form can't bring a finding back. */
 const SPARE: Mm = 0.02;
-
-const stepped = (mm: Mm): Mm => Math.round(mm * 100) / 100;
 
 interface Span {
   readonly from: Mm;

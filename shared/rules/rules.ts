@@ -16,6 +16,8 @@ import { type BerthName, type Draft, type Rule, type RuleContext, type RuleView,
 import { corner } from './corner.ts';
 import { curveRadius } from './curve-radius.ts';
 import { finishReachable } from './finish-reachable.ts';
+import { junctionAngle } from './junction-angle.ts';
+import { junctionArms } from './junction-arms.ts';
 import { lineWidth } from './line-width.ts';
 import { margin } from './margin.ts';
 import { markOnCurve } from './mark-on-curve.ts';
@@ -32,6 +34,8 @@ export const RULES: readonly Rule[] = [
   curveRadius,
   clearance,
   margin,
+  junctionAngle,
+  junctionArms,
   beforeMark,
   afterMark,
   bandCount,

@@ -1,4 +1,4 @@
-import type { Finding, RuleId } from '../../documents/verdict.ts';
+import type { Finding, FindingVariant, RuleId } from '../../documents/verdict.ts';
 import { least, measured, most, type Said, said, turned, type Values } from './finding-values.ts';
 import { numbers } from './numbers.ts';
 
@@ -9,6 +9,11 @@ const CORNER: Readonly<Record<Finding['severity'], (v: Values) => string>> = {
   'may-stop': (v) =>
     `The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here. Corners from ${angle(v.allowed)} on are safe.`,
   untidy: (v) => `The robot gets round: corners of ${angle(v.allowed)} or more are easiest.`,
+};
+
+const ARMS: Readonly<Partial<Record<FindingVariant, string>>> = {
+  junction: 'Junctions too close',
+  corner: 'Corner beside junction',
 };
 
 /** What is said of lines, and of how they meet. */
@@ -30,4 +35,24 @@ export const LINES = {
       measured(v),
       `The robot may see both lines at once: keep them ${least(v)} apart, middle to middle.`,
     ),
+  'R-junction-angle': (v) =>
+    said(
+      'Narrow junction',
+      turned(v),
+      `The robot ${v.severity === 'untidy' ? 'may mix these two ways up' : 'may see these two ways as one'}: ways leave a junction at least ${angle(v.allowed)} apart.`,
+    ),
+  'R-junction-arms': (v) => {
+    const title = ARMS[v.variant ?? 'end'];
+    return title
+      ? said(
+          title,
+          measured(v),
+          `The robot may take the two for one: leave ${least(v)} of line between them.`,
+        )
+      : said(
+          'Short way',
+          measured(v),
+          `The robot may overlook it, or stop where it ends: a way from a junction is ${least(v)} long.`,
+        );
+  },
 } satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;
