@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { ROUTES } from '../../shared/wire/protocol.ts';
 import { BUILDS, bringUpToDate } from '../building/builds.ts';
 import { startServer } from '../server.ts';
-import { playDemo } from './demo/lesson.ts';
+import { openDesk, playDemo } from './demo/lesson.ts';
 
 /**
  * `npm run demo -- [--teams N] [--seed N]`: a server with a throw-away store and a room full of
@@ -66,13 +67,15 @@ async function run(): Promise<void> {
       `The demo could not start on port ${port}: ${error instanceof Error ? error.message : String(error)}. Choose another with PORT.`,
     ),
   );
+  const desk = await openDesk(server.url, server.deskLink);
   say('');
   say(`A lesson with ${teams} simulated teams (seed ${seed}). Open these side by side:`);
-  say(`  Desk     ${server.deskLink}`);
+  // Each leads right into the room, so that the lesson is there at the first look.
+  say(`  Desk     ${server.deskLink}&room=${desk.room}`);
   say(`  Board    ${server.boardLink}`);
-  say(`  Tablet   ${server.addresses[0]}`);
+  say(`  Tablet   ${server.addresses[0]}${ROUTES.joinByLink}?word=${desk.word}`);
   say('');
-  await playDemo({ url: server.url, deskLink: server.deskLink, teams, seed, wait, say });
+  await playDemo({ url: server.url, desk, teams, seed, wait, say });
   say('The lesson is over; everything stays open to look at. Ctrl-C ends it and throws the room away.');
 }
 

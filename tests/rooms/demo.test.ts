@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { playDemo } from '../../server/commands/demo/lesson.ts';
+import { openDesk, playDemo } from '../../server/commands/demo/lesson.ts';
 import { type RunningServer, startServer } from '../../server/server.ts';
 
 let server: RunningServer;
@@ -23,7 +23,7 @@ describe('the demo', () => {
     const url = server.url.replace('localhost', '127.0.0.1');
     const state = await playDemo({
       url,
-      deskLink: server.deskLink.replace('localhost', '127.0.0.1'),
+      desk: await openDesk(url, server.deskLink.replace('localhost', '127.0.0.1')),
       teams: 6,
       seed: 7,
       wait: (seconds) => new Promise((done) => setTimeout(done, seconds * 20)),

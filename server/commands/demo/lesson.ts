@@ -10,7 +10,7 @@ import { type SimulatedTeam, seatTeam, type Wait } from './team.ts';
 
 export interface DemoOrders {
   readonly url: string;
-  readonly deskLink: string;
+  readonly desk: SimulatedDesk;
   readonly teams: number;
   readonly seed: number;
   readonly wait: Wait;
@@ -32,6 +32,7 @@ const TIMES = {
 
 export interface SimulatedDesk {
   readonly page: Page;
+  readonly room: string;
   readonly word: string;
   readonly state: () => RoomState;
 }
@@ -51,7 +52,7 @@ export async function openDesk(url: string, deskLink: string): Promise<Simulated
   page.onEvents((events) => {
     for (const event of events) if (event.seq === state.seq + 1) state = apply(state, event);
   });
-  return { page, word, state: () => state };
+  return { page, room, word, state: () => state };
 }
 
 function challengeNamed(key: string): Challenge {
@@ -62,15 +63,14 @@ function challengeNamed(key: string): Challenge {
 
 /**
  * Plays one lesson, about three minutes with real seconds. A teacher may steer meanwhile from the same
- * desk link: what has been done already is refused and does no harm. Resolves with the room's last state.
+ * desk: what has been done already is refused and does no harm. Resolves with the room's last state.
  */
 export async function playDemo(orders: DemoOrders): Promise<RoomState> {
-  const { url, deskLink, wait, say } = orders;
-  const desk = await openDesk(url, deskLink);
+  const { desk, wait, say } = orders;
   const ask = async (ask: ClientAsk) => void (await desk.page.ask(ask));
   const challenge = challengeNamed(CHALLENGE);
   say(`The room word is ${desk.word}. Teams arrive.`);
-  const teams = await seatTeams(orders, desk.word, challenge);
+  const teams = await seatTeams(orders, challenge);
   await wait(TIMES.gather);
 
   await ask({ kind: 'choose-challenge', key: CHALLENGE });
@@ -92,8 +92,9 @@ export async function playDemo(orders: DemoOrders): Promise<RoomState> {
   return last;
 }
 
-async function seatTeams(orders: DemoOrders, word: string, challenge: Challenge): Promise<SimulatedTeam[]> {
+async function seatTeams(orders: DemoOrders, challenge: Challenge): Promise<SimulatedTeam[]> {
   const { url, teams, seed, wait } = orders;
+  const { word } = orders.desk;
   const seated: SimulatedTeam[] = [];
   for (let i = 0; i < teams; i++) {
     seated.push(await seatTeam({ url, word, challenge, dice: sfc32(seed * 1000 + i), wait }));
