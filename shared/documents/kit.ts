@@ -88,6 +88,8 @@ export const DrawingRules = z.strictObject({
     colouredFrom: Length,
   }),
   junction: z.strictObject({ armsApart: Angle, armLength: Length, snap: Length }),
+  /** How many times as light as the line every ink is; absent where the usual does. */
+  inkLighter: z.optional(Ratio),
 });
 
 export const Kit = z.strictObject({
@@ -109,6 +111,10 @@ export type Ink = z.output<typeof Ink>;
 export type Robot = z.output<typeof Robot>;
 export type DrawingRules = z.output<typeof DrawingRules>;
 export type Kit = z.output<typeof Kit>;
+
+/** Chosen: on a line of black marker, inks from a deep violet on. */
+const USUAL_INK_LIGHTER = 2;
+export const inkLighterOf = ({ inkLighter = USUAL_INK_LIGHTER }: DrawingRules): number => inkLighter;
 
 /** What the robot does on reading `word`, or undefined where the chart has no such word. */
 export function actionOf(kit: Kit, word: string): Action | undefined {

@@ -25,6 +25,7 @@ export const RULE_IDS = [
   'R-band-length',
   'R-band-equality',
   'R-band-gap',
+  'R-ink-darkness',
   'R-unknown-mark',
   'R-mark-on-curve',
   'R-mark-on-junction',
@@ -74,6 +75,7 @@ export const REMEDIES = [
   'add-bands',
   'remove-bands',
   'even-bands',
+  'lighter-ink',
   'choose-mark',
   'lead-out',
   'draw-from-berth',
@@ -146,6 +148,8 @@ export const GoalResult = z.strictObject({
   side: z.optional(z.enum(['below', 'above'])),
   /** More runs than can be followed: the goal is left to luck. */
   leftToLuck: z.boolean(),
+  /** Asks for what is found out for entries only: neither met nor missed as yet. */
+  open: z.optional(z.boolean()),
 });
 
 /** The reason of a goal's points; the goal's id stands behind it. */

@@ -16,6 +16,7 @@ import { type BerthName, type Draft, type Rule, type RuleContext, type RuleView,
 import { corner } from './corner.ts';
 import { curveRadius } from './curve-radius.ts';
 import { finishReachable } from './finish-reachable.ts';
+import { inkDarkness } from './ink-darkness.ts';
 import { junctionAngle } from './junction-angle.ts';
 import { junctionArms } from './junction-arms.ts';
 import { lineWidth } from './line-width.ts';
@@ -42,6 +43,7 @@ export const RULES: readonly Rule[] = [
   bandLength,
   bandEquality,
   bandGap,
+  inkDarkness,
   unknownMark,
   markOnCurve,
   markOnJunction,

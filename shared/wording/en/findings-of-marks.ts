@@ -2,6 +2,8 @@ import type { FindingVariant, RuleId } from '../../documents/verdict.ts';
 import { least, measured, most, percent, type Said, said, type Values } from './finding-values.ts';
 import { numbers } from './numbers.ts';
 
+const times = (ratio: number, places: 0 | 1 | 2 = 1): string => `${numbers.short(ratio, places)} times`;
+
 /** What the plain line beside a mark comes up against. */
 const BESIDE: Readonly<Partial<Record<FindingVariant, string>>> = {
   start: 'the robot’s berth',
@@ -78,6 +80,12 @@ export const MARKS = {
           measured(v),
           `The robot may think that the mark has ended: leave ${most(v)} of white.`,
         ),
+  'R-ink-darkness': (v) =>
+    said(
+      'Dark ink',
+      numbers.beside(v.measured, v.allowed, times),
+      `The robot may take it for line: an ink is at least ${times(v.allowed)} as light as the line.`,
+    ),
   'R-unknown-mark': (v) =>
     v.variant === 'single-ink'
       ? said(

@@ -23,6 +23,7 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'add-bands': 'Add a band.',
   'remove-bands': 'Take a band away.',
   'even-bands': 'Make the bands equal and edge to edge.',
+  'lighter-ink': 'Choose a mark with lighter inks.',
   'choose-mark': 'Choose a mark from the chart.',
   'lead-out': 'Draw the line out of the berth as the robot faces.',
   'draw-from-berth': 'Begin the line in the start berth.',
