@@ -34,15 +34,12 @@ export function passJunction(r: RobotState, m: Machine, middleDark: boolean): vo
   if (r.sawLeft) arms.push('left');
   if (middleDark) arms.push('straight');
   if (r.sawRight) arms.push('right');
-  if (arms.length < 2) {
-    const took = r.sawLeft ? 'left' : 'right';
-    r.notes.push({ kind: 'corner', took });
-    startTurn(r, sideOf(took), MODEL.leastTurn);
-    return;
-  }
-  if (arms.length === 2 && middleDark && r.turned * (r.sawLeft ? 1 : -1) > MODEL.rounded) {
-    r.notes.push({ kind: 'corner', took: r.sawLeft ? 'left' : 'right' });
-    r.mode = MODE.follow;
+  const side = r.sawLeft ? 'left' : 'right';
+  const rounded = middleDark && arms.length === 2 && r.turned * sideOf(side) > MODEL.rounded;
+  if (arms.length < 2 || rounded) {
+    r.notes.push({ kind: 'corner', took: side });
+    if (rounded) r.mode = MODE.follow;
+    else startTurn(r, sideOf(side), MODEL.leastTurn);
     return;
   }
   const { took, by } = armTaken(r, m, arms);
