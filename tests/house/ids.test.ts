@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { RULE_IDS } from '../../shared/documents/verdict.ts';
+import { MOMENTS } from '../../shared/goals/moments/index.ts';
 import { PREDICATES } from '../../shared/goals/predicates/index.ts';
 import { sources } from './files.ts';
 
@@ -12,7 +13,7 @@ const titles = tests.flatMap((f) =>
 
 describe('ids', () => {
   it('every goal is quoted in the title of a test', () => {
-    const ids = Object.values(PREDICATES).map((predicate) => predicate.id);
+    const ids = [...Object.values(PREDICATES), ...Object.values(MOMENTS)].map((predicate) => predicate.id);
     expect(ids.filter((id) => !titles.some((title) => title.includes(id)))).toEqual([]);
   });
 
