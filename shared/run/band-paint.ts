@@ -96,8 +96,7 @@ export function addBandPart(layer: BandLayer, left: Mm, top: Mm, part: BandPart)
   for (let row = 0; row < TILE_ROW; row++) {
     const y = top + row / PIXELS_PER_MM;
     for (let column = 0; column < TILE_ROW; column++) {
-      locate(part, left + column / PIXELS_PER_MM, y, place);
-      if (place.across > part.half + INK_REACH || place.across < -part.half - INK_REACH) continue;
+      if (!locate(part, left + column / PIXELS_PER_MM, y, place)) continue;
       const share =
         shareInside((place.along - part.from) / FOOTPRINT) - shareInside((place.along - part.to) / FOOTPRINT);
       if (share <= 0) continue;
@@ -111,21 +110,25 @@ export function addBandPart(layer: BandLayer, left: Mm, top: Mm, part: BandPart)
   }
 }
 
-/** Way along the line and distance across it of a point near the part's piece. */
-function locate(part: BandPart, x: Mm, y: Mm, place: { along: Mm; across: Mm }): void {
+/** Way along the line and distance across it of a point near the part's piece; false where it is too far off. */
+function locate(part: BandPart, x: Mm, y: Mm, place: { along: Mm; across: Mm }): boolean {
   const { piece } = part;
+  const reach = part.half + INK_REACH;
   if (piece.kind === 'straight') {
     const dx = x - piece.from.x;
     const dy = y - piece.from.y;
-    place.along = part.start + dx * piece.along.x + dy * piece.along.y;
     place.across = dy * piece.along.x - dx * piece.along.y;
-    return;
+    place.along = part.start + dx * piece.along.x + dy * piece.along.y;
+    return place.across <= reach && place.across >= -reach;
   }
   const dx = x - piece.center.x;
   const dy = y - piece.center.y;
+  place.across = Math.sqrt(dx * dx + dy * dy) - piece.radius;
+  // The angle is the dear part, and most pixels of a tile are far from the line.
+  if (place.across > reach || place.across < -reach) return false;
   const turned = angleAlong(piece, { x, y });
   const size = piece.length / piece.radius;
   const behind = turned - size > 2 * Math.PI - turned;
   place.along = part.start + (behind ? turned - 2 * Math.PI : turned) * piece.radius;
-  place.across = Math.sqrt(dx * dx + dy * dy) - piece.radius;
+  return true;
 }

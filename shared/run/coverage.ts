@@ -46,11 +46,20 @@ function raise(coverage: Float64Array, pixel: number, square: number, half: Mm):
   if (share > coverage[pixel]!) coverage[pixel] = share;
 }
 
+/** Across a row of pixels the distance from a straight changes evenly: only some columns can be near. */
 function coverStraight(coverage: Float64Array, left: Mm, top: Mm, piece: Straight, half: Mm): void {
   const { from, along, length } = piece;
+  const reach = half + INK_REACH;
+  const slope = -along.y / PIXELS_PER_MM;
   for (let row = 0; row < TILE_ROW; row++) {
     const y = top + row / PIXELS_PER_MM - from.y;
-    for (let column = 0; column < TILE_ROW; column++) {
+    const across = y * along.x - (left - from.x) * along.y;
+    const one = (-reach - across) / slope;
+    const other = (reach - across) / slope;
+    // A pixel more on each side, so that rounding leaves none out.
+    const first = Math.max(0, Math.floor(Math.min(one, other)) - 1);
+    const last = Math.min(TILE_ROW - 1, Math.ceil(Math.max(one, other)) + 1);
+    for (let column = first; column <= last; column++) {
       const x = left + column / PIXELS_PER_MM - from.x;
       const way = x * along.x + y * along.y;
       const s = way < 0 ? 0 : Math.min(way, length);

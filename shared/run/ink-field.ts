@@ -169,8 +169,11 @@ function paintTiles(field: InkField, inked: ReadonlyMap<number, InkedTile>): voi
 /** The three channels of a tile with bands: first its black lines, then the bands of one line after another. */
 function bandedLight(coverage: Float64Array, left: Mm, top: Mm, tile: InkedTile): Float64Array {
   const light = new Float64Array(3 * TILE_PIXELS);
-  for (let i = 0; i < light.length; i++) {
-    light[i] = WHITE + (BLACK - WHITE) * coverage[Math.floor(i / 3)]!;
+  for (let pixel = 0, i = 0; pixel < TILE_PIXELS; pixel++) {
+    const plain = WHITE + (BLACK - WHITE) * coverage[pixel]!;
+    light[i++] = plain;
+    light[i++] = plain;
+    light[i++] = plain;
   }
   for (const line of new Set(tile.bands.map((part) => part.line))) {
     const parts = tile.bands.filter((part) => part.line === line);
@@ -178,6 +181,7 @@ function bandedLight(coverage: Float64Array, left: Mm, top: Mm, tile: InkedTile)
     for (const part of parts) addBandPart(layer, left, top, part);
     const crossing = coverageBeside(parts, left, top, tile.strokes);
     for (let pixel = 0; pixel < TILE_PIXELS; pixel++) {
+      if (layer.share[pixel] === 0) continue;
       const share = Math.min(layer.share[pixel]!, 1);
       const excess = layer.share[pixel]! > 1 ? 1 / layer.share[pixel]! : 1;
       const shade = 1 + (BLACK / WHITE - 1) * crossing[pixel]!;
