@@ -44,6 +44,8 @@ const predicates = fc.oneof(
   fc.record({ kind: of('time'), from: seconds, to: seconds }),
   fc.record({ kind: of('mark-limit'), most: count }),
   fc.record({ kind: of('ink-limit'), most: length }),
+  fc.record({ kind: of('decided') }),
+  fc.record({ kind: of('steadiness'), least: fc.integer({ min: 0, max: 20 }).map((n) => n / 20) }),
 );
 
 const momentPredicates = fc.oneof(

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { Pace } from './kit.ts';
-import { Duration, Id, Length } from './values.ts';
+import { Duration, Id, Length, Ratio } from './values.ts';
 
 const Count = z.int().check(z.gte(0), z.lte(99));
 
@@ -62,6 +62,10 @@ export const Predicate = z.discriminatedUnion('kind', [
   WayDriven,
   z.strictObject({ kind: z.literal('mark-limit'), most: Count }),
   z.strictObject({ kind: z.literal('ink-limit'), most: Length }),
+  /** No junction at which the robot decides by itself. */
+  z.strictObject({ kind: z.literal('decided') }),
+  /** At least this share of the disturbed robots does as the undisturbed one; known of entries only. */
+  z.strictObject({ kind: z.literal('steadiness'), least: Ratio.check(z.gte(0), z.lte(1)) }),
 ]);
 export type Predicate = z.output<typeof Predicate>;
 

@@ -1,8 +1,16 @@
-import type { Formula, Moment, MomentPredicate, Predicate, TimeOperator } from '../documents/formula.ts';
+import {
+  type Formula,
+  isPredicate,
+  type Moment,
+  type MomentPredicate,
+  type Predicate,
+  type TimeOperator,
+} from '../documents/formula.ts';
+import type { Steadiness } from '../documents/outlook.ts';
 import type { Trace } from '../documents/trace.ts';
 import { largest, type Margin, marginOf, opposite, scaled, smallest, UNLIMITED } from './margin.ts';
 import { MOMENTS } from './moments/index.ts';
-import type { DesignMeasure, GoalContext, MomentMeasure, RunMeasure } from './predicate.ts';
+import type { GoalContext, Measure, MomentMeasure } from './predicate.ts';
 import { PREDICATES } from './predicates/index.ts';
 import { pointwise, type Scale, type Signal, sometime, timeIn, turned, until } from './temporal.ts';
 
@@ -58,9 +66,27 @@ export function dependsOnRuns(formula: Formula): boolean {
   }
 }
 
+/** Whether any part of a formula looks at the disturbed robots; none stands under a time operator. */
+export function dependsOnRobots(formula: Formula): boolean {
+  switch (formula.kind) {
+    case 'not':
+      return dependsOnRobots(formula.of);
+    case 'and':
+    case 'or':
+      return formula.of.some(dependsOnRobots);
+    default:
+      return isPredicate(formula) && PREDICATES[formula.kind].over === 'robots';
+  }
+}
+
 function driven(run: Trace | undefined): Trace {
   if (!run) throw new RangeError('a goal over runs needs at least one run');
   return run;
+}
+
+function robotsOf({ steadiness }: GoalContext): Steadiness {
+  if (!steadiness) throw new RangeError('a goal over disturbed robots needs what they did');
+  return steadiness;
 }
 
 function measured<K extends Predicate['kind']>(
@@ -68,8 +94,9 @@ function measured<K extends Predicate['kind']>(
   run: Trace | undefined,
   context: GoalContext,
 ): Margin {
-  const predicate = PREDICATES[wish.kind as K] as RunMeasure<K> | DesignMeasure<K>;
+  const predicate = PREDICATES[wish.kind as K] as Measure<K>;
   if (predicate.over === 'design') return predicate.measure(wish, context);
+  if (predicate.over === 'robots') return predicate.measure(wish, robotsOf(context));
   return predicate.measure(wish, driven(run), context);
 }
 

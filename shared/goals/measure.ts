@@ -1,7 +1,7 @@
 import type { Goal } from '../documents/challenge.ts';
 import type { Trace } from '../documents/trace.ts';
 import type { GoalResult } from '../documents/verdict.ts';
-import { dependsOnRuns, evaluate } from './evaluate.ts';
+import { dependsOnRobots, dependsOnRuns, evaluate } from './evaluate.ts';
 import { type Margin, scaled, smallest } from './margin.ts';
 import type { GoalContext } from './predicate.ts';
 
@@ -15,9 +15,11 @@ export interface Runs {
 /**
  * Measures one goal over every run that counts for it, of which there is at least one. It is met when it
  * is met in every one; the result names the run with the smallest margin. A goal that depends on more runs
- * than are followed is left to luck: not met.
+ * than are followed is left to luck: not met. One that depends on disturbed robots that were not driven is
+ * open: not met, and not missed.
  */
 export function measureGoal(goal: Goal, runs: Runs, context: GoalContext): GoalResult {
+  if (dependsOnRobots(goal.formula) && !context.steadiness) return open(goal);
   if (!dependsOnRuns(goal.formula)) {
     return result(goal, evaluate(goal.formula, undefined, context), undefined);
   }
@@ -29,6 +31,16 @@ export function measureGoal(goal: Goal, runs: Runs, context: GoalContext): GoalR
   const worst = smallest(margins);
   return result(goal, worst, runs.traces.indexOf(counted[margins.indexOf(worst)]!));
 }
+
+const open = ({ id }: Goal): GoalResult => ({
+  id,
+  met: false,
+  margin: -1,
+  unit: 'count',
+  by: 'steadiness',
+  leftToLuck: false,
+  open: true,
+});
 
 function result(goal: Goal, margin: Margin, run: number | undefined): GoalResult {
   return {

@@ -1,6 +1,7 @@
 import type { Drawing } from '../documents/design.ts';
 import type { MomentPredicate, Predicate } from '../documents/formula.ts';
 import type { Robot } from '../documents/kit.ts';
+import type { Steadiness } from '../documents/outlook.ts';
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import type { RunEvent, RunEventOf, Trace } from '../documents/trace.ts';
 import { signedDistance } from '../geometry/polygon.ts';
@@ -16,6 +17,8 @@ export interface GoalContext {
   readonly drawing: Drawing;
   /** The robot whose outline has to stay clear. */
   readonly robot: Robot;
+  /** What the disturbed robots did; they are driven for entries only. */
+  readonly steadiness?: Steadiness | undefined;
 }
 
 /** A predicate over one run. */
@@ -31,6 +34,16 @@ export interface DesignMeasure<K extends Predicate['kind']> {
   readonly over: 'design';
   readonly measure: (wish: PredicateOf<K>, context: GoalContext) => Margin;
 }
+
+/** A predicate over the disturbed robots, not over one run. */
+export interface RobotsMeasure<K extends Predicate['kind']> {
+  readonly id: `G-${K}`;
+  readonly over: 'robots';
+  readonly measure: (wish: PredicateOf<K>, robots: Steadiness) => Margin;
+}
+
+/** How a predicate is measured. */
+export type Measure<K extends Predicate['kind']> = RunMeasure<K> | DesignMeasure<K> | RobotsMeasure<K>;
 
 export type MomentOf<K extends MomentPredicate['kind']> = Extract<MomentPredicate, { kind: K }>;
 

@@ -19,6 +19,7 @@ import { idealRuns } from '../run/ideal-runs.ts';
 import { worldOf } from '../run/world.ts';
 import { canonicalDrawing } from '../track/canonical.ts';
 import { layOut } from '../track/layout.ts';
+import { type Outlook, outlookOf } from './outlook.ts';
 import { refusalOf } from './refusal.ts';
 import { settleSeverities } from './severity.ts';
 
@@ -30,35 +31,69 @@ export interface Judged {
   readonly refusal?: DesignRefusal;
 }
 
+/** What a judge that works step by step has just done; `robot` once for each disturbed robot. */
+export type JudgeStep = 'ink' | 'runs' | 'rules' | 'odds' | 'robot';
+
 /**
  * The front door of the engine: what would happen, what is wrong, which goals are met and what that is
- * worth. Pure and exact: the same challenge and design give the same bits everywhere. Never throws for
- * a challenge and a design that their schemas accept; what can't be judged comes back as a refusal.
+ * worth; for an entry also its odds and its steadiness. Pure and exact: the same challenge and design give
+ * the same bits everywhere. Never throws for a challenge and a design that their schemas accept; what can't
+ * be judged comes back as a refusal.
  */
 export function judge(challenge: Challenge, design: Design, level: Verdict['level']): Judged {
-  const refusal = refusalOf(challenge, design);
-  if (refusal) {
-    const verdict = verdictOf(challenge, design.drawing, level, [], [], unmet(challenge));
-    // Also where nothing must be met.
-    return { verdict: { ...verdict, met: false }, traces: [], refusal };
+  const steps = judging(challenge, design, level);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
   }
-  const { sheet, kit, starts } = challenge;
+}
+
+/** The same step by step, for those who may have to stop: nothing is lost by not asking for the next step. */
+export function* judging(
+  challenge: Challenge,
+  design: Design,
+  level: Verdict['level'],
+): Generator<JudgeStep, Judged> {
+  const refusal = refusalOf(challenge, design);
+  if (refusal) return refused(challenge, design, level, refusal);
+  const { sheet, kit, starts, light: ambient } = challenge;
   const drawing = canonicalDrawing(design.drawing, sheet.given);
   // What is driven is the canonical form; what is found wrong is said of the lines that were drawn.
-  const runs = idealRuns(worldOf(layOut(sheet, drawing), sheet, kit), {
-    starts,
-    limit: challenge.limits.time,
-  });
-  const proposed = checkDrawing(ruleContext(sheet, design.drawing, kit, starts));
-  const findings = settleSeverities(proposed, runs.traces);
+  const world = worldOf(layOut(sheet, drawing), sheet, kit);
+  yield 'ink';
+  const runs = idealRuns(world, { starts, limit: challenge.limits.time, ambient });
+  yield 'runs';
+  const context = ruleContext(sheet, design.drawing, kit, starts);
+  const proposed = checkDrawing(context);
+  yield 'rules';
+  const outlook = level === 'entry' ? yield* outlookOf(challenge, world, context.track, runs) : {};
+  const findings = settleSeverities(proposed, runs.traces, outlook.steadiness);
+  const goals = results(challenge, runs, drawing, outlook);
   return {
-    verdict: verdictOf(challenge, drawing, level, findings, runs.traces, results(challenge, runs, drawing)),
+    verdict: verdictOf({ challenge, drawing, level, findings, traces: runs.traces, goals, outlook }),
     traces: runs.traces,
   };
 }
 
-function results(challenge: Challenge, runs: Runs, drawing: Design['drawing']): GoalResult[] {
-  const context = { sheet: challenge.sheet, drawing, robot: challenge.kit.robot };
+function refused(
+  challenge: Challenge,
+  { drawing }: Design,
+  level: Verdict['level'],
+  refusal: DesignRefusal,
+): Judged {
+  const goals = unmet(challenge);
+  const verdict = verdictOf({ challenge, drawing, level, findings: [], traces: [], goals, outlook: {} });
+  // Also where nothing must be met.
+  return { verdict: { ...verdict, met: false }, traces: [], refusal };
+}
+
+function results(
+  challenge: Challenge,
+  runs: Runs,
+  drawing: Design['drawing'],
+  { steadiness }: Outlook,
+): GoalResult[] {
+  const context = { sheet: challenge.sheet, drawing, robot: challenge.kit.robot, steadiness };
   return challenge.goals.map((goal) => measureGoal(goal, runs, context));
 }
 
@@ -72,25 +107,31 @@ const unmet = (challenge: Challenge): GoalResult[] =>
     leftToLuck: false,
   }));
 
-function verdictOf(
-  challenge: Challenge,
-  drawing: Drawing,
-  level: Verdict['level'],
-  findings: readonly Finding[],
-  traces: readonly Trace[],
-  goals: readonly GoalResult[],
-): Verdict {
+interface Parts {
+  readonly challenge: Challenge;
+  readonly drawing: Drawing;
+  readonly level: Verdict['level'];
+  readonly findings: readonly Finding[];
+  readonly traces: readonly Trace[];
+  readonly goals: readonly GoalResult[];
+  readonly outlook: Outlook;
+}
+
+function verdictOf({ challenge, drawing, level, findings, traces, goals, outlook }: Parts): Verdict {
   const stopped = findings.some((finding) => finding.severity === 'stops');
   const { par } = challenge;
   const thrift = par === undefined ? undefined : { cost: costOf(drawing), par };
-  const points = pointLines(challenge.goals, goals, { stopped, thrift });
-  const mustMet = challenge.goals.every((goal, i) => !goal.must || goals[i]!.met);
+  // In calm weather nearly every sound drawing is as steady as can be: then it gives no points.
+  const steadiness = outlook.steadiness?.weather === 'calm' ? undefined : outlook.steadiness;
+  const points = pointLines(challenge.goals, goals, { stopped, thrift, steadiness });
+  const mustMet = challenge.goals.every((goal, i) => !goal.must || goals[i]!.met || goals[i]!.open);
   return {
     version: 1,
     engine: ENGINE_VERSION,
     level,
     findings: [...findings],
     runs: traces.map(summaryOf),
+    ...outlook,
     goals: [...goals],
     met: mustMet && !stopped,
     points,

@@ -1,3 +1,4 @@
+import type { Cause, Steadiness, Stray } from '../documents/outlook.ts';
 import type { Ending, Trace } from '../documents/trace.ts';
 import type { Finding, RuleId, Severity } from '../documents/verdict.ts';
 import { distance } from '../geometry/exact-math.ts';
@@ -19,21 +20,38 @@ const CAUSES: Readonly<Partial<Record<RuleId, readonly Ending[]>>> = {
   'R-start-on-line': ['never-started', 'lost', 'off-paper'],
 };
 
-/**
- * Rules propose from the drawing alone. A finding stops the robot only where an undisturbed run
- * really fails near its place; one that a rule took for stopping, but every run passes, may stop it.
- */
-export const settleSeverities = (findings: readonly Finding[], traces: readonly Trace[]): Finding[] =>
-  findings.map((finding) => ({ ...finding, severity: settled(finding, traces) }));
+/** How a disturbed robot goes astray where a rule of lines, or a rule of marks, is broken. */
+const ASTRAY = {
+  line: ['never-started', 'lost', 'off-paper', 'time-up', 'other-branch', 'other-end'],
+  mark: ['mark-missed', 'mark-misread', 'other-branch'],
+} as const satisfies Record<string, readonly Cause[]>;
 
-function settled(finding: Finding, traces: readonly Trace[]): Severity {
+/** Fewer than 19 of 20 robots: two of them went astray. */
+const TOO_MANY_ASTRAY = 2;
+
+/**
+ * Rules propose from the drawing alone. A finding stops the robot only where an undisturbed run really
+ * fails near its place; one that a rule took for stopping, but every run passes, may stop it. Where
+ * disturbed robots were driven too, they decide between "may stop" and "untidy", wherever a run came by.
+ */
+export const settleSeverities = (
+  findings: readonly Finding[],
+  traces: readonly Trace[],
+  steadiness?: Steadiness,
+): Finding[] => findings.map((finding) => ({ ...finding, severity: settled(finding, traces, steadiness) }));
+
+function settled(finding: Finding, traces: readonly Trace[], steadiness: Steadiness | undefined): Severity {
   // A line that never comes to the finish is wrong as a whole: the run fails wherever the line ends.
-  const stops =
-    finding.rule === 'R-finish-reachable'
-      ? traces.some(misses)
-      : traces.some((trace) => failsThere(trace, CAUSES[finding.rule] ?? [], finding.place.at));
+  const whole = finding.rule === 'R-finish-reachable';
+  const stops = whole
+    ? traces.some(misses)
+    : traces.some((trace) => failsThere(trace, CAUSES[finding.rule] ?? [], finding.place.at));
   if (stops) return 'stops';
-  return finding.severity === 'stops' ? 'may-stop' : finding.severity;
+  const proposed = finding.severity === 'stops' ? 'may-stop' : finding.severity;
+  if (!steadiness || whole || !traces.some((trace) => comesBy(trace, finding.place.at))) return proposed;
+  const astray = steadiness.strays.filter((stray) => isOf(stray, finding)).length;
+  if (astray >= TOO_MANY_ASTRAY || traces.some((trace) => losesChoice(trace, finding))) return 'may-stop';
+  return 'untidy';
 }
 
 function failsThere(trace: Trace, endings: readonly Ending[], place: PaperPoint): boolean {
@@ -42,3 +60,26 @@ function failsThere(trace: Trace, endings: readonly Ending[], place: PaperPoint)
 }
 
 const misses = (trace: Trace): boolean => trace.finish !== undefined && trace.finish > 0;
+
+function comesBy({ samples }: Trace, place: PaperPoint): boolean {
+  return samples.x.some((x, i) => distance({ x, y: samples.y[i]! }, place) <= NEAR);
+}
+
+/** Whether a robot went astray by what the finding is about. */
+function isOf(stray: Stray, { rule, place }: Finding): boolean {
+  const causes: readonly Cause[] = place.kind === 'mark' ? ASTRAY.mark : ASTRAY.line;
+  const reads = rule === 'R-line-width' && ASTRAY.mark.some((cause) => cause === stray.cause);
+  if (!causes.includes(stray.cause) && !reads) return false;
+  if (place.kind === 'mark' && stray.mark !== undefined) return stray.mark === place.mark;
+  return distance(stray.at, place.at) <= NEAR;
+}
+
+/** A corner that is taken for a junction uses up a waiting choice, which is then missing at its junction. */
+const losesChoice = (trace: Trace, { rule, place }: Finding): boolean =>
+  rule === 'R-corner' &&
+  trace.events.some(
+    (event) => event.kind === 'junction' && event.by === 'mark' && distance(event, place.at) <= AT_CORNER,
+  );
+
+/** mm from a corner at which the robot decides about it. */
+const AT_CORNER: Mm = 15;

@@ -2,7 +2,7 @@ import type { RunEventOf, Trace } from '../documents/trace.ts';
 import type { Seconds } from '../geometry/units.ts';
 import { drive } from './drive.ts';
 import { RUN_RULES } from './model.ts';
-import { type StartBerth, UNDISTURBED, type World } from './world.ts';
+import { type Ambient, type DriveOptions, type StartBerth, UNDISTURBED, type World } from './world.ts';
 
 export interface IdealRuns {
   /** In the order of the starts, then of the arms taken; each with its probability within its start. */
@@ -14,9 +14,14 @@ export interface IdealRuns {
 /** Every run of the undisturbed robot: it forks where a junction leaves the way to chance, arms from the left. */
 export function idealRuns(
   world: World,
-  options: { readonly starts: readonly StartBerth[]; readonly limit: Seconds },
+  options: {
+    readonly starts: readonly StartBerth[];
+    readonly limit: Seconds;
+    readonly ambient?: Ambient | undefined;
+  },
 ): IdealRuns {
-  const forks = options.starts.map((start) => runsFrom(world, start, options.limit));
+  const { starts, limit, ambient = UNDISTURBED.ambient } = options;
+  const forks = starts.map((start) => runsFrom(world, { ...UNDISTURBED, start, limit, ambient }));
   return { traces: forks.flatMap((fork) => fork.traces), tooMany: forks.some((fork) => fork.tooMany) };
 }
 
@@ -24,12 +29,12 @@ export function idealRuns(
  * A run takes the first arm wherever its list of choices has ended, so one run shows all junctions that
  * it leaves open; the others follow from its last junction back to its first.
  */
-function runsFrom(world: World, start: StartBerth, limit: Seconds): IdealRuns {
+function runsFrom(world: World, options: DriveOptions): IdealRuns {
   const traces: Trace[] = [];
   const open: number[][] = [[]];
   for (let choices = open.pop(); choices; choices = open.pop()) {
     if (traces.length === RUN_RULES.mostIdealRuns) return { traces, tooMany: true };
-    const trace = drive(world, { ...UNDISTURBED, start, limit, choices });
+    const trace = drive(world, { ...options, choices });
     traces.push(trace);
     const junctions = leftToChance(trace);
     for (let i = choices.length; i < junctions.length; i++) {

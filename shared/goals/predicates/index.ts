@@ -1,6 +1,7 @@
 import type { Predicate } from '../../documents/formula.ts';
-import type { DesignMeasure, RunMeasure } from '../predicate.ts';
+import type { Measure } from '../predicate.ts';
 import { actIn } from './act-in.ts';
+import { decided } from './decided.ts';
 import { everyGate } from './every-gate.ts';
 import { finish } from './finish.ts';
 import { gates } from './gates.ts';
@@ -11,12 +12,13 @@ import { paceAtEnd } from './pace-at-end.ts';
 import { park } from './park.ts';
 import { readMarks } from './read-marks.ts';
 import { stayOnPaper } from './stay-on-paper.ts';
+import { steadiness } from './steadiness.ts';
 import { stretches } from './stretches.ts';
 import { time } from './time.ts';
 import { turnBack } from './turn-back.ts';
 import { way } from './way.ts';
 
-type Measures = { readonly [K in Predicate['kind']]: RunMeasure<K> | DesignMeasure<K> };
+type Measures = { readonly [K in Predicate['kind']]: Measure<K> };
 
 /** Every predicate, one file each. A new one is a file and a line here. */
 export const PREDICATES = {
@@ -35,4 +37,6 @@ export const PREDICATES = {
   way,
   'mark-limit': markLimit,
   'ink-limit': inkLimit,
+  decided,
+  steadiness,
 } satisfies Measures as Measures;

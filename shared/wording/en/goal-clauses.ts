@@ -48,6 +48,13 @@ export const times = (count: number): string =>
 const inTurn = (names: readonly string[]): string =>
   names.map((name, i) => (i === 0 ? name : `then ${name}`)).join(', ');
 
+/** Robots that are driven for an entry; shares are said as so many of them. */
+export const ROBOTS = 20;
+
+/** "18 of 20 robots" */
+const ofRobots = ({ least }: WishOf<'steadiness'>): string =>
+  `${Math.ceil(least * ROBOTS - 1e-6)} of ${ROBOTS} robots`;
+
 /** Imperatives, so that "don't" makes the opposite of most. */
 const CLAUSES: PerKind<string> = {
   finish: (_, sheet) => `finish at ${places.finish(sheet)}`,
@@ -70,6 +77,8 @@ const CLAUSES: PerKind<string> = {
   way: (wish) => `drive ${HOW[wish.how]} ${numbers.length(wish.length)}`,
   'mark-limit': (wish) => (wish.most === 0 ? 'use no marks' : `use at most ${marks(wish.most)}`),
   'ink-limit': (wish) => `draw at most ${numbers.length(wish.most)} of line`,
+  decided: () => 'leave nothing to chance',
+  steadiness: (wish) => `make it with at least ${ofRobots(wish)}`,
 };
 
 /** Opposites that read better than with "don't" before them. */
@@ -87,6 +96,8 @@ const OPPOSITES: ForSome<string> = {
   way: (wish) => `drive ${wish.how === 'at-least' ? 'less' : 'more'} than ${numbers.length(wish.length)}`,
   'mark-limit': (wish) => `use at least ${marks(wish.most + 1)}`,
   'ink-limit': (wish) => `draw more than ${numbers.length(wish.most)} of line`,
+  decided: () => 'leave something to chance',
+  steadiness: (wish) => `make it with fewer than ${ofRobots(wish)}`,
 };
 
 /** For a narrow place: a few words, beside which the margin stands. */
@@ -114,6 +125,8 @@ const SHORT: PerKind<string> = {
   way: (wish) => `${HOW[wish.how]} ${numbers.length(wish.length)}`,
   'mark-limit': (wish) => `at most ${marks(wish.most)}`,
   'ink-limit': (wish) => `at most ${numbers.length(wish.most)} of line`,
+  decided: () => 'nothing to chance',
+  steadiness: ofRobots,
 };
 
 type Saying = (wish: Predicate, sheet: Sheet) => string | undefined;

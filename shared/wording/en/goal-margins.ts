@@ -2,6 +2,7 @@ import type { Formula, Lasting, Moment, MomentPredicate, Predicate } from '../..
 import type { Pace } from '../../documents/kit.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
 import { actions } from './actions.ts';
+import { ROBOTS } from './goal-clauses.ts';
 import { numbers } from './numbers.ts';
 
 type Wish = Predicate | MomentPredicate | Lasting;
@@ -69,6 +70,12 @@ const PHRASES: Phrases = {
   'turn-back': (r) => (r.met ? 'done' : missingOrTooMany(r)),
   'mark-limit': (r) => (r.met ? `${numbers.words(r.size)} left` : `${numbers.words(r.size)} too many`),
   'ink-limit': (r, wish) => `${likeWish(wish.most, r.size)} ${r.met ? 'left' : 'too much'}`,
+  decided: (r) =>
+    r.met ? 'done' : `${numbers.words(r.size)} ${r.size === 1 ? 'junction' : 'junctions'} left to chance`,
+  steadiness: (r) => {
+    const robots = Math.round(r.size * ROBOTS);
+    return `${numbers.words(robots)} ${robots === 1 ? 'robot' : 'robots'} ${r.met ? 'to spare' : 'missing'}`;
+  },
 };
 
 /** The first predicate of that kind, unless a "not" stands above it: then its phrase would be wrong. */
@@ -100,6 +107,7 @@ const OPERATORS: Readonly<Record<string, (result: Deciding) => string>> = {
 /** How far from tipping over: "1.2 cm to spare", "short by 2 s". */
 export function margin(result: GoalResult, formula: Formula): string {
   if (result.leftToLuck) return 'left to luck';
+  if (result.open) return 'counted when it is handed in';
   const size = result.margin < 0 ? -result.margin : result.margin;
   const part: Deciding = { met: result.met, unit: result.unit, side: result.side, size };
   const wish = deciding(formula, result.by);

@@ -38,6 +38,8 @@ describe('goal sentences', () => {
     [{ kind: 'turn-back', count: 1 }, 'Turn back once.', 'Turn back once'],
     [{ kind: 'mark-limit', most: 1 }, 'Use at most one mark.', 'At most one mark'],
     [{ kind: 'ink-limit', most: 300 }, 'Draw at most 30 cm of line.', 'At most 30 cm of line'],
+    [{ kind: 'decided' }, 'Leave nothing to chance.', 'Nothing to chance'],
+    [{ kind: 'steadiness', least: 0.9 }, 'Make it with at least 18 of 20 robots.', '18 of 20 robots'],
   ];
   for (const [formula, sentence, short] of table) {
     test(`${formula.kind}: ${sentence}`, () => {
@@ -136,6 +138,8 @@ describe('goal sentences', () => {
     [{ kind: 'ink-limit', most: 300 }, 'Draw more than 30 cm of line.'],
     [{ kind: 'way', how: 'at-least', length: 300 }, 'Drive less than 30 cm.'],
     [{ kind: 'read-marks', count: 2 }, 'Read at most one mark.'],
+    [{ kind: 'decided' }, 'Leave something to chance.'],
+    [{ kind: 'steadiness', least: 0.95 }, 'Make it with fewer than 19 of 20 robots.'],
     [
       { kind: 'or', of: [{ kind: 'finish' }, { kind: 'stay-on-paper' }] },
       'Don’t finish at the Lighthouse and drive over the edge of the paper.',
@@ -189,6 +193,23 @@ describe('margins', () => {
     leftToLuck: false,
     ...over,
   });
+  test('robots and junctions are counted', () => {
+    const steady: Formula = { kind: 'steadiness', least: 0.9 };
+    const robots = (margin: number) =>
+      goals.margin(result({ margin, unit: 'ratio', by: 'steadiness' }), steady);
+    expect([robots(0.1), robots(0.05), robots(-0.15)]).toEqual([
+      'two robots to spare',
+      'one robot to spare',
+      'three robots missing',
+    ]);
+    const open = (margin: number) =>
+      goals.margin(result({ margin, unit: 'count', by: 'decided' }), { kind: 'decided' });
+    expect([open(0), open(-1), open(-2)]).toEqual([
+      'done',
+      'one junction left to chance',
+      'two junctions left to chance',
+    ]);
+  });
   test('beside a wish in cm they are in cm', () => {
     expect(goals.margin(result({ margin: 12 }), fast)).toBe('1.2 cm to spare');
     expect(goals.margin(result({ margin: -77, side: 'below' }), fast)).toBe('7.7 cm missing');
@@ -210,6 +231,10 @@ describe('margins', () => {
   });
   test('a goal over too many runs is left to luck', () => {
     expect(goals.margin(result({ margin: -1, leftToLuck: true, by: 'luck' }), fast)).toBe('left to luck');
+    const steady: Formula = { kind: 'steadiness', least: 0.9 };
+    expect(goals.margin(result({ margin: -1, open: true, by: 'steadiness' }), steady)).toBe(
+      'counted when it is handed in',
+    );
   });
   test('under "not" the phrase says no more than the number', () => {
     const away: Formula = { kind: 'not', of: { kind: 'finish' } };
