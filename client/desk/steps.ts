@@ -55,7 +55,8 @@ export function nextStep(room: RoomState, view: DeskView): NextStep {
       if (room.phase !== 'show') return { kind: 'go-to-show' };
       return view.unshown === null ? { kind: 'go-to-close' } : { kind: 'show-next', entry: view.unshown };
     case 'close':
-      return { kind: 'another-challenge' };
+      if (room.phase === 'close') return { kind: 'another-challenge' };
+      return isBuilding(room) ? { kind: 'look-at', step: 'build' } : { kind: 'go-to-close' };
   }
 }
 

@@ -66,6 +66,18 @@ describe('nextStep', () => {
       view('show'),
       { kind: 'go-to-close' },
     ],
+    [
+      'looking at the end before the class is there: close',
+      { phase: 'show', rounds, building: over },
+      view('close', { unshown: 'e' }),
+      { kind: 'go-to-close' },
+    ],
+    [
+      'looking at the end while teams build: back to them',
+      { phase: 'build', rounds, building: open },
+      view('close'),
+      { kind: 'look-at', step: 'build' },
+    ],
     ['at the end: another challenge', { phase: 'close' }, view('close'), { kind: 'another-challenge' }],
   ];
   it.each(cases)('%s', (_, change, looked, next) => {
