@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Recovery } from './log/recovery.ts';
 import { type RunningServer, type ServerConfig, startServer } from './server.ts';
 
 /** The one place that reads the environment. `npm start` builds the pages first and then runs this. */
@@ -69,8 +70,15 @@ function startTrouble(error: unknown, config: ServerConfig): string {
   return `The server could not start: ${reason}`;
 }
 
+/** What a teacher should know of a data file that was damaged. */
+function recoveryText({ damagedFile, file, rooms, events, lost }: Recovery): string {
+  const missing = lost === 0 ? 'What was written last may be missing' : `At least ${lost} events are missing`;
+  return `The file with the rooms was damaged. What could be read of it, ${rooms} rooms with ${events} events, is in ${file} now. ${missing}: look through the newest room before you go on. The damaged file is kept: ${damagedFile}`;
+}
+
 function greet(server: RunningServer, config: ServerConfig): void {
   say('');
+  if (server.recovery) say(`${recoveryText(server.recovery)}\n`);
   say('Harbour Lines is running. Ctrl-C ends it; nothing is lost.');
   say('');
   say(`  Desk (secret, for the teacher)   ${server.deskLink}`);

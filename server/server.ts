@@ -9,6 +9,7 @@ import { makeApp } from './http/app.ts';
 import { type Judging, startJudging } from './judging/judging.ts';
 import type { EventLog } from './log/event-log.ts';
 import { lockFolder } from './log/folder-lock.ts';
+import type { Recovery } from './log/recovery.ts';
 import { openSqliteLog } from './log/sqlite.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
@@ -47,6 +48,8 @@ export interface RunningServer {
   readonly boardLink: string;
   /** What tablets in the room may type, the one in the QR code first. */
   readonly addresses: readonly string[];
+  /** What was done at this start where the data file was damaged. */
+  readonly recovery: Recovery | null;
   /** Ends cleanly: answers what is on its way, keeps what is in memory, frees everything. */
   readonly close: () => Promise<void>;
 }
@@ -76,7 +79,12 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const now = config.now ?? Date.now;
   // A store given from outside may be shared; the one in the folder has one server at a time.
   const unlock = config.log ? () => undefined : lockFolder(config.dataDir);
-  const log = config.log ?? (await openSqliteLog(config.dataDir).catch(freeing(unlock)));
+  let recovery: Recovery | null = null;
+  const recovered = (done: Recovery) => {
+    recovery = done;
+    logger.error(done, 'the data file was damaged');
+  };
+  const log = config.log ?? (await openSqliteLog(config.dataDir, recovered).catch(freeing(unlock)));
   const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
   const judging = config.judging ?? defaultJudging();
@@ -113,6 +121,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     deskLink: `${url}/desk?key=${ownerKey}`,
     boardLink: `${url}/board`,
     addresses,
+    recovery,
     close,
   };
 }

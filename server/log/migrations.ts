@@ -1,4 +1,12 @@
 import { type Kysely, type Migration, type MigrationProvider, Migrator } from 'kysely';
+import { SUMMED } from './sums.ts';
+
+/** Adds a column where it is missing: SQLite has no "if not exists" for columns. */
+async function addSum(db: Kysely<unknown>, table: string): Promise<void> {
+  const tables = await db.introspection.getTables();
+  const known = tables.find((t) => t.name === table)?.columns.some((column) => column.name === 'sum');
+  if (!known) await db.schema.alterTable(table).addColumn('sum', 'bigint').execute();
+}
 
 /**
  * What a database of each age still needs, in order. A migration that has been released never changes.
@@ -59,7 +67,14 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
         .execute();
     },
   },
+  '0002-sums': {
+    async up(db: Kysely<unknown>) {
+      for (const table of Object.keys(SUMMED)) await addSum(db, table);
+    },
+  },
 };
+
+export const MIGRATION_NAMES = Object.keys(MIGRATIONS);
 
 const provider: MigrationProvider = { getMigrations: async () => ({ ...MIGRATIONS }) };
 

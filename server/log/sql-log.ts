@@ -2,11 +2,14 @@ import type { Kysely, Transaction } from 'kysely';
 import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
 import type { Answer } from '../../shared/wire/protocol.ts';
 import type { Append, Appended, EventLog, LatestRecord, RoomRecord } from './event-log.ts';
+import { summed } from './sums.ts';
 import type { Tables } from './tables.ts';
 
 /** What a database says in its own words. */
 export interface Dialect {
   readonly isFull: (error: unknown) => boolean;
+  /** Called before the database is let go. */
+  readonly atEnd?: () => void;
 }
 
 const roomOf = (row: Tables['rooms']): RoomRecord => ({
@@ -26,11 +29,12 @@ async function insertParts(trx: Transaction<Tables>, room: string, parts: Append
   for (const { seq, at, version, fact } of parts.events) {
     await trx
       .insertInto('events')
-      .values({ room, seq, at, version, fact: JSON.stringify(fact) })
+      .values(summed('events', { room, seq, at, version, fact: JSON.stringify(fact) }))
       .execute();
   }
   for (const document of parts.documents ?? []) {
-    const row = { room, ...document };
+    const { id, kind, body } = document;
+    const row = summed('documents', { room, id, kind, body });
     await trx
       .insertInto('documents')
       .values(row)
@@ -38,13 +42,14 @@ async function insertParts(trx: Transaction<Tables>, room: string, parts: Append
       .execute();
   }
   for (const { tokenHash, team } of parts.seats ?? []) {
-    await trx.insertInto('seats').values({ token_hash: tokenHash, room, team }).execute();
+    const row = summed('seats', { token_hash: tokenHash, room, team });
+    await trx.insertInto('seats').values(row).execute();
   }
   if (parts.answer) {
     const { seat, command, answer } = parts.answer;
     await trx
       .insertInto('answers')
-      .values({ room, seat, command, answer: JSON.stringify(answer) })
+      .values(summed('answers', { room, seat, command, answer: JSON.stringify(answer) }))
       .execute();
   }
 }
@@ -67,7 +72,7 @@ export class SqlLog implements EventLog {
       await this.#db.transaction().execute(async (trx) => {
         await trx
           .insertInto('rooms')
-          .values({ id: room.id, word: room.word, opened_at: room.openedAt })
+          .values(summed('rooms', { id: room.id, word: room.word, opened_at: room.openedAt }))
           .execute();
         await insertParts(trx, room.id, first);
       });
@@ -173,16 +178,18 @@ export class SqlLog implements EventLog {
   async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {
     await this.#db.transaction().execute(async (trx) => {
       for (const { key, value } of values) {
+        const row = summed('latest', { room, key, value });
         await trx
           .insertInto('latest')
-          .values({ room, key, value })
-          .onConflict((c) => c.columns(['room', 'key']).doUpdateSet({ value }))
+          .values(row)
+          .onConflict((c) => c.columns(['room', 'key']).doUpdateSet({ value, sum: row.sum }))
           .execute();
       }
     });
   }
 
   async close(): Promise<void> {
+    this.#dialect.atEnd?.();
     await this.#db.destroy();
   }
 }

@@ -1,13 +1,12 @@
 import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { Kysely, SqliteDialect } from 'kysely';
 import Database from 'libsql';
 import type { EventLog } from './event-log.ts';
 import { migrate } from './migrations.ts';
+import { type OpenFile, type Recovery, soundFile } from './recovery.ts';
 import { SqlLog } from './sql-log.ts';
 import type { Tables } from './tables.ts';
 
-const FILE = 'rooms.db';
 /** How long a second process may hold the file before a write gives up, ms. */
 const BUSY_MS = 5000;
 
@@ -15,12 +14,11 @@ const isFull = (error: unknown) =>
   error instanceof Error && 'code' in error && (error.code === 'SQLITE_FULL' || error.code === 'ENOSPC');
 
 /**
- * The log in one SQLite file of `folder`, which is made where it is missing. A commit is synced to the
- * disk before it returns (`synchronous = FULL`), which is what an acknowledgement promises.
+ * A commit is synced to the disk before it returns (`synchronous = FULL`), which is what an
+ * acknowledgement promises.
  */
-export async function openSqliteLog(folder: string): Promise<EventLog> {
-  mkdirSync(folder, { recursive: true });
-  const database = new Database(join(folder, FILE));
+async function openDatabase(path: string) {
+  const database = new Database(path);
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');
   database.pragma(`busy_timeout = ${BUSY_MS}`);
@@ -31,5 +29,31 @@ export async function openSqliteLog(folder: string): Promise<EventLog> {
     await db.destroy();
     throw error;
   }
-  return new SqlLog(db, { isFull });
+  return { database, db };
+}
+
+const openFile: OpenFile = async (path) => (await openDatabase(path)).db;
+
+/** Leaves everything in the one file, which is what somebody copies who keeps a folder safe. */
+function checkpoint(database: Database.Database): void {
+  try {
+    database.pragma('wal_checkpoint(truncate)');
+  } catch {
+    // The next start reads what is beside the file just as well.
+  }
+}
+
+/**
+ * The log in one SQLite file of `folder`, which is made where it is missing. A damaged file is kept and
+ * its good part goes into a new one; `told` hears of it.
+ */
+export async function openSqliteLog(
+  folder: string,
+  told: (recovery: Recovery) => void = () => undefined,
+): Promise<EventLog> {
+  mkdirSync(folder, { recursive: true });
+  const { file, recovery } = await soundFile(folder, openFile);
+  if (recovery) told(recovery);
+  const { database, db } = await openDatabase(file);
+  return new SqlLog(db, { isFull, atEnd: () => checkpoint(database) });
 }

@@ -26,6 +26,7 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
 const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e: RoomEvent) => RoomState } = {
   /** A room opens once; a second opening changes nothing. */
   opened: (state) => state,
+  lost: (state) => state,
   'charger-watched': (state) => ({ ...state, chargerWatched: true }),
   'team-joined': (state, fact) => ({
     ...state,

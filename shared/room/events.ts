@@ -33,7 +33,9 @@ export type RoomFact =
       readonly kind: 'staged';
       readonly entries: readonly EntryId[];
       readonly designs: readonly DocumentId[];
-    };
+    }
+  /** Stands where a damaged file has lost what happened. */
+  | { readonly kind: 'lost' };
 
 export interface RoomEvent {
   readonly seq: number;

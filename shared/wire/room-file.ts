@@ -45,6 +45,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
     entries: z.array(Name).check(z.maxLength(16)),
     designs: z.array(DocId).check(z.maxLength(16)),
   }),
+  z.strictObject({ kind: z.literal('lost') }),
 ]);
 
 const Event = z.strictObject({

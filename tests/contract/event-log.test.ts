@@ -44,8 +44,10 @@ describe('a SQLite log', () => {
     await (await openSqliteLog(folder)).close();
     const database = new Database(join(folder, 'rooms.db'));
     database.exec("insert into kysely_migration values ('9999-later', '2099-01-01')");
+    const steps = database.prepare('select name from kysely_migration order by name');
+    const before = steps.all([]);
     await expect(openSqliteLog(folder)).rejects.toThrow('9999-later');
-    expect(database.prepare('select count(*) as n from kysely_migration').all([])).toEqual([{ n: 2 }]);
+    expect(steps.all([])).toEqual(before);
     database.close();
   });
 });

@@ -7,6 +7,7 @@ import { lineDesign } from '../rooms/harness.ts';
 import { SEED } from '../seed.ts';
 import { SchoolClass, type Who } from './class.ts';
 import { type Bundle, bundleOnce, type ServerProcess, startProcess } from './process.ts';
+import { randomFrom } from './random.ts';
 
 const KILLS = 25;
 const TEAMS = 3;
@@ -21,17 +22,6 @@ afterAll(() => {
   bundle.remove();
   rmSync(dataDir, { recursive: true, force: true });
 });
-
-/** A small generator with 32 bits of state (mulberry32), so that a seed plays the same kills. */
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
 
 type Step = { readonly join: number } | { readonly who: Who; readonly ask: (room: SchoolClass) => ClientAsk };
 

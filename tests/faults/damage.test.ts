@@ -1,0 +1,208 @@
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { EventLog } from '../../server/log/event-log.ts';
+import type { Recovery } from '../../server/log/recovery.ts';
+import { openSqliteLog } from '../../server/log/sqlite.ts';
+import { storedDocument } from '../../server/rooms/documents.ts';
+import { stateOf } from '../../shared/room/apply.ts';
+import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
+import { SEED } from '../seed.ts';
+import { bundleOnce, startProcess } from './process.ts';
+import { randomFrom } from './random.ts';
+
+/** Data files that lost their end, or a bit of which has turned. */
+
+const ROOMS = ['plum-42', 'fern-10', 'sage-11'];
+const ENTRIES = 60;
+const FLIPS = 80;
+
+const design = (room: number, i: number) =>
+  storedDocument('design', { room, i, filling: 'abcdefgh'.repeat(20 + ((i * 37) % 700)) });
+
+/** What a lesson of one room leaves, without anything that needs a judge. */
+function factsOf(room: number): RoomFact[] {
+  const opened: RoomFact = { kind: 'opened', room: `r${room}`, word: ROOMS[room]!, chargerWatched: true };
+  const joined: RoomFact = { kind: 'team-joined', team: `t${room}`, emblem: 'bell' };
+  const handedIn = Array.from({ length: ENTRIES }, (_, i): RoomFact => {
+    const { id } = design(room, i);
+    return { kind: 'handed-in', entry: `e${room}-${i}`, team: `t${room}`, design: id, late: false };
+  });
+  return [opened, joined, ...handedIn];
+}
+
+const eventsOf = (room: number): RoomEvent[] =>
+  factsOf(room).map((fact, i) => ({ seq: i + 1, at: 1000 + i, version: 1, fact }));
+const answerOf = (seq: number) => ({ seat: 'desk', command: `c${seq}`, answer: { ok: true, seq } as const });
+
+async function fill(log: EventLog): Promise<void> {
+  for (const [room, word] of ROOMS.entries()) {
+    const [first, second, ...rest] = eventsOf(room);
+    await log.openRoom({ id: `r${room}`, word, openedAt: 1000 + room }, { events: [first!] });
+    const seat = { tokenHash: `hash-${room}`, room: `r${room}`, team: `t${room}` };
+    await log.append(`r${room}`, { events: [second!], seats: [seat] });
+    for (const [i, event] of rest.entries()) {
+      const documents = [design(room, i)];
+      await log.append(`r${room}`, { events: [event], documents, answer: answerOf(event.seq) });
+    }
+    await log.keepLatest(`r${room}`, [{ key: `draft t${room}`, value: `{"room":${room}}` }]);
+  }
+}
+
+let home: string;
+let whole: Buffer;
+beforeAll(async () => {
+  home = mkdtempSync(join(tmpdir(), 'harbour-damage-'));
+  const log = await openSqliteLog(join(home, 'whole'));
+  await fill(log);
+  await log.close();
+  whole = readFileSync(join(home, 'whole', 'rooms.db'));
+});
+afterAll(() => rmSync(home, { recursive: true, force: true }));
+
+/** The file with one bit of `text` turned, wherever it stands. */
+function turnedIn(text: string): Buffer {
+  const bytes = Buffer.from(whole);
+  for (let at = bytes.indexOf(text); at >= 0; at = bytes.indexOf(text)) bytes[at + 2]! ^= 1;
+  return bytes;
+}
+
+async function openDamaged(bytes: Buffer) {
+  const folder = mkdtempSync(join(home, 'case-'));
+  writeFileSync(join(folder, 'rooms.db'), bytes);
+  const told: Recovery[] = [];
+  const log = await openSqliteLog(folder, (recovery) => told.push(recovery));
+  return { folder, told, log };
+}
+
+/** Whatever is there is what was written, and rooms are whole in themselves. */
+async function expectSound(log: EventLog): Promise<number> {
+  let kept = 0;
+  for (const record of await log.rooms()) {
+    const room = Number(record.id.slice(1));
+    const was = eventsOf(room);
+    const events = await log.eventsAfter(record.id, 0);
+    expect(stateOf(events)).toBeDefined();
+    for (const [i, event] of events.entries()) {
+      expect(event.seq).toBe(i + 1);
+      if (i > 0 && event.fact?.kind !== 'lost') expect(event).toEqual(was[i]);
+      if (event.fact?.kind === 'lost')
+        expect(await log.answer(record.id, 'desk', `c${i + 1}`)).toBeUndefined();
+      else kept++;
+    }
+    for (const document of await log.documents(record.id)) {
+      expect(storedDocument('design', JSON.parse(document.body))).toEqual(document);
+    }
+    const joined = events.some((event) => event.fact?.kind === 'team-joined');
+    if (!joined) expect(await log.seat(`hash-${room}`)).toBeUndefined();
+  }
+  return kept;
+}
+
+const ALL = ROOMS.length * (ENTRIES + 2);
+
+describe('a whole data file', () => {
+  it('opens without a word, and has everything', async () => {
+    const { folder, told, log } = await openDamaged(whole);
+    expect(told).toEqual([]);
+    expect(await expectSound(log)).toBe(ALL);
+    expect((await log.seat('hash-2'))?.team).toBe('t2');
+    await log.close();
+    expect(readdirSync(folder).filter((name) => /^rooms-\d+\.db$/.test(name))).toEqual([]);
+  });
+});
+
+describe('a data file that has lost its end', () => {
+  it.each([[0.99], [0.8], [0.5], [0.25], [0.1]])('gives back what is in the first %d of it', async (part) => {
+    const { folder, told, log } = await openDamaged(whole.subarray(0, Math.floor(whole.length * part)));
+    expect(told.length).toBe(1);
+    const kept = await expectSound(log);
+    if (part > 0.75) expect(kept).toBeGreaterThan(ALL / 2);
+    await log.close();
+    expect(readFileSync(join(folder, 'rooms.db')).length).toBe(Math.floor(whole.length * part));
+  });
+
+  it('is a new beginning when hardly anything is left, and the rest is kept', async () => {
+    const { folder, told, log } = await openDamaged(Buffer.from('SQLite format 3\0 and no more'));
+    expect(told).toMatchObject([{ rooms: 0, events: 0 }]);
+    expect(await log.rooms()).toEqual([]);
+    await log.close();
+    expect(readFileSync(join(folder, 'rooms.db'), 'utf8')).toContain('and no more');
+  });
+});
+
+describe('a data file in which a bit has turned', () => {
+  it(`gives back everything else, ${FLIPS} times (seed ${SEED})`, async () => {
+    const random = randomFrom(SEED);
+    const kept: number[] = [];
+    for (let i = 0; i < FLIPS; i++) {
+      const bytes = Buffer.from(whole);
+      bytes[Math.floor(random() * bytes.length)]! ^= 1 << Math.floor(random() * 8);
+      const { folder, told, log } = await openDamaged(bytes);
+      kept.push(await expectSound(log));
+      // A bit that no row and no page of the structure uses harms nobody.
+      if (told.length === 0) expect(kept.at(-1)).toBe(ALL);
+      else expect(readFileSync(join(folder, 'rooms.db')).equals(bytes)).toBe(true);
+      await log.close();
+      rmSync(folder, { recursive: true });
+    }
+    const most = kept.sort((a, b) => a - b)[Math.floor(FLIPS / 20)];
+    expect(most).toBeGreaterThan(ALL * 0.9);
+  });
+
+  it('in its first page gives everything back', async () => {
+    for (const at of [0, 17, 21, 105, 1500, 3900]) {
+      const bytes = Buffer.from(whole);
+      bytes[at]! ^= 4;
+      const { log } = await openDamaged(bytes);
+      expect([at, await expectSound(log)]).toEqual([at, ALL]);
+      await log.close();
+    }
+  });
+
+  it('is recovered once: the next start opens the new file without a word', async () => {
+    const bytes = turnedIn('"e1-7"');
+    const { folder, told, log } = await openDamaged(bytes);
+    expect(told).toMatchObject([{ rooms: 3, events: ALL - 1, lost: 1 }]);
+    await log.append('r1', { events: [{ seq: ENTRIES + 3, at: 9000, version: 1, fact: { kind: 'lost' } }] });
+    await log.close();
+    const again = await openSqliteLog(folder, (recovery) => told.push(recovery));
+    expect(told.length).toBe(1);
+    const events = await again.eventsAfter('r1', 0);
+    expect(events.length).toBe(ENTRIES + 3);
+    expect(events.filter((event) => event.fact?.kind === 'lost').map((event) => event.seq)).toEqual([
+      10,
+      ENTRIES + 3,
+    ]);
+    await again.close();
+  });
+
+  it('and whose recovery was cut off is recovered anew', async () => {
+    const bytes = turnedIn('"e0-3"');
+    const folder = mkdtempSync(join(home, 'case-'));
+    writeFileSync(join(folder, 'rooms.db'), bytes);
+    const empty = mkdtempSync(join(home, 'empty-'));
+    await (await openSqliteLog(empty)).close();
+    copyFileSync(join(empty, 'rooms.db'), join(folder, 'rooms-2.db'));
+    const log = await openSqliteLog(folder);
+    expect(await expectSound(log)).toBe(ALL - 1);
+    await log.close();
+  });
+});
+
+describe('a server on a damaged data file', () => {
+  it('says so in words, names both files and goes on', async () => {
+    const bundle = await bundleOnce();
+    const folder = mkdtempSync(join(home, 'case-'));
+    writeFileSync(join(folder, 'rooms.db'), whole.subarray(0, Math.floor(whole.length / 2)));
+    const server = await startProcess(bundle, folder, { LOG_LEVEL: 'silent' });
+    expect(server.printed()).toMatch(
+      /was damaged\. What could be read of it, \d rooms with \d+ events, is in .*rooms-2\.db/,
+    );
+    expect(server.printed()).toContain(`is kept: ${join(folder, 'rooms.db')}`);
+    expect((await fetch(`${server.url}/api/health`)).status).toBe(200);
+    expect(await server.end('SIGTERM')).toBe(0);
+    bundle.remove();
+  });
+});
