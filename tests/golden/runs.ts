@@ -80,12 +80,13 @@ const DRAWN = 40;
 /** No wind at all, calm, breezy, stormy. */
 const WEATHER = [0, 1, 1.5, 3];
 
-/** A drawing of each seed; one in four is driven by the undisturbed robot. */
+/** A drawing of each seed; one in four is driven by the undisturbed robot, every other four on hand-drawn ink. */
 const drawnRuns = (): [string, GoldenRun][] =>
   Array.from({ length: DRAWN }, (_, i) => {
     const disturbance = WEATHER[i % WEATHER.length]!;
     const seed = disturbance === 0 ? 0 : i;
-    return [`drawn-${i}`, { drawing: drawn(i), sheet: DRAWN_SHEET, options: { seed, disturbance } }];
+    const ink = i % (2 * WEATHER.length) < WEATHER.length ? 0 : disturbance;
+    return [`drawn-${i}`, { drawing: drawn(i), sheet: DRAWN_SHEET, options: { seed, disturbance, ink } }];
   });
 
 /** One run: by which robot, and its fingerprint. */
