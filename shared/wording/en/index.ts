@@ -6,6 +6,7 @@ import { findings } from './findings.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { numbers } from './numbers.ts';
+import { par } from './par.ts';
 import { points } from './points.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
@@ -19,6 +20,7 @@ export const en = {
   goals,
   judging,
   actions,
+  par,
   points,
   refusals,
   replay,
