@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Mm, PaperPoint } from '../geometry/units.ts';
+import type { PaperPoint } from '../geometry/units.ts';
 import type { Action, Pace } from './kit.ts';
 import { Id } from './values.ts';
 
@@ -37,7 +37,7 @@ type Start = z.output<typeof Traveller>;
 export type Choice = { readonly key: string } & (
   | StandingPlace
   /** An end of a line that lies in no named place; letters go from A in the order of the list. */
-  | { readonly kind: 'loose-end'; readonly letter: string; readonly at: PaperPoint; readonly within: Mm }
+  | { readonly kind: 'loose-end'; readonly letter: string; readonly at: PaperPoint }
   | { readonly kind: 'action'; readonly action: Action }
   | { readonly kind: 'pace'; readonly pace: Pace }
   /** The robot never reads the mark, or never comes there. */

@@ -31,7 +31,7 @@ export type ReadyChallenge = {
 export const readyChallenges = (kit: Kit): ReadyChallenge[] => RECIPES.map((recipe) => ready(recipe, kit));
 
 function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
-  const { key, topic, title, starts, asks } = recipe;
+  const { key, topic, title, starts, asks, weather } = recipe;
   const tools = toolsFor(kit);
   const { sheet, begin, model } = recipe.cook(tools);
   if (tools.missing.size > 0)
@@ -50,6 +50,7 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
     goals: recipe.goals,
     limits: { time: recipe.seconds },
     ...(asks ? { asks } : {}),
+    ...(weather ? { weather } : {}),
     ...(begin ? { begin } : {}),
     ...(model ? { model } : {}),
     note: { teaches: { en: teaches }, mistakes: { en: mistakes }, ask: { en: ask } },

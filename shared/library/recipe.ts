@@ -2,6 +2,7 @@ import type { Challenge } from '../documents/challenge.ts';
 import type { Design, Line, Mark } from '../documents/design.ts';
 import type { Formula } from '../documents/formula.ts';
 import type { Kit } from '../documents/kit.ts';
+import type { Weather } from '../documents/outlook.ts';
 import type { Area, Berth, Sheet } from '../documents/sheet.ts';
 import { radians } from '../geometry/exact-math.ts';
 import type { Mm } from '../geometry/units.ts';
@@ -51,6 +52,8 @@ export interface Recipe {
   readonly goals: Challenge['goals'];
   /** Absent: from the start berth alone. */
   readonly starts?: Challenge['starts'];
+  /** Absent: calm. */
+  readonly weather?: Weather;
   /** The questions of a `predict`. */
   readonly asks?: Challenge['asks'];
   readonly cook: (tools: Tools) => {
@@ -74,17 +77,27 @@ export const berth = (name: string, x: Mm, y: Mm, heading: number, r: Mm = 15): 
   r,
 });
 
-/** A named place between two opposite corners. */
-export const rectangle = (id: string, name: string, x0: Mm, y0: Mm, x1: Mm, y1: Mm): Area => ({
+/** A berth that robots only set out from; others may drive through it. */
+export const startBerth = (name: string, x: Mm, y: Mm, heading: number): Berth => ({
+  ...berth(name, x, y, heading),
+  startOnly: true,
+});
+
+/** A named place by its corners. */
+export const polygon = (id: string, name: string, corners: readonly (readonly [Mm, Mm])[]): Area => ({
   id,
   name: { en: name },
-  polygon: [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ],
+  polygon: corners.map(([x, y]) => ({ x, y })),
 });
+
+/** A named place between two opposite corners. */
+export const rectangle = (id: string, name: string, x0: Mm, y0: Mm, x1: Mm, y1: Mm): Area =>
+  polygon(id, name, [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ]);
 
 export const bareSheet = (start: Berth, finish?: Berth): Sheet => ({
   ...A4,

@@ -6,6 +6,7 @@ export const ferryJunction: Recipe = {
   topic: 13,
   title: 'The ferry junction',
   sentence: 'Take the left way at the ferry junction.',
+  mirrored: 'Take the right way at the ferry junction.',
   play: 'fill-in',
   note: {
     teaches: 'Without a mark the robot chooses by itself. A mark before the junction decides.',

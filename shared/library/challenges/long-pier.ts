@@ -1,7 +1,26 @@
+import type { Sheet } from '../../documents/sheet.ts';
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
+import { bareSheet, berth, both, design, type Recipe, rectangle, type Tools } from '../recipe.ts';
 
 const BRISK = { kind: 'stretches', pace: 'brisk', how: 'exactly', count: 1, length: 120 } as const;
+
+/** Three straights, the middle one on the pier. */
+export const longPierSheet = (line: Tools['line']): Sheet => ({
+  ...bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 240, 50, 180)),
+  areas: [rectangle('pier', 'Long pier', 74, 76, 224, 115)],
+  given: {
+    lines: [
+      line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
+        ahead(180),
+        bend(-180, 27.5),
+        ahead(150),
+        bend(180, 27.5),
+        ahead(180),
+      ]),
+    ],
+    marks: [],
+  },
+});
 
 export const longPier: Recipe = {
   key: 'long-pier',
@@ -22,22 +41,7 @@ export const longPier: Recipe = {
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 1 },
   ],
   cook: ({ line, marks }) => ({
-    sheet: {
-      ...bareSheet(berth('Boathouse', 50, 160, 0), berth('Lighthouse', 240, 50, 180)),
-      areas: [rectangle('pier', 'Long pier', 74, 76, 224, 115)],
-      given: {
-        lines: [
-          line({ id: 'way', from: { x: 42, y: 160 }, heading: 0 }, [
-            ahead(180),
-            bend(-180, 27.5),
-            ahead(150),
-            bend(180, 27.5),
-            ahead(180),
-          ]),
-        ],
-        marks: [],
-      },
-    },
+    sheet: longPierSheet(line),
     model: design(
       [],
       marks([

@@ -3,26 +3,44 @@ import { EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { judge } from '../../../shared/judge/judge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
+import { ofForty } from '../../disturbed.ts';
+
+const challenges = readyChallenges(DEMO_KIT).flatMap((one) => (one.playable ? [one.challenge] : []));
+const drawn = challenges.filter((challenge) => challenge.play !== 'predict');
 
 describe('ready challenges', () => {
-  for (const one of readyChallenges(DEMO_KIT)) {
-    if (!one.playable) continue;
-    const { challenge } = one;
-
-    test(`${one.key}: the maker's design gets full points, and no rule has anything to say`, () => {
+  test.each(drawn.map((c) => [c.id, c] as const))(
+    '%s: the maker’s design gets full points, and no rule has anything to say',
+    (_, challenge) => {
       const { verdict, refusal } = judge(challenge, challenge.model!, 'entry');
       expect(refusal).toBeUndefined();
       expect(verdict.findings).toEqual([]);
       expect(verdict.goals.filter((goal) => !goal.met)).toEqual([]);
       expect(verdict).toMatchObject({ met: true, total: 100 });
-      expect(verdict.runs).toHaveLength(1);
-    });
+      expect(verdict.runs).toHaveLength(challenge.starts.length);
+    },
+  );
 
-    test(`${one.key}: what a team begins with is not met`, () => {
+  test.each(drawn.map((c) => [c.id, c] as const))(
+    '%s: what a team begins with is not met',
+    (_, challenge) => {
       const { verdict } = judge(challenge, challenge.begin ?? EMPTY_DESIGN, 'entry');
       expect(verdict.met).toBe(false);
       expect(verdict.total).toBeLessThan(25);
       if (challenge.play === 'mend') expect(verdict.findings.length).toBeGreaterThan(0);
-    });
-  }
+    },
+  );
+
+  // The numbers of the course as it was tried out before: every sound solution 40 of 40.
+  test.each(drawn.map((c) => [c.id, c] as const))(
+    '%s: forty of forty disturbed robots make the maker’s design',
+    (_, challenge) => {
+      expect(ofForty(challenge, challenge.model!)).toEqual(challenge.starts.map(() => 40));
+    },
+  );
+
+  test('round-the-harbour: at least 36 of forty make it in a breeze too, the goal’s 18 of 20', () => {
+    const { model, ...challenge } = drawn.find((one) => one.id === 'round-the-harbour')!;
+    expect(ofForty(challenge, model, 1.5)[0]).toBeGreaterThanOrEqual(36);
+  });
 });

@@ -4,14 +4,28 @@ import { type Kit, reversed } from '../../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { readyChallenges } from '../../../shared/library/ready.ts';
+import { playableOnPages, readyChallenges } from '../../../shared/library/ready.ts';
 
 const ready = readyChallenges(DEMO_KIT);
 
 describe('readyChallenges', () => {
-  test('gives the eight topics in the order of the course, with different keys', () => {
-    expect(ready.map((one) => one.topic)).toEqual([2, 3, 6, 9, 13, 17, 18, 22]);
-    expect(new Set(ready.map((one) => one.key)).size).toBe(8);
+  test('gives the 24 topics in the order of the course, with different keys and titles', () => {
+    expect(ready.map((one) => one.topic)).toEqual(Array.from({ length: 24 }, (_, i) => i + 1));
+    expect(new Set(ready.map((one) => one.key)).size).toBe(24);
+    expect(new Set(ready.map((one) => one.title)).size).toBe(24);
+  });
+
+  test('plays each topic in the way that the course has for it', () => {
+    const ways = { predict: [1, 8, 10, 12, 15], mend: [3, 7, 11, 17], draw: [2, 4, 5, 18, 20, 23, 24] };
+    for (const one of ready) {
+      const way = Object.entries(ways).find(([, topics]) => topics.includes(one.topic))?.[0] ?? 'fill-in';
+      expect([one.topic, one.playable && one.challenge.play]).toEqual([one.topic, way]);
+    }
+  });
+
+  test('pages are offered only what they can play', () => {
+    const shown = ready.filter(playableOnPages).map((one) => one.topic);
+    expect(shown).toEqual([2, 3, 4, 5, 6, 7, 9, 11, 13, 14, 16, 17, 18, 19, 20, 21, 22, 23, 24]);
   });
 
   for (const one of ready) {
@@ -27,10 +41,51 @@ describe('readyChallenges', () => {
     });
   }
 
-  test('a chart without park says so for the one challenge that needs it', () => {
+  test('a chart without park says so for each challenge that needs it', () => {
     const kit: Kit = { ...DEMO_KIT, chart: DEMO_KIT.chart.filter((row) => row.action.kind !== 'park') };
     const lacking = readyChallenges(kit).filter((one) => !one.playable);
-    expect(lacking).toMatchObject([{ key: 'park-on-the-landing', missing: [{ kind: 'park' }] }]);
+    expect(lacking.map((one) => one.topic)).toEqual([6, 7, 11, 24]);
+    for (const one of lacking) expect(one).toMatchObject({ missing: [{ kind: 'park' }] });
+  });
+
+  test('a chart with its choices in two-way words has no mark for two travellers, and names both actions', () => {
+    const chart = DEMO_KIT.chart.flatMap((row) => {
+      if (row.word === 'AV') return [{ word: 'VAV', action: row.action }];
+      if (row.word === 'VA') return [{ word: 'CVC', action: row.action }];
+      return row.word === 'VAV' || row.word === 'CVC' ? [] : [row];
+    });
+    const kit: Kit = { ...DEMO_KIT, chart };
+    const junctions = readyChallenges(kit).find((one) => one.topic === 15);
+    expect(junctions).toMatchObject({
+      playable: false,
+      missing: [
+        { kind: 'choose', way: 'left' },
+        { kind: 'choose', way: 'right' },
+      ],
+    });
+  });
+
+  test('par is known with a kit that drives alike, whatever it is called, and not with another', () => {
+    const parWith = (kit: Kit) => new Set(readyChallenges(kit).map((one) => one.playable && one.par));
+    const { robot, chart } = DEMO_KIT;
+    expect(parWith(DEMO_KIT)).toEqual(new Set(['known']));
+    const renamed = {
+      ...DEMO_KIT,
+      name: 'Ours',
+      robot: { ...robot, name: 'Ours' },
+      chart: chart.toReversed(),
+    };
+    expect(parWith(renamed)).toEqual(new Set(['known']));
+    const slower = { ...DEMO_KIT, robot: { ...robot, paces: { ...robot.paces, steady: 35 } } };
+    expect(parWith(slower)).toEqual(new Set(['not-known']));
+    expect(parWith({ ...DEMO_KIT, inks: DEMO_KIT.inks.slice(1) })).toEqual(new Set(['not-known']));
+  });
+
+  test('a kit that waits for another time waits for that', () => {
+    const chart = DEMO_KIT.chart.map((row) =>
+      row.action.kind === 'wait' ? { ...row, action: { ...row.action, time: 3 } } : row,
+    );
+    expect(readyChallenges({ ...DEMO_KIT, chart }).every((one) => one.playable)).toBe(true);
   });
 
   test('marks are looked up in the chart: another word for faster is drawn', () => {

@@ -1,0 +1,67 @@
+import type { Formula } from '../../documents/formula.ts';
+import { ahead, bend } from '../pen.ts';
+import { bareSheet, berth, both, design, polygon, type Recipe } from '../recipe.ts';
+
+const AT_NEST = { kind: 'in-area', area: 'nest' } as const;
+const TIPTOE: Formula = {
+  kind: 'always',
+  of: {
+    kind: 'or',
+    of: [
+      { kind: 'not', of: AT_NEST },
+      { kind: 'pace', pace: 'creep' },
+    ],
+  },
+};
+const PAST: Formula = both({ kind: 'eventually', of: AT_NEST }, TIPTOE);
+
+export const pastTheNest: Recipe = {
+  key: 'past-the-nest',
+  topic: 20,
+  title: 'Past the nest',
+  sentence: 'Tiptoe past the nest, then be steady again.',
+  play: 'draw',
+  note: {
+    teaches:
+      'A pace is a state that lasts until a mark ends it: it must begin before the place and end behind it.',
+    mistakes: 'The mark stands at the nest, so that the robot tiptoes only when it is past it.',
+    ask: 'Where is the robot on tiptoe for the first time, and where for the last time?',
+  },
+  seconds: 90,
+  goals: [
+    { id: 'nest', formula: PAST, must: true, weight: 3 },
+    { id: 'steady', formula: both(PAST, { kind: 'pace-at-end', pace: 'steady' }), must: true, weight: 2 },
+    { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 2 },
+  ],
+  cook: ({ line, marks }) => ({
+    sheet: {
+      ...bareSheet(berth('Boathouse', 48, 52, 0), berth('Lighthouse', 249, 158, 180)),
+      areas: [
+        polygon('nest', 'Nest', [
+          [106, 96],
+          [130, 87],
+          [168, 85],
+          [190, 98],
+          [186, 117],
+          [152, 125],
+          [112, 121],
+        ]),
+      ],
+    },
+    model: design(
+      [
+        line({ id: 'way', from: { x: 40, y: 52 }, heading: 0 }, [
+          ahead(52),
+          bend(90, 30),
+          ahead(46),
+          bend(-90, 30),
+          ahead(105),
+        ]),
+      ],
+      marks([
+        { id: 'tiptoe', line: 'way', at: 33, action: 'tiptoe' },
+        { id: 'steady', line: 'way', at: 219, action: 'steady' },
+      ]),
+    ),
+  }),
+};
