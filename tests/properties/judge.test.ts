@@ -70,8 +70,8 @@ const essence = (verdict: Verdict) => ({
   findings: verdict.findings.map(({ place, remedy, ...finding }) => ({ ...finding, at: place.at })),
 });
 
-const judged = (challenge: Challenge, drawing: Drawing) =>
-  essence(judge(challenge, { version: 1, drawing }, 'entry').verdict);
+const judged = (challenge: Challenge, drawing: Drawing, level: Verdict['level'] = 'live') =>
+  essence(judge(challenge, { version: 1, drawing }, level).verdict);
 
 describe('judge', () => {
   for (const { name, challenge, drawing: model } of cases) {
@@ -111,11 +111,25 @@ describe('judge', () => {
       );
     });
 
-    test(`${name}: judged twice, every trace has the same bits`, () => {
+    test(`${name}: an entry that was drawn otherwise has the same odds and the same robots`, () => {
+      const otherwise = { lines: [inTwoPieces(line, 0.4), ...model.lines.slice(1)], marks: model.marks };
+      expect(judged(challenge, otherwise, 'entry')).toEqual(judged(challenge, model, 'entry'));
+    });
+
+    test(`${name}: judged as an entry, every trace has the same bits`, () => {
       const once = judge(challenge, { version: 1, drawing: model }, 'live');
       const again = judge(challenge, { version: 1, drawing: model }, 'entry');
       expect(again.traces).toEqual(once.traces);
-      expect({ ...again.verdict, level: 'live' }).toEqual(once.verdict);
+      expect(again.verdict.runs).toEqual(once.verdict.runs);
+      once.verdict.goals.forEach((goal, i) => {
+        if (!goal.open) expect(again.verdict.goals[i]).toEqual(goal);
+      });
+      // Disturbed robots may change how serious a finding is, not what is found, nor what stops a robot.
+      const plain = (verdict: Verdict) =>
+        verdict.findings.map(({ severity, ...finding }) => ({ ...finding, stops: severity === 'stops' }));
+      expect(plain(again.verdict)).toEqual(plain(once.verdict));
+      expect(again.verdict.odds).toHaveLength(challenge.starts.length);
+      expect(again.verdict.steadiness?.of).toBe(20);
       expect(once.verdict.runs.map((run) => run.traceHash)).toEqual(once.traces.map((trace) => trace.hash));
     });
   }
