@@ -23,8 +23,13 @@ export type ReadyChallenge = {
        */
       readonly par: 'known' | 'not-known';
     }
-  /** The kit's chart has no word for these actions. */
-  | { readonly playable: false; readonly missing: readonly Action[] }
+  | {
+      readonly playable: false;
+      /** The kit's chart has no word for these actions. */
+      readonly missing: readonly Action[];
+      /** Nothing is missing: the kit's robot does by itself what is to be learned. */
+      readonly doneByItself?: true;
+    }
 );
 
 /** Every ready challenge in the order of the course, made for a kit. */
@@ -36,6 +41,8 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
   const { sheet, begin, model } = recipe.cook(tools);
   if (tools.missing.size > 0)
     return { key, topic, title, playable: false, missing: [...tools.missing].map(actionNamed) };
+  if (recipe.goingStraightSolves && kit.robot.unmarkedJunction === 'straight')
+    return { key, topic, title, playable: false, missing: [], doneByItself: true };
   const { teaches, mistakes, ask } = recipe.note;
   const challenge: Challenge = {
     version: 1,

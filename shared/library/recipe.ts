@@ -50,6 +50,8 @@ export interface Recipe {
   readonly note: { readonly teaches: string; readonly mistakes: string; readonly ask: string };
   readonly seconds: number;
   readonly goals: Challenge['goals'];
+  /** What to do is what a robot that goes straight on at unmarked junctions does by itself. */
+  readonly goingStraightSolves?: true;
   /** Absent: from the start berth alone. */
   readonly starts?: Challenge['starts'];
   /** Absent: calm. */

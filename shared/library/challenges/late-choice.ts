@@ -13,6 +13,7 @@ export const lateChoice: Recipe = {
     ask: 'Where was the robot when the mark began to act?',
   },
   seconds: 60,
+  goingStraightSolves: true,
   goals: [
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
     {

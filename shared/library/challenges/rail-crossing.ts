@@ -13,6 +13,7 @@ export const railCrossing: Recipe = {
     ask: 'How many of twenty robots would cross the rails without a mark?',
   },
   seconds: 60,
+  goingStraightSolves: true,
   goals: [
     { id: 'finish', formula: { kind: 'finish' }, must: true, weight: 3 },
     {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { Challenge } from '../../../shared/documents/challenge.ts';
+import { EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
 import { judge } from '../../../shared/judge/judge.ts';
@@ -16,10 +17,17 @@ describe('ready challenges with the second kit', () => {
     expect(ready.map((one) => one.key)).toEqual(readyChallenges(DEMO_KIT).map((one) => one.key));
   });
 
+  test('two are solved by going straight on, which the demo robot does not do by itself', () => {
+    const solved = ready.filter((one) => !one.playable && one.doneByItself).map((one) => one.topic);
+    expect(solved).toEqual([14, 17]);
+    expect(readyChallenges(DEMO_KIT).every((one) => one.playable)).toBe(true);
+  });
+
   for (const one of ready) {
     if (!one.playable) {
-      test(`${one.key}: not playable, because the chart lacks what it names`, () => {
-        expect(one.missing.length).toBeGreaterThan(0);
+      const why = one.doneByItself ? 'this robot does it by itself' : 'the chart lacks what it names';
+      test(`${one.key}: not playable, because ${why}`, () => {
+        expect(one.missing.length > 0).toBe(!one.doneByItself);
         for (const action of one.missing) {
           expect(SECOND_KIT.chart.map((row) => row.action)).not.toContainEqual(action);
         }
@@ -36,8 +44,11 @@ describe('ready challenges with the second kit', () => {
       const bands = drawings.flatMap((drawing) => drawing?.marks ?? []).flatMap((mark) => mark.bands);
       expect(bands.filter((band) => !inks.has(band.ink))).toEqual([]);
     });
-    const { model } = challenge;
+    const { model, begin = EMPTY_DESIGN } = challenge;
     if (!model) continue;
+    test(`${one.key}: what a team begins with is not met`, () => {
+      expect(judge(challenge, begin, 'live').verdict.met).toBe(false);
+    });
     test(`${one.key}: the maker's design meets it with this robot too, and nothing stops it`, () => {
       const { verdict, refusal } = judge(challenge, model, 'live');
       expect(refusal).toBeUndefined();
