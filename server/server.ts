@@ -84,7 +84,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     recovery = done;
     logger.error(done, 'the data file was damaged');
   };
-  const log = config.log ?? (await openSqliteLog(config.dataDir, recovered).catch(freeing(unlock)));
+  const log = config.log ?? (await openSqliteLog(config.dataDir, { told: recovered }).catch(freeing(unlock)));
   const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
   const judging = config.judging ?? defaultJudging();

@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import type { Entry } from '../../shared/room/state.ts';
 import type { EventLog } from '../log/event-log.ts';
 import { storedDocument } from '../rooms/documents.ts';
@@ -6,6 +7,8 @@ import type { Judging } from './judging.ts';
 
 /** An entry that the judge failed on is tried so often, then left until the next start. */
 const MOST_TRIES = 3;
+/** How long to wait for space on the disk before a verdict is worked out again, ms. */
+const FULL_PAUSE_MS = 5000;
 
 export interface EntryJudgeParts {
   readonly log: EventLog;
@@ -18,7 +21,7 @@ export class EntryJudge {
   readonly #parts: EntryJudgeParts;
   readonly #atWork = new Map<string, Promise<void>>();
   readonly #tries = new Map<string, number>();
-  #closed = false;
+  readonly #closed = new AbortController();
 
   constructor(parts: EntryJudgeParts) {
     this.#parts = parts;
@@ -26,7 +29,7 @@ export class EntryJudge {
 
   /** Call after every change of a room, and when it has been loaded. */
   look(room: LiveRoom): void {
-    if (this.#closed) return;
+    if (this.#closed.signal.aborted) return;
     for (const entry of room.state.entries) {
       const key = `${room.state.id} ${entry.id}`;
       if (entry.verdict !== null || this.#atWork.has(key)) continue;
@@ -40,7 +43,7 @@ export class EntryJudge {
       await this.#judge(room, entry);
       this.#tries.delete(key);
     } catch (error) {
-      if (this.#closed) return;
+      if (this.#closed.signal.aborted) return;
       this.#tries.set(key, (this.#tries.get(key) ?? 0) + 1);
       this.#parts.failed(room.state.id, entry.id, error);
     } finally {
@@ -60,17 +63,20 @@ export class EntryJudge {
     const document = storedDocument('verdict', judged.verdict);
     const { points, met } = judged;
     // Another process may have been faster: then the room refuses this verdict, and that is well.
-    await room.carryOut({
+    const answer = await room.carryOut({
       seat: { role: 'server' },
       id: null,
       command: { kind: 'judge', entry: entry.id, document: document.id, points, met },
       documents: [document],
     });
+    if (!answer.ok && answer.refusal.code === 'store-full') {
+      await pause(FULL_PAUSE_MS, undefined, { signal: this.#closed.signal });
+    }
   }
 
   /** Begins nothing more; what fails from now on is not counted. */
   stop(): void {
-    this.#closed = true;
+    this.#closed.abort();
   }
 
   /** Resolves when nothing is at work any more. */

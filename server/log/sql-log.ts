@@ -1,4 +1,4 @@
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
 import type { Answer } from '../../shared/wire/protocol.ts';
 import type { Append, Appended, EventLog, LatestRecord, RoomRecord } from './event-log.ts';
@@ -25,7 +25,7 @@ const eventOf = (row: Pick<Tables['events'], 'seq' | 'at' | 'version' | 'fact'>)
   fact: JSON.parse(row.fact) as RoomFact,
 });
 
-async function insertParts(trx: Transaction<Tables>, room: string, parts: Append): Promise<void> {
+async function insertParts(trx: Kysely<Tables>, room: string, parts: Append): Promise<void> {
   for (const { seq, at, version, fact } of parts.events) {
     await trx
       .insertInto('events')
@@ -67,9 +67,23 @@ export class SqlLog implements EventLog {
     this.#dialect = dialect;
   }
 
+  /** A failure that has already rolled back, as on a full disk, must not be hidden by a second one. */
+  #transaction(work: (trx: Kysely<Tables>) => Promise<void>): Promise<void> {
+    return this.#db.connection().execute(async (trx) => {
+      await sql`begin`.execute(trx);
+      try {
+        await work(trx);
+        await sql`commit`.execute(trx);
+      } catch (error) {
+        await sql`rollback`.execute(trx).catch(() => undefined);
+        throw error;
+      }
+    });
+  }
+
   async openRoom(room: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'> {
     try {
-      await this.#db.transaction().execute(async (trx) => {
+      await this.#transaction(async (trx) => {
         await trx
           .insertInto('rooms')
           .values(summed('rooms', { id: room.id, word: room.word, opened_at: room.openedAt }))
@@ -91,7 +105,7 @@ export class SqlLog implements EventLog {
 
   async append(room: string, parts: Append): Promise<Appended> {
     try {
-      await this.#db.transaction().execute((trx) => insertParts(trx, room, parts));
+      await this.#transaction((trx) => insertParts(trx, room, parts));
       return 'done';
     } catch (error) {
       if (this.#dialect.isFull(error)) return 'full';
@@ -176,7 +190,7 @@ export class SqlLog implements EventLog {
   }
 
   async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {
-    await this.#db.transaction().execute(async (trx) => {
+    await this.#transaction(async (trx) => {
       for (const { key, value } of values) {
         const row = summed('latest', { room, key, value });
         await trx

@@ -43,17 +43,24 @@ function checkpoint(database: Database.Database): void {
   }
 }
 
+export interface SqliteOptions {
+  readonly told?: (recovery: Recovery) => void;
+  readonly mostPages?: number;
+}
+
 /**
  * The log in one SQLite file of `folder`, which is made where it is missing. A damaged file is kept and
- * its good part goes into a new one; `told` hears of it.
+ * its good part goes into a new one; `told` hears of it. Beyond `mostPages` of 4096 bytes it
+ * is full, as a disk may be.
  */
 export async function openSqliteLog(
   folder: string,
-  told: (recovery: Recovery) => void = () => undefined,
+  { told, mostPages }: SqliteOptions = {},
 ): Promise<EventLog> {
   mkdirSync(folder, { recursive: true });
   const { file, recovery } = await soundFile(folder, openFile);
-  if (recovery) told(recovery);
+  if (recovery) told?.(recovery);
   const { database, db } = await openDatabase(file);
+  if (mostPages !== undefined) database.pragma(`max_page_count = ${mostPages}`);
   return new SqlLog(db, { isFull, atEnd: () => checkpoint(database) });
 }

@@ -3,6 +3,9 @@ import type { LiveRoom } from './live-room.ts';
 /** Timers of this machine may be early by a little, and long ones are looked at again. */
 const LEAST_MS = 5;
 const MOST_MS = 3_600_000;
+/** A room that cannot be written is tried again after this time. */
+const PAUSE_MS = 5000;
+const TROUBLES: readonly string[] = ['store-full', 'server-trouble'];
 
 /** Ends the building time of the rooms it is shown when their deadline has passed. */
 export class Deadlines {
@@ -16,12 +19,12 @@ export class Deadlines {
   }
 
   /** Call after every change of a room, and when it has been loaded. */
-  look(room: LiveRoom): void {
+  look(room: LiveRoom, atLeast = LEAST_MS): void {
     const { id, building } = room.state;
     clearTimeout(this.#timers.get(id));
     this.#timers.delete(id);
     if (building === null || building.ended || building.until === null) return;
-    const wait = Math.min(MOST_MS, Math.max(LEAST_MS, building.until - this.#now()));
+    const wait = Math.min(MOST_MS, Math.max(atLeast, building.until - this.#now()));
     this.#timers.set(
       id,
       setTimeout(() => void this.#end(room), wait),
@@ -29,13 +32,17 @@ export class Deadlines {
   }
 
   async #end(room: LiveRoom): Promise<void> {
+    let atLeast = LEAST_MS;
     try {
-      await room.carryOut({ seat: { role: 'server' }, id: null, command: { kind: 'time-is-up' } });
+      const command = { kind: 'time-is-up' } as const;
+      const answer = await room.carryOut({ seat: { role: 'server' }, id: null, command });
+      if (!answer.ok && TROUBLES.includes(answer.refusal.code)) atLeast = PAUSE_MS;
     } catch (error) {
       this.#failed(error);
+      atLeast = PAUSE_MS;
     }
     // Also after a refusal: the timer was early, or the desk has extended the time meanwhile.
-    if (this.#timers.has(room.state.id)) this.look(room);
+    if (this.#timers.has(room.state.id)) this.look(room, atLeast);
   }
 
   close(): void {

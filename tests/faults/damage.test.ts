@@ -72,7 +72,7 @@ async function openDamaged(bytes: Buffer) {
   const folder = mkdtempSync(join(home, 'case-'));
   writeFileSync(join(folder, 'rooms.db'), bytes);
   const told: Recovery[] = [];
-  const log = await openSqliteLog(folder, (recovery) => told.push(recovery));
+  const log = await openSqliteLog(folder, { told: (recovery) => told.push(recovery) });
   return { folder, told, log };
 }
 
@@ -167,7 +167,7 @@ describe('a data file in which a bit has turned', () => {
     expect(told).toMatchObject([{ rooms: 3, events: ALL - 1, lost: 1 }]);
     await log.append('r1', { events: [{ seq: ENTRIES + 3, at: 9000, version: 1, fact: { kind: 'lost' } }] });
     await log.close();
-    const again = await openSqliteLog(folder, (recovery) => told.push(recovery));
+    const again = await openSqliteLog(folder, { told: (recovery) => told.push(recovery) });
     expect(told.length).toBe(1);
     const events = await again.eventsAfter('r1', 0);
     expect(events.length).toBe(ENTRIES + 3);
