@@ -88,14 +88,15 @@ const recorded = (): number => {
 };
 
 /**
- * How far the step is from what the machine could do. A step looks up 20 bytes of the field around the
- * five sensors (36 where there are bands), 8 numbers of noise and 32 of optics, and about 35 of the
- * robot: near 700 bytes, all of which stay in a first-level cache, since a robot moves by half a pixel
- * in ten steps. It makes about 230 additions and multiplications and no division but one. At 22,000
- * simulated seconds a second a step takes 90 ns, near 270 cycles of 3 GHz: about one operation a cycle,
- * where such a core can do two to four if nothing waits. What waits is the chain from pose to reading to
- * command to pose. Next would be two robots in one loop, whose chains fill each other's gaps, or the
- * step in WebAssembly with four sensors in one vector; both would be a second copy of the step.
+ * How far the step is from what the machine could do. It reads 20 bytes of the field around the five
+ * sensors (12 more where there are bands), 32 of noise, 256 of optics, and some 35 numbers of the robot,
+ * boxed by the engine, 560: under 900 bytes, which stay in a first-level cache, since a robot moves a
+ * quarter of a pixel a step. So memory is no limit. It makes about 250 additions, multiplications and
+ * comparisons and three divisions. At 20,000 simulated seconds a second a step takes 100 ns, some 300
+ * cycles at 3 GHz: nearly one operation a cycle, where such a core does two to four if none waits for
+ * another. They wait, from pose to reading to command to pose. Next would be two robots in one loop, whose
+ * chains fill each other's gaps, or WebAssembly with four sensors in one vector; either is a second copy
+ * of the step that must give the same bits.
  */
 function simulationFigures(): Figure[] {
   const rates = {
