@@ -8,6 +8,7 @@ import { Refused } from '../parts/refusal.tsx';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
+import { RESTING } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
@@ -66,8 +67,7 @@ function useStaging(room: RoomState): Staging {
   const link = useLink();
   const asking = useAsk();
   const put = async (entries: readonly EntryId[]) => {
-    if (await asking.ask({ kind: 'stage', entries }))
-      link.tell({ kind: 'stage-clock', clock: { playing: false, speed: 1, at: 0 } });
+    if (await asking.ask({ kind: 'stage', entries })) link.tell({ kind: 'stage-clock', clock: RESTING });
   };
   return {
     ...asking,

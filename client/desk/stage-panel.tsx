@@ -9,7 +9,7 @@ import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink, useLinkState } from '../parts/use-link.tsx';
-import { runTime, type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
+import { RESTING, runTime, type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
@@ -54,7 +54,8 @@ interface StageSheetProps {
 function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
   const { desk, emblems } = useWords();
   const timeAt = useStageTime(duration);
-  const { challenge, design, trace, team, entry } = staged;
+  const { challenge, design, trace, judged, team, entry } = staged;
+  const ways = judged.traces.length;
   const name = desk.showing.entry(emblems.name(team.emblem), entry.number);
   return (
     <figure className="stage-sheet">
@@ -71,6 +72,7 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
       <figcaption>
         <strong>{name}</strong>
         <span className="desk-quiet">{desk.team.points(entry.verdict?.points ?? 0)}</span>
+        {ways > 1 && <span className="desk-quiet">{desk.showing.runs(ways)}</span>}
       </figcaption>
       {withGoals && <GoalRows challenge={challenge} results={staged.judged.verdict.goals} />}
     </figure>
@@ -78,7 +80,6 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
 }
 
 const SPEEDS = [1, 2, 4] as const;
-const REST: Omit<StageClock, 'since'> = { playing: false, speed: 1, at: 0 };
 
 function StageControls({ duration }: { readonly duration: Seconds }) {
   const { desk } = useWords();
@@ -89,7 +90,7 @@ function StageControls({ duration }: { readonly duration: Seconds }) {
   const at = useShownTime(clock, duration);
   const set = (change: Partial<Omit<StageClock, 'since'>>) => {
     const now = runTime(clock, link.serverNow(), duration);
-    const { playing, speed } = clock ?? REST;
+    const { playing, speed } = clock ?? RESTING;
     link.tell({ kind: 'stage-clock', clock: { playing, speed, at: now, ...change } });
   };
   const ended = at >= duration;

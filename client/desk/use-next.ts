@@ -3,6 +3,8 @@ import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { bestEntry } from '../parts/figures.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
+import { useLink } from '../parts/use-link.tsx';
+import { RESTING } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { type NextStep, nextStep } from './steps.ts';
@@ -17,6 +19,7 @@ export interface Next extends Asking {
 export function useNext(room: RoomState, step: Step): Next {
   const { desk } = useWords();
   const { marked, minutes, lookAt } = useDesk();
+  const link = useLink();
   const asking = useAsk();
   const { ask } = asking;
   const next = nextStep(room, { step, marked, unshown: unshownBest(room) });
@@ -38,7 +41,8 @@ export function useNext(room: RoomState, step: Step): Next {
         await ask({ kind: 'go-to', phase: 'show' });
         return lookAt(null);
       case 'show-next':
-        await ask({ kind: 'stage', entries: [next.entry] });
+        if (await ask({ kind: 'stage', entries: [next.entry] }))
+          link.tell({ kind: 'stage-clock', clock: RESTING });
         return;
       case 'go-to-close':
         await ask({ kind: 'go-to', phase: 'close' });

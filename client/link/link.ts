@@ -102,8 +102,15 @@ export class Link {
     return fetched;
   };
 
-  /** Puts a value on the lossy channel: only the newest of its kind ever arrives. */
-  readonly tell = (value: LatestUp): void => this.#latest.put(value);
+  /**
+   * Puts a value on the lossy channel: only the newest of its kind ever arrives. The server passes it
+   * on to the others; the stage's clock, which this page shows too, is taken up at once.
+   */
+  readonly tell = (value: LatestUp): void => {
+    if (value.kind === 'stage-clock')
+      this.#set({ ...this.#state, stageClock: { ...value.clock, since: this.serverNow() } });
+    this.#latest.put(value);
+  };
 
   /** Call when the page is looked at again: a socket that died in its sleep is found and replaced. */
   readonly wake = (): void => {

@@ -61,6 +61,9 @@ const likeliest = (traces: readonly Trace[]): Trace | undefined =>
 export const stageDuration = (stage: readonly Staged[]): Seconds =>
   Math.max(0, ...stage.map(({ trace }) => (trace ? durationOf(trace) : 0)));
 
+/** The clock of a new stage: at the beginning, and waiting. */
+export const RESTING: Omit<StageClock, 'since'> = { playing: false, speed: 1, at: 0 };
+
 /** Run time at a moment of server time, by the clock of the stage. */
 export function runTime(clock: StageClock | null, now: number, duration: Seconds): Seconds {
   if (!clock) return 0;

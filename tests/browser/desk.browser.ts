@@ -167,6 +167,18 @@ it('the best drawing of a team is one key away; a second one stands beside it; t
   await room.desk.until('a running clock', () =>
     room.desk.latest.some((value) => value.kind === 'stage-clock' && value.clock.playing),
   );
+  // The desk follows its own clock: the robot has set out, and the same key halts it.
+  const scrub = page.getByLabel('Where the replay stands');
+  await expect.poll(async () => Number(await scrub.inputValue())).toBeGreaterThan(0.5);
+  await page.keyboard.press('p');
+  await page.getByRole('button', { name: 'Play' }).waitFor();
+  await room.desk.until('a clock that stands further on', () =>
+    room.desk.latest.some(
+      (value) => value.kind === 'stage-clock' && !value.clock.playing && value.clock.at > 0.5,
+    ),
+  );
+  await scrub.fill('2');
+  await page.getByText(/^2 of /).waitFor();
   await page.keyboard.press('Shift+3');
   await room.desk.until('two of them', () => room.desk.state!.stage.join() === `${second},${third}`);
   await page.keyboard.press('x');

@@ -197,6 +197,15 @@ describe('quiet, sleep and waking', () => {
     expect(wire.stopped).toBe(false);
   });
 
+  it('follows the clock of the stage that it sets itself', async () => {
+    const { link, timers } = await live();
+    link.tell({ kind: 'stage-clock', clock: { playing: true, speed: 2, at: 3 } });
+    expect(link.state().stageClock).toEqual({ playing: true, speed: 2, at: 3, since: link.serverNow() });
+    const { since } = link.state().stageClock!;
+    await timers.pass(1000);
+    expect(link.serverNow() - since).toBe(1000);
+  });
+
   it('close ends everything and tells nobody any more', async () => {
     const { link, wire } = await live();
     let told = 0;
