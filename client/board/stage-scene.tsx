@@ -43,11 +43,19 @@ function Single({ room, staged }: { readonly room: RoomState; readonly staged: S
       <Replay staged={staged} duration={duration} />
       <div className="stage-side">
         <Outcome room={room} staged={staged} duration={duration} />
+        <OneWay staged={staged} />
         {!room.standingsShown && <RunLogNow staged={staged} duration={duration} />}
       </div>
       {room.standingsShown && <StandingsSide room={room} onStage={[staged.team.id]} />}
     </div>
   );
+}
+
+/** Why a goal may be missed that the run on the board meets: the robot can also go another way. */
+function OneWay({ staged: { trace, judged } }: { readonly staged: Staged }) {
+  const { board } = useWords();
+  if (!trace || judged.traces.length < 2) return null;
+  return <p className="one-way">{board.show.oneOf(judged.traces.length, trace.probability)}</p>;
 }
 
 function Heat({ room, stage }: { readonly room: RoomState; readonly stage: readonly Staged[] }) {

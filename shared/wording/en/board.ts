@@ -83,6 +83,11 @@ export const board = {
     label: (name: string, n: number) => `The robot on the drawing of ${name}, entry ${n}`,
     neverStarted: 'The robot does not start.',
     pace: (name: string) => `Driving ${name}`,
+    /** Under a run that is not the only one: `n` ways in all, of which this has its chance. */
+    oneOf: (n: number, chance: number) =>
+      chance < 1
+        ? `One of ${n} ways: ${numbers.short(chance * 20, 1)} of 20 robots take it. Every way must meet the goals.`
+        : `One of ${n} ways. Every way must meet the goals.`,
     ended: (ending: string, t: number) => `${numbers.capital(ending)} after ${numbers.time(t)}`,
   },
   standings: {

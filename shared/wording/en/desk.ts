@@ -72,8 +72,6 @@ const gathering = {
   more: 'Other addresses of this machine',
   copy: 'Copy the link',
   copied: 'Copied',
-  boardTitle: 'The board',
-  boardNote: 'Open this page on the projector.',
   boardOpen: 'Open the board',
   noTeams: 'Nobody is here yet. Emblems appear as tablets come in.',
   teams: (n: number) => counted(n, 'team', 'teams'),
@@ -92,7 +90,6 @@ const briefing = {
   chosen: 'chosen',
   played: 'played',
   take: 'Take this challenge',
-  takeAgain: 'Play it again',
   takeNext: 'Take it as the next challenge',
   buildingStill: 'Teams are still building. End that first.',
   topic: (n: number) => `Topic ${n}`,
@@ -109,19 +106,16 @@ const briefing = {
   noLimit: 'no limit',
   minutes: (n: number) => String(n),
   start: 'Start building',
-  onBoard: 'The board shows the goal and the sheet.',
 };
 
 const building = {
   title: (n: number) => counted(n, 'team', 'teams'),
   noTeams: 'No team is in the room. Tablets can still come in with the room word.',
   left: 'left',
-  noLimit: 'no time limit',
   over: 'building is over',
   spent: (ms: number) => `${time(ms)} so far`,
   extend: (minutes: number) => `+${minutes} min`,
   end: 'End building',
-  open: 'Build on',
   show: 'Go to showing',
   doing: (doing: Doing) => DOINGS[doing],
   nothingYet: 'nothing drawn yet',
@@ -142,7 +136,6 @@ const building = {
 
 const team = {
   now: 'On the tablet now',
-  lastSeen: 'Last drawing',
   entries: 'Entries',
   noEntries: 'Nothing handed in yet.',
   entry: (number: number) => `Entry ${number}`,
@@ -161,9 +154,7 @@ const team = {
   checking: 'Checking the drawing',
   show: 'Show on the board',
   showing: 'On the board',
-  off: 'Take off the board',
   back: 'All teams',
-  emblem: (name: string) => name,
 };
 
 const showing = {
@@ -182,18 +173,14 @@ const showing = {
   heatWith: (name: string) => `Side by side with ${name}`,
   clear: 'Clear the stage',
   standings: 'Standings on the board',
-  standingsShort: 'Standings',
   next: 'Next drawing',
   close: 'Close the lesson',
-  another: 'Another challenge',
-  shown: 'shown',
   noEntry: 'no entry',
   entry: (name: string, number: number) => `${name}, entry ${number}`,
   runs: (n: number) => `${n} ways it can go`,
 };
 
 const closing = {
-  title: 'Close',
   together: 'Together',
   results: 'Results',
   csv: 'Save the results (CSV)',
@@ -223,13 +210,11 @@ const board = {
 };
 
 const status = {
-  live: 'Linked',
   connecting: 'Finding the server',
   away: 'The server does not answer. What you see is the last that came; the link comes back by itself.',
   quiet: 'This desk is open in a newer tab. That one has the room now.',
   takeOver: 'Use this tab',
   waiting: (n: number) => counted(n, 'command waits', 'commands wait'),
-  back: 'Linked again.',
 };
 
 const keys = {
@@ -261,7 +246,6 @@ export const desk = {
   here: 'the class is here',
   doneStep: 'done',
   lookHere: 'Look here',
-  lookHereOff: 'Go on',
   close: 'Close',
   time,
   list,

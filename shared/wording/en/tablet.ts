@@ -67,7 +67,6 @@ const waiting = {
   youAre: 'You are',
   berth: (n: number) => `Berth ${n} on the harbour wall`,
   soon: 'Find your emblem on the board. It starts soon.',
-  noNames: 'Nobody needs to type a name.',
 };
 
 const briefing = {
@@ -92,7 +91,6 @@ const building = {
   again: 'Start again',
   againDone: 'Everything is back to the beginning. Undo brings your drawing back.',
   marks: 'Marks',
-  marksNote: 'An arrow shows which way the robot comes.',
   flip: 'Flip',
   rubOut: 'Rub out',
   rubPiece: 'Piece',
@@ -115,8 +113,6 @@ const building = {
   oneOf: (n: number, of: number) => `${n} of ${of}`,
   close: 'Close',
   mend: 'Mend it',
-  mendDone: 'Mended. Undo takes it back.',
-  showGhost: 'Show me',
   tryIt: 'Try it',
   handIn: 'Hand in',
   goals: 'Goals',
@@ -129,7 +125,6 @@ const building = {
   lookHere: 'Look at the board',
   lookHereNote: 'Your drawing waits here.',
   away: 'No connection. Go on drawing, nothing gets lost.',
-  kept: 'Your drawing is kept on this tablet.',
 };
 
 const things = (n: number): string =>
@@ -191,7 +186,6 @@ const handing = {
   takeUp: 'Go on from this one',
   takenUp: 'It is on your sheet again. Undo brings back what was there.',
   why: 'Point by point',
-  onTheBoard: 'It has been on the board.',
   close: 'Back to the drawing',
 };
 
