@@ -71,7 +71,8 @@ export function RestoreRoom() {
     const answer = await restoreRoom(file);
     if (answer === 'no-room-file') setTrouble(answer);
     else if (answer.ok) goToRoom(answer.value.room);
-    else setTrouble(answer.refusal);
+    // Whatever is wrong inside a file, what helps is another file.
+    else setTrouble(answer.refusal.code === 'bad-form' ? 'no-room-file' : answer.refusal);
     if (input.current) input.current.value = '';
   };
   return (
