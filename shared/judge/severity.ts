@@ -17,8 +17,15 @@ const CAUSES: Readonly<Partial<Record<RuleId, readonly Ending[]>>> = {
   'R-curve-radius': ['lost', 'off-paper'],
   'R-clearance': ['lost', 'off-paper'],
   'R-margin': ['off-paper'],
+  'R-loose-end': ['off-paper'],
   'R-start-on-line': ['never-started', 'lost', 'off-paper'],
 };
+
+/** A robot that does not get over a gap stops as at any loose end. */
+const BEFORE_GAP: readonly Ending[] = ['stopped', 'lost', 'off-paper'];
+
+const causesOf = ({ rule, variant }: Finding): readonly Ending[] =>
+  rule === 'R-loose-end' && variant === 'gap' ? BEFORE_GAP : (CAUSES[rule] ?? []);
 
 /** How a disturbed robot goes astray where a rule of lines, or a rule of marks, is broken. */
 const ASTRAY = {
@@ -32,7 +39,7 @@ const TOO_MANY_ASTRAY = 2;
 /**
  * Rules propose from the drawing alone. A finding stops the robot only where an undisturbed run really
  * fails near its place; one that a rule took for stopping, but every run passes, may stop it. Where
- * disturbed robots were driven too, they decide between "may stop" and "untidy", wherever a run came by.
+ * disturbed robots were driven too, they decide between "may stop" and "untidy", wherever a run tries it.
  */
 export const settleSeverities = (
   findings: readonly Finding[],
@@ -41,14 +48,11 @@ export const settleSeverities = (
 ): Finding[] => findings.map((finding) => ({ ...finding, severity: settled(finding, traces, steadiness) }));
 
 function settled(finding: Finding, traces: readonly Trace[], steadiness: Steadiness | undefined): Severity {
-  // A line that never comes to the finish is wrong as a whole: the run fails wherever the line ends.
-  const whole = finding.rule === 'R-finish-reachable';
-  const stops = whole
-    ? traces.some(misses)
-    : traces.some((trace) => failsThere(trace, CAUSES[finding.rule] ?? [], finding.place.at));
-  if (stops) return 'stops';
+  // What is still to be drawn is no fault on the way: the goals tell that nobody arrives.
+  if (finding.rule === 'R-finish-reachable') return finding.severity;
+  if (traces.some((trace) => failsThere(trace, causesOf(finding), finding.place.at))) return 'stops';
   const proposed = finding.severity === 'stops' ? 'may-stop' : finding.severity;
-  if (!steadiness || whole || !traces.some((trace) => comesBy(trace, finding.place.at))) return proposed;
+  if (!steadiness || !traces.some((trace) => comesBy(trace, finding.place.at))) return proposed;
   const astray = steadiness.strays.filter((stray) => isOf(stray, finding)).length;
   if (astray >= TOO_MANY_ASTRAY || traces.some((trace) => losesChoice(trace, finding))) return 'may-stop';
   return 'untidy';
@@ -59,10 +63,10 @@ function failsThere(trace: Trace, endings: readonly Ending[], place: PaperPoint)
   return endings.includes(trace.ending) && end !== undefined && distance(end, place) <= NEAR;
 }
 
-const misses = (trace: Trace): boolean => trace.finish !== undefined && trace.finish > 0;
-
-function comesBy({ samples }: Trace, place: PaperPoint): boolean {
-  return samples.x.some((x, i) => distance({ x, y: samples.y[i]! }, place) <= NEAR);
+/** Whether a run tells something of a finding: it comes by, and where it is about a mark, reads that mark. */
+function isTried({ samples, events }: Trace, { place }: Finding): boolean {
+  if (place.kind === 'mark') return events.some((event) => event.kind === 'read' && event.mark === place.mark);
+  return samples.x.some((x, i) => distance({ x, y: samples.y[i]! }, place.at) <= NEAR);
 }
 
 /** Whether a robot went astray by what the finding is about. */

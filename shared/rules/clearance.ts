@@ -8,13 +8,14 @@ import { turnBetween } from '../track/arms.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
 import { stretchPlace } from './drawn.ts';
 import { findingAt, lengths } from './findings.ts';
+import { endSpot, type Gap, gapsOf } from './gaps.ts';
 import { type LinePiece, type Near, nearPlaces } from './near-places.ts';
-import { togetherOn } from './track-ways.ts';
+import { type LineSpot, togetherOn } from './track-ways.ts';
 
 /**
  * Separate lines keep apart, centre to centre. Not separate is what hangs together: places with little
  * way between them along the track (less than π clearances), and two arms of one junction or corner as
- * far as straight arms at that angle need to part.
+ * far as straight arms at that angle need to part. A gap between two loose ends is `R-loose-end`'s.
  */
 export const clearance: Rule = { id: 'R-clearance', check };
 
@@ -34,11 +35,12 @@ function check(view: RuleView): Draft[] {
     furthest: partedAt(allowed, LEAST_AT_CORNER),
   });
   const index = boxIndex(segments.map((segment) => segment.box));
+  const gaps = gapsOf(view);
   const near = segments.flatMap((a, i) =>
     index.within(grown(a.box, allowed)).flatMap((j) => {
       const b = segments[j]!;
       if (j <= i || isGiven(view, a.line, b.line) || isOneBend(a, b, allowed)) return [];
-      return nearPlaces(a, b, allowed, hangTogether);
+      return nearPlaces(a, b, allowed, hangTogether).filter((place) => !isAtGap(view, gaps, place));
     }),
   );
   return placesTogether(near, 2 * allowed).map((places) => draftOf(view, places));
@@ -55,6 +57,16 @@ function segmentsOf({ track }: RuleView): Segment[] {
       if (piece.kind === 'arc') turned += Math.abs(piece.sweep);
       return { line, start: path.starts[i]!, piece, box: pieceBox(piece), turned: { before, after: turned } };
     });
+  });
+}
+
+/** Beside a gap that has a finding of its own. */
+function isAtGap(view: RuleView, gaps: readonly Gap[], { spots: [one, two] }: Near): boolean {
+  const isBeside = (spot: LineSpot, end: LineSpot): boolean =>
+    spot.line === end.line && Math.abs(spot.way - end.way) <= view.kit.rules.clearance;
+  return gaps.some(({ ends: [a, b] }) => {
+    const [from, to] = [endSpot(view.track, a), endSpot(view.track, b)];
+    return (isBeside(one, from) && isBeside(two, to)) || (isBeside(one, to) && isBeside(two, from));
   });
 }
 

@@ -1,20 +1,14 @@
-import { PACES } from '../documents/kit.ts';
-import { distance } from '../geometry/exact-math.ts';
 import { type Direction, type PieceShape, pieceFoot } from '../geometry/piece.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { LaidLine } from '../track/layout.ts';
-import { type TrackNode, twin } from '../track/track.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
 import { findingAt, lengths, pointPlace } from './findings.ts';
 
-/** Lines keep off the paper's edge; a loose end does not aim at a near edge at pace fast. */
+/** Lines keep off the paper's edge. */
 export const margin: Rule = {
   id: 'R-margin',
-  check: (view) => [
-    ...view.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
-    ...view.track.nodes.filter((node) => node.kind === 'end').flatMap((node) => checkEnd(view, node)),
-  ],
+  check: (view) => view.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
 };
 
 interface Side {
@@ -54,30 +48,4 @@ function nearestTo(side: Side, pieces: readonly PieceShape[]): PaperPoint {
     return [piece.from, piece.to, pieceFoot(piece, facing).point];
   });
   return points.reduce((best, p) => (side.gap(p) < side.gap(best) ? p : best));
-}
-
-function checkEnd(view: RuleView, node: TrackNode): Draft[] {
-  const { track, travel, kit, sheet } = view;
-  const arm = node.arms[0];
-  if (!arm || track.lines[track.edges[arm.edge]!.line]!.line.given) return [];
-  const pace = PACES[travel.paceAtEnd[twin(arm.edge)]!];
-  const atHome = sheet.finish && distance(sheet.finish.at, node.at) <= sheet.finish.r;
-  if (pace !== 'fast' || atHome) return [];
-  const gap = toPaperEdge(node.at, { x: -arm.tangent.x, y: -arm.tangent.y }, sheet.w, sheet.h);
-  const allowed = kit.rules.actionReady.fast;
-  if (gap >= allowed - TOLERANCE.samePoint) return [];
-  const finding = findingAt('R-margin', pointPlace(node.at), {
-    variant: 'loose-end',
-    severity: 'untidy',
-    ...lengths(gap, allowed),
-    remedy: 'slow-down',
-  });
-  return [{ finding }];
-}
-
-/** From `p` straight along `d` to where the paper ends. */
-function toPaperEdge(p: PaperPoint, d: Direction, w: Mm, h: Mm): Mm {
-  const toX = d.x > 0 ? (w - p.x) / d.x : d.x < 0 ? p.x / -d.x : Number.POSITIVE_INFINITY;
-  const toY = d.y > 0 ? (h - p.y) / d.y : d.y < 0 ? p.y / -d.y : Number.POSITIVE_INFINITY;
-  return Math.min(toX, toY);
 }

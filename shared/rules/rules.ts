@@ -20,6 +20,7 @@ import { inkDarkness } from './ink-darkness.ts';
 import { junctionAngle } from './junction-angle.ts';
 import { junctionArms } from './junction-arms.ts';
 import { lineWidth } from './line-width.ts';
+import { looseEnd } from './loose-end.ts';
 import { margin } from './margin.ts';
 import { markOnCurve } from './mark-on-curve.ts';
 import { markOnJunction } from './mark-on-junction.ts';
@@ -47,6 +48,7 @@ export const RULES: readonly Rule[] = [
   unknownMark,
   markOnCurve,
   markOnJunction,
+  looseEnd,
   startOnLine,
   finishReachable,
 ];

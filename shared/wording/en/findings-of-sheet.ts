@@ -1,19 +1,18 @@
-import type { RuleId } from '../../documents/verdict.ts';
+import type { Finding, RuleId } from '../../documents/verdict.ts';
 import { least, measured, type Said, said, turned, type Values } from './finding-values.ts';
 import { numbers } from './numbers.ts';
 
 const { length, angle } = numbers;
 
+const OVER_GAP: Readonly<Record<Finding['severity'], string>> = {
+  stops: 'The robot doesn’t find the line beyond it.',
+  'may-stop': 'The robot may cross it.',
+  untidy: 'The robot crosses it.',
+};
+
 /** What is said of a drawing on its sheet. */
 export const ON_SHEET = {
   'R-margin': (v) => {
-    if (v.variant === 'loose-end') {
-      return said(
-        'Fast to the edge',
-        measured(v),
-        `The robot is fast where the line ends: leave ${least(v)} to the edge of the paper.`,
-      );
-    }
     if (v.measured < 0) {
       return said(
         'Off the paper',
@@ -26,6 +25,23 @@ export const ON_SHEET = {
       measured(v),
       `The robot’s wheel may leave the paper: keep ${least(v)} from its edge.`,
     );
+  },
+  'R-loose-end': (v) => {
+    if (v.variant === 'gap') {
+      return said(
+        'Gap in the line',
+        measured(v),
+        `There is a gap of ${length(v.measured)} in the line. ${OVER_GAP[v.severity]}`,
+      );
+    }
+    if (v.variant === 'edge') {
+      return said(
+        'Fast to the edge',
+        measured(v),
+        `The robot is fast where the line ends: leave ${least(v)} to the edge of the paper.`,
+      );
+    }
+    return { title: 'Loose end', sentence: 'A robot that takes this way stops where the line ends.' };
   },
   'R-start-on-line': (v) => {
     if (v.variant === 'across') {

@@ -18,6 +18,8 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'make-room': 'Leave more line between the two.',
   'move-inside': 'Move the line away from the edge.',
   'slow-down': 'Slow down before the line ends.',
+  'close-gap': 'Close the gap.',
+  'lead-on': 'Lead the line on, or leave this bit out.',
   'slide-mark': 'Slide the mark along the line.',
   'slide-or-slow-down': 'Slide the mark along the line, or slow down before it.',
   'add-bands': 'Add a band.',

@@ -45,9 +45,19 @@ test('R-start-on-line stops a robot that never starts, R-margin one that drives 
   expect(settleSeverities([start, margin], [never]).map((f) => f.severity)).toEqual(['stops', 'untidy']);
   expect(settleSeverities([margin], [off])[0]?.severity).toBe('stops');
 });
-test('R-finish-reachable stops wherever the run ends, as long as it misses the berth', () => {
-  const finish: Finding = { ...corner('may-stop'), rule: 'R-finish-reachable' };
-  const far = run([at.end('stopped', { x: 10, y: 10 })], { finish: 120 });
-  expect(settleSeverities([finish], [far])[0]?.severity).toBe('stops');
-  expect(settleSeverities([finish], [arrives])[0]?.severity).toBe('may-stop');
+test('R-finish-reachable stays as it is: what is still to be drawn is no fault on the way', () => {
+  const finish: Finding = { ...corner('untidy'), rule: 'R-finish-reachable' };
+  const far = run([at.end('stopped', { x: 100, y: 100 })], { finish: 120 });
+  for (const trace of [far, lostNearby, arrives]) {
+    expect(settleSeverities([finish], [trace])[0]?.severity).toBe('untidy');
+  }
+});
+test('R-loose-end stops a robot that ends at a gap; at a dead end stopping is what a robot does', () => {
+  const gap: Finding = { ...corner('may-stop'), rule: 'R-loose-end', variant: 'gap' };
+  const deadEnd: Finding = { ...corner('untidy'), rule: 'R-loose-end', variant: 'loose-end' };
+  const ends = run([at.end('stopped', { x: 100, y: 100 })]);
+  expect(settleSeverities([gap, deadEnd], [ends]).map((f) => f.severity)).toEqual(['stops', 'untidy']);
+  expect(settleSeverities([gap], [arrives])[0]?.severity).toBe('may-stop');
+  const off = run([at.end('off-paper', { x: 100, y: 120 })]);
+  expect(settleSeverities([deadEnd], [off])[0]?.severity).toBe('stops');
 });

@@ -17,10 +17,25 @@ describe('R-finish-reachable', () => {
     ]);
   });
 
-  it('R-finish-reachable bridges 3 mm between two lines, but no more', () => {
+  it('R-finish-reachable leaves a gap to R-loose-end, unless it is as wide as between separate lines', () => {
     const gap = (mm: number) => [line('a', [40, 100], [150, 100]), line('b', [150 + mm, 100], [260, 100])];
-    expect(of('R-finish-reachable', drawn(gap(3)), finish)).toEqual([]);
-    expect(of('R-finish-reachable', drawn(gap(3.1)), finish)).toMatchObject([{ measured: 110 }]);
+    for (const mm of [3, 14.9]) expect(of('R-finish-reachable', drawn(gap(mm)), finish)).toEqual([]);
+    expect(of('R-finish-reachable', drawn(gap(15)), finish)).toMatchObject([
+      { measured: 110, severity: 'untidy' },
+    ]);
+  });
+
+  it('R-finish-reachable goes over gap after gap', () => {
+    const parts = [
+      line('a', [40, 100], [100, 100]),
+      line('b', [108, 100], [160, 100]),
+      line('c', [168, 100], [260, 100]),
+    ];
+    expect(of('R-finish-reachable', drawn(parts), finish)).toEqual([]);
+    expect(of('R-finish-reachable', drawn(parts.slice(0, 2)), finish)).toMatchObject([{ measured: 100 }]);
+    expect(of('R-finish-reachable', drawn([parts[0]!, parts[2]!]), finish)).toMatchObject([
+      { measured: 160 },
+    ]);
   });
 
   it('R-finish-reachable goes every way at a junction, but not back', () => {

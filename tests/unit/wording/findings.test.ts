@@ -27,6 +27,16 @@ describe('findings', () => {
     expect(near('R-corner', 89.98, 90)).toBe('Sharp corner (89.98°)');
     expect(near('R-before-mark', 20.2, 25)).toBe('Too little before (20 mm)');
   });
+  test('a gap says what the robot does there', () => {
+    const gap = (severity: Finding['severity']) =>
+      findings.said(finding({ rule: 'R-loose-end', variant: 'gap', severity, measured: 8, allowed: 3 }));
+    expect(gap('may-stop')).toEqual({
+      title: 'Gap in the line (8 mm)',
+      sentence: 'There is a gap of 8 mm in the line. The robot may cross it.',
+    });
+    expect(gap('untidy').sentence).toMatch(/The robot crosses it\.$/);
+    expect(gap('stops').sentence).toMatch(/doesn’t find the line/);
+  });
   for (const rule of RULE_IDS) {
     test(`${rule} has a short title and a whole sentence in every severity`, () => {
       for (const severity of SEVERITIES) {
