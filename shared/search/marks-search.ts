@@ -67,10 +67,11 @@ export function marksCandidates(
   effort: Effort,
   patience: number,
 ): Candidate[][] {
+  const needs = needsOf(problem);
   const search: Search = {
     problem,
-    relevance: relevanceOf(problem),
-    needs: needsOf(problem),
+    relevance: relevanceOf(problem, needs),
+    needs,
     effort,
     members,
     patience,
@@ -123,7 +124,7 @@ function explore(search: Search, node: Node, left: number): void {
   const fails = !node.passes && !node.runs.tooMany;
   // Runs before the last mark's first reading stay as they are; and every ride that fails has to change.
   if (fails && failing < node.last.run) return;
-  if (marksNeeded(search.needs, search.problem, node.marks) > left) return;
+  if (marksNeeded(search.needs, search.problem, node.marks, node.runs.runs[0]) > left) return;
   const within = fails && left === 1 ? failing : undefined;
   const classes = new Map<string, Child[]>();
   for (const child of childrenOf(search, node, within)) {

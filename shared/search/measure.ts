@@ -9,7 +9,8 @@ import type { RailRun } from './ride.ts';
  * met by the robot. The rails come within 2 mm and 0.3 s of it on the ready challenges.
  */
 const ALLOWANCE: Readonly<Record<Unit, number>> = { mm: 12, s: 0.6, count: 0, degrees: 0, ratio: 0 };
-const SCALE: Readonly<Record<Unit, number>> = { mm: 10, s: 1, count: 1, degrees: 10, ratio: 0.05 };
+/** One step of a margin, in its unit. */
+export const SCALE: Readonly<Record<Unit, number>> = { mm: 10, s: 1, count: 1, degrees: 10, ratio: 0.05 };
 
 export interface Measured {
   /** Whether the robot may meet every goal. */

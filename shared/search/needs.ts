@@ -2,25 +2,44 @@ import type { Formula } from '../documents/formula.ts';
 import { type Action, actionOf, type Kit, PACES, type Pace, reversed } from '../documents/kit.ts';
 import type { MarksProblem } from './marks-problem.ts';
 import type { PlacedMark } from './rail-marks.ts';
+import { railRun } from './rail-run.ts';
+import type { RailRun } from './ride.ts';
 
 /** What no drawing can do without that meets the must-goals: a bound from below on the marks. */
 export interface Needs {
   /** Each at least once. */
   readonly kinds: readonly Action['kind'][];
-  /** Changes of pace that a single ride needs. */
-  readonly paceChanges: number;
+  /** Paces of which a stretch is asked for, and the pace at the end. */
+  readonly stretches: readonly Pace[];
+  readonly end: Pace | undefined;
+  /** The fewest readings that lead from one pace to another, by their indices. */
+  readonly changes: readonly (readonly number[])[];
   /** Every mark is met once at most, unless one turns the robot back: one line that does not close. */
   readonly onePass: boolean;
+  /**
+   * Whether turning back can be part of it. On one line with the finish ahead it can't: a mark that turns
+   * the robot back does so again whenever it comes by.
+   */
+  readonly mayTurn: boolean;
 }
 
-export function needsOf({ challenge, map, must }: MarksProblem): Needs {
+export function needsOf({ challenge, map, must, given }: MarksProblem): Needs {
   const wishes = must.flatMap((goal) => conjuncts(goal.formula));
   const kinds = new Set(wishes.flatMap((wish) => kindNeeded(wish) ?? []));
   const onePass =
     challenge.starts.length === 1 &&
     challenge.kit.robot.looseEnd === 'stop' &&
     map.rails.every(({ end }) => end === 'end' || end === 'corner');
-  return { kinds: [...kinds], paceChanges: paceChanges(wishes, challenge.kit), onePass };
+  const arrives = wishes.some(({ kind }) => kind === 'finish' || kind === 'time');
+  const ahead = () => railRun(map, given, 'start', []).trace.events.some(({ kind }) => kind === 'finish');
+  return {
+    kinds: [...kinds],
+    stretches: wishes.flatMap(asksForStretch),
+    end: wishes.flatMap((wish) => (wish.kind === 'pace-at-end' ? [wish.pace] : []))[0],
+    changes: PACES.map((from) => PACES.map((to) => changesBetween(challenge.kit, from, to))),
+    onePass,
+    mayTurn: !(onePass && arrives && ahead()),
+  };
 }
 
 /** Parts of a formula that all have to be met. */
@@ -36,17 +55,6 @@ export function kindNeeded(wish: Formula): Action['kind'] | undefined {
 
 const asksForStretch = (wish: Formula): Pace[] =>
   wish.kind === 'stretches' && wish.how !== 'at-most' && wish.count > 0 && wish.length > 0 ? [wish.pace] : [];
-
-/** From the start pace to the pace of one stretch, and on to the pace at the end. */
-function paceChanges(wishes: readonly Formula[], kit: Kit): number {
-  const ends = wishes.flatMap((wish) => (wish.kind === 'pace-at-end' ? [wish.pace] : []));
-  const [end] = ends;
-  const ways = wishes.flatMap(asksForStretch).map((pace) => {
-    const there = changesBetween(kit, kit.robot.startPace, pace);
-    return there + (end ? changesBetween(kit, pace, end) : 0);
-  });
-  return Math.max(0, ...ways, ...(end ? [changesBetween(kit, kit.robot.startPace, end)] : []));
-}
 
 const FASTEST = PACES.length - 1;
 
@@ -71,21 +79,34 @@ function after(pace: number, action: Action): number[] {
 const isPace = (action: Action | undefined): boolean =>
   action?.kind === 'pace-by' || action?.kind === 'pace-to' || action?.kind === 'pace-for';
 
-/** The fewest marks that have still to be added to these. */
+/** The fewest marks that have still to be added to these, with which the robot did `run`. */
 export function marksNeeded(
-  { kinds, paceChanges, onePass }: Needs,
+  needs: Needs,
   { challenge: { kit } }: MarksProblem,
   marks: readonly PlacedMark[],
+  run: RailRun | undefined,
 ): number {
   const said = marks.flatMap(({ word }) => [actionOf(kit, word), actionOf(kit, reversed(word))]);
-  const missing = kinds.filter((kind) => !said.some((action) => action?.kind === kind)).length;
-  const withPace = marks.filter(
-    ({ word }) => isPace(actionOf(kit, word)) || isPace(actionOf(kit, reversed(word))),
-  );
-  const changesMissing = Math.max(0, paceChanges - withPace.length);
-  if (!onePass) return missing + (paceChanges > 0 && withPace.length === 0 ? 1 : 0);
+  const missing = needs.kinds.filter((kind) => !said.some((action) => action?.kind === kind)).length;
+  const anyPace = paceBound(needs, kit.robot.startPace, []) > 0 && !said.some(isPace) ? 1 : 0;
   const turns = said.some((action) => action?.kind === 'turn-back');
-  if (turns) return missing + (paceChanges > 0 && withPace.length === 0 ? 1 : 0);
-  const turning = kinds.includes('turn-back') ? 0 : 1;
-  return missing + Math.min(changesMissing, turning + (paceChanges > 0 && withPace.length === 0 ? 1 : 0));
+  if (!needs.onePass || turns) return missing + anyPace;
+  const onThePass = run ? boundAfter(needs, run) : paceBound(needs, kit.robot.startPace, []);
+  if (!needs.mayTurn) return missing + onThePass;
+  return missing + Math.min(onThePass, (needs.kinds.includes('turn-back') ? 0 : 1) + anyPace);
+}
+
+/** Changes of pace that are missing after a ride that met each mark once. */
+function boundAfter(needs: Needs, { trace }: RailRun): number {
+  const paces = trace.events.map((event) => event.pace);
+  return paceBound(needs, paces.at(-1)!, paces);
+}
+
+/** From a pace to that of each stretch that was not begun yet, and on to the pace at the end. */
+function paceBound({ stretches, end, changes }: Needs, from: Pace, had: readonly Pace[]): number {
+  const between = (a: Pace, b: Pace): number => changes[PACES.indexOf(a)]![PACES.indexOf(b)]!;
+  const ways = stretches
+    .filter((pace) => !had.includes(pace))
+    .map((pace) => between(from, pace) + (end ? between(pace, end) : 0));
+  return Math.max(0, end ? between(from, end) : 0, ...ways);
 }

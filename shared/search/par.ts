@@ -67,7 +67,7 @@ function modelPar(challenge: Challenge, searched: number): ParResult {
 function fewestMarks(problem: MarksProblem, effort: Effort): ParResult | undefined {
   const { challenge } = problem;
   const most = Math.min(challenge.limits.marks ?? MOST_MARKS, MOST_MARKS);
-  const least = marksNeeded(needsOf(problem), problem, []);
+  const least = marksNeeded(needsOf(problem), problem, [], undefined);
   if (least > most) return impossible(effort, [{ code: 'marks-needed', needed: least, allowed: most }]);
   let complete = true;
   let failed = 0;

@@ -1,6 +1,7 @@
 import { type Action, actionOf, reversed } from '../documents/kit.ts';
 import { kindsIn } from './formula-kinds.ts';
 import { isNumeric, type MarksProblem } from './marks-problem.ts';
+import type { Needs } from './needs.ts';
 
 /** What the goals look at, and so which actions can help to meet them. */
 export interface Relevance {
@@ -15,7 +16,7 @@ const PLACED = ['park', 'act-in'];
 /** Under these anything may matter. */
 const ANYTHING = ['lasting', 'always', 'eventually', 'until', 'read-marks', 'not', 'or'];
 
-export function relevanceOf({ challenge, map, must }: MarksProblem): Relevance {
+export function relevanceOf({ challenge, map, must }: MarksProblem, { mayTurn }: Needs): Relevance {
   const kinds = new Set(must.flatMap((goal) => kindsIn(goal.formula)));
   const has = (...names: string[]): boolean => names.some((name) => kinds.has(name));
   const numeric = must.some((goal) => isNumeric(goal.formula));
@@ -37,7 +38,7 @@ export function relevanceOf({ challenge, map, must }: MarksProblem): Relevance {
       case 'park':
         return has('park') || !has('finish', 'time');
       case 'turn-back':
-        return true;
+        return mayTurn;
     }
   };
   const { kit } = challenge;

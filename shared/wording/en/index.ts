@@ -3,6 +3,7 @@ import { board } from './board.ts';
 import { desk } from './desk.ts';
 import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
+import { fresh } from './fresh.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { numbers } from './numbers.ts';
@@ -17,6 +18,7 @@ export const en = {
   emblems,
   numbers,
   findings,
+  fresh,
   goals,
   judging,
   actions,
