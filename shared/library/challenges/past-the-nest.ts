@@ -59,7 +59,7 @@ export const pastTheNest: Recipe = {
         ]),
       ],
       marks([
-        { id: 'tiptoe', line: 'way', at: 33, action: 'tiptoe' },
+        { id: 'tiptoe', line: 'way', at: 35, action: 'tiptoe' },
         { id: 'steady', line: 'way', at: 219, action: 'steady' },
       ]),
     ),
