@@ -117,12 +117,29 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
           {when}
           {entry.late && `, ${desk.team.late}`}
           {', '}
-          <strong>{entry.verdict ? desk.team.points(entry.verdict.points) : desk.team.judging}</strong>
+          <strong>{outcomeOf(entry, desk.team)}</strong>
         </span>
         <StageButton room={room} entry={entry} />
+        {entry.unjudged && <JudgeAgain entry={entry} />}
       </div>
       {verdict.kind === 'refused' && <Refused refusal={verdict.refusal} />}
       {verdict.kind === 'here' && <VerdictView challenge={challenge} verdict={verdict.value} withPoints />}
+    </>
+  );
+}
+
+const outcomeOf = (entry: Entry, words: ReturnType<typeof useWords>['desk']['team']) =>
+  entry.verdict ? words.points(entry.verdict.points) : entry.unjudged ? words.unjudged : words.judging;
+
+function JudgeAgain({ entry }: { readonly entry: Entry }) {
+  const { desk } = useWords();
+  const { ask, refusal, busy } = useAsk();
+  return (
+    <>
+      <Button disabled={busy} onClick={() => void ask({ kind: 'judge-again', entry: entry.id })}>
+        {desk.team.judgeAgain}
+      </Button>
+      <Refused refusal={refusal} />
     </>
   );
 }

@@ -1,14 +1,15 @@
 import { setTimeout as pause } from 'node:timers/promises';
+import type { RoomCommand } from '../../shared/room/commands.ts';
 import type { Entry } from '../../shared/room/state.ts';
-import type { EventLog } from '../log/event-log.ts';
+import type { EventLog, StoredDocument } from '../log/event-log.ts';
 import { storedDocument } from '../rooms/documents.ts';
 import type { LiveRoom } from '../rooms/live-room.ts';
 import type { Judging } from './judging.ts';
 
-/** An entry that the judge failed on is tried so often, then left until the next start. */
+/** So often an entry is tried, then it is left until the desk wishes it or the next start. */
 const MOST_TRIES = 3;
 /** How long to wait for space on the disk before a verdict is worked out again, ms. */
-const FULL_PAUSE_MS = 5000;
+const PAUSE_MS = 5000;
 
 export interface EntryJudgeParts {
   readonly log: EventLog;
@@ -33,7 +34,10 @@ export class EntryJudge {
     for (const entry of room.state.entries) {
       const key = `${room.state.id} ${entry.id}`;
       if (entry.verdict !== null || this.#atWork.has(key)) continue;
-      if ((this.#tries.get(key) ?? 0) >= MOST_TRIES) continue;
+      if ((this.#tries.get(key) ?? 0) >= MOST_TRIES) {
+        if (entry.unjudged) continue;
+        this.#tries.delete(key);
+      }
       this.#atWork.set(key, this.#work(room, entry, key));
     }
   }
@@ -44,12 +48,23 @@ export class EntryJudge {
       this.#tries.delete(key);
     } catch (error) {
       if (this.#closed.signal.aborted) return;
-      this.#tries.set(key, (this.#tries.get(key) ?? 0) + 1);
+      const tries = (this.#tries.get(key) ?? 0) + 1;
+      this.#tries.set(key, tries);
       this.#parts.failed(room.state.id, entry.id, error);
+      if (tries >= MOST_TRIES) await this.#giveUp(room, entry);
     } finally {
       this.#atWork.delete(key);
     }
     this.look(room);
+  }
+
+  /** Desk and team shall not wait for a verdict that does not come. */
+  async #giveUp(room: LiveRoom, entry: Entry): Promise<void> {
+    try {
+      await this.#carryOut(room, { kind: 'give-up-judging', entry: entry.id });
+    } catch (error) {
+      if (!this.#closed.signal.aborted) this.#parts.failed(room.state.id, entry.id, error);
+    }
   }
 
   async #judge(room: LiveRoom, entry: Entry): Promise<void> {
@@ -62,16 +77,19 @@ export class EntryJudge {
     const judged = await judging.judge({ challenge: challenge.body, design: design.body });
     const document = storedDocument('verdict', judged.verdict);
     const { points, met } = judged;
-    // Another process may have been faster: then the room refuses this verdict, and that is well.
-    const answer = await room.carryOut({
-      seat: { role: 'server' },
-      id: null,
-      command: { kind: 'judge', entry: entry.id, document: document.id, points, met },
-      documents: [document],
-    });
-    if (!answer.ok && answer.refusal.code === 'store-full') {
-      await pause(FULL_PAUSE_MS, undefined, { signal: this.#closed.signal });
-    }
+    const command = { kind: 'judge', entry: entry.id, document: document.id, points, met } as const;
+    await this.#carryOut(room, command, [document]);
+  }
+
+  /**
+   * Another process may have been faster: then the room refuses, and that is well. Without space on
+   * the disk nothing can be kept; it is worked out again after a while.
+   */
+  async #carryOut(room: LiveRoom, command: RoomCommand, documents: StoredDocument[] = []): Promise<void> {
+    const answer = await room.carryOut({ seat: { role: 'server' }, id: null, command, documents });
+    if (answer.ok || (answer.refusal.code !== 'store-full' && answer.refusal.code !== 'server-trouble'))
+      return;
+    await pause(PAUSE_MS, undefined, { signal: this.#closed.signal });
   }
 
   /** Begins nothing more; what fails from now on is not counted. */

@@ -4,6 +4,7 @@ import type { RoomCommand } from '../../shared/room/commands.ts';
 import { decide } from '../../shared/room/decide.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact, type Seat } from '../../shared/room/events.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import { upgraded } from '../../shared/room/upgrade.ts';
 import type { Answer, CommandId, WireRefusal } from '../../shared/wire/protocol.ts';
 import type { AnswerRecord, EventLog, SeatRecord, StoredDocument } from '../log/event-log.ts';
 
@@ -49,7 +50,7 @@ export class LiveRoom {
 
   /** The room from its log; undefined where the log has none. */
   static async load(parts: RoomParts, id: string): Promise<LiveRoom | undefined> {
-    const events = await parts.log.eventsAfter(id, 0);
+    const events = upgraded(await parts.log.eventsAfter(id, 0));
     const state = stateOf(events);
     return state && new LiveRoom(parts, events, state);
   }

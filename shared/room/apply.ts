@@ -1,5 +1,5 @@
-import type { RoomEvent, RoomFact } from './events.ts';
-import type { Entry, RoomState } from './state.ts';
+import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
+import type { Entry, EntryVerdict, RoomState } from './state.ts';
 
 type Opened = Extract<RoomFact, { kind: 'opened' }>;
 type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
@@ -49,7 +49,11 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'building-ended': (state) =>
     state.building ? { ...state, building: { ...state.building, ended: true } } : state,
   'look-here': (state, fact) => ({ ...state, lookHere: fact.on }),
-  'standings-shown': (state, fact) => ({ ...state, standingsShown: fact.on }),
+  'standings-shown': (state, fact) => ({
+    ...state,
+    standingsShown: fact.on,
+    entries: withVerdicts(state.entries, fact.verdicts),
+  }),
   'handed-in': (state, fact, event) => ({
     ...state,
     entries: [...state.entries, newEntry(state, fact, event)],
@@ -58,20 +62,27 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     ...state,
     entries: withEntry(state.entries, fact.entry, (entry) => ({
       ...entry,
-      verdict: { document: fact.document, points: fact.points, met: fact.met },
+      verdict: verdictOf(fact),
+      counted: fact.counted,
+      unjudged: false,
     })),
   }),
+  'not-judged': (state, fact) => withUnjudged(state, fact.entry, true),
+  'judging-again': (state, fact) => withUnjudged(state, fact.entry, false),
   staged: (state, fact) => ({
     ...state,
     stage: fact.entries,
-    entries: fact.entries.reduce(
-      (entries, id, i) =>
-        withEntry(entries, id, (entry) => ({
-          ...entry,
-          design: fact.designs[i] ?? entry.design,
-          shown: true,
-        })),
-      state.entries,
+    entries: withVerdicts(
+      fact.entries.reduce(
+        (entries, id, i) =>
+          withEntry(entries, id, (entry) => ({
+            ...entry,
+            design: fact.designs[i] ?? entry.design,
+            shown: true,
+          })),
+        state.entries,
+      ),
+      fact.verdicts,
     ),
   }),
 };
@@ -89,11 +100,27 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     late: fact.late,
     verdict: null,
     shown: false,
+    counted: false,
+    unjudged: false,
   };
 }
 
 const withEntry = (entries: readonly Entry[], id: string, change: (entry: Entry) => Entry) =>
   entries.map((entry) => (entry.id === id ? change(entry) : entry));
+
+const verdictOf = ({ document, points, met }: ToldVerdict): EntryVerdict => ({ document, points, met });
+
+const withVerdicts = (entries: readonly Entry[], told: readonly ToldVerdict[]) =>
+  told.reduce(
+    (all, one) =>
+      withEntry(all, one.entry, (entry) => ({ ...entry, verdict: verdictOf(one), counted: true })),
+    entries,
+  );
+
+const withUnjudged = (state: RoomState, id: string, unjudged: boolean): RoomState => ({
+  ...state,
+  entries: withEntry(state.entries, id, (entry) => ({ ...entry, unjudged })),
+});
 
 /**
  * The state after one more event. Pure and total: an event whose fact is hidden from this seat, or of

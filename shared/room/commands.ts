@@ -18,7 +18,10 @@ export type RoomCommand =
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   /** `round` is the one the design was drawn for. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly entry: EntryId; readonly design: DocumentId }
+  /** Has an entry judged once more on which the judge has failed. */
+  | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** By the server only. */
+  | { readonly kind: 'give-up-judging'; readonly entry: EntryId }
   | ({ readonly kind: 'judge'; readonly entry: EntryId } & EntryVerdict)
   | { readonly kind: 'time-is-up' };
 

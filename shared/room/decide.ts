@@ -1,6 +1,6 @@
 import type { Millis } from '../geometry/units.ts';
 import type { Refusal, RoomCommand } from './commands.ts';
-import type { RoomFact, Seat } from './events.ts';
+import type { RoomFact, Seat, ToldVerdict } from './events.ts';
 import { EMBLEMS, type Phase, type RoomState } from './state.ts';
 
 /** At most so many teams in a room, one an emblem, and so many entries on the stage. */
@@ -93,13 +93,15 @@ function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
   }
   if (command.entries.join() === state.stage.join()) return ALREADY;
   const designs: string[] = [];
+  const verdicts: ToldVerdict[] = [];
   for (const id of command.entries) {
     const entry = state.entries.find((e) => e.id === id);
     if (!entry || entry.design === null) return refuse({ code: 'unknown-entry', entry: id });
     if (entry.verdict === null) return refuse({ code: 'not-judged' });
     designs.push(entry.design);
+    verdicts.push({ entry: id, ...entry.verdict });
   }
-  return done({ kind: 'staged', entries: command.entries, designs });
+  return done({ kind: 'staged', entries: command.entries, designs, verdicts });
 }
 
 function handIn(state: RoomState, command: CommandOf<'hand-in'>, seat: Seat, now: Millis): Decision {
@@ -116,7 +118,27 @@ function judge(state: RoomState, command: CommandOf<'judge'>): Decision {
   if (!entry) return refuse({ code: 'unknown-entry', entry: command.entry });
   if (entry.verdict !== null) return refuse({ code: 'already-judged' });
   const { document, points, met } = command;
-  return done({ kind: 'judged', entry: entry.id, document, points, met });
+  const counted = state.standingsShown || entry.shown;
+  return done({ kind: 'judged', entry: entry.id, document, points, met, counted });
+}
+
+/** The server gives up on an entry, or the desk wants it tried once more. */
+const markUnjudged =
+  (unjudged: boolean) =>
+  (state: RoomState, command: { readonly entry: string }): Decision => {
+    const entry = state.entries.find((e) => e.id === command.entry);
+    if (!entry) return refuse({ code: 'unknown-entry', entry: command.entry });
+    if (entry.verdict !== null) return refuse({ code: 'already-judged' });
+    if (entry.unjudged === unjudged) return ALREADY;
+    return done({ kind: unjudged ? 'not-judged' : 'judging-again', entry: entry.id });
+  };
+
+/** The board learns with the standings what it has not been told before. */
+function showStandings(state: RoomState, { on }: CommandOf<'show-standings'>): Decision {
+  if (state.standingsShown === on) return ALREADY;
+  const news = on ? state.entries.filter((entry) => !entry.counted) : [];
+  const verdicts = news.flatMap(({ id, verdict }) => (verdict ? [{ entry: id, ...verdict }] : []));
+  return done({ kind: 'standings-shown', on, verdicts });
 }
 
 function timeIsUp(state: RoomState, _: CommandOf<'time-is-up'>, __: Seat, now: Millis): Decision {
@@ -148,14 +170,12 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
     by: 'desk',
     decide: (state, { on }) => (state.lookHere === on ? ALREADY : done({ kind: 'look-here', on })),
   },
-  'show-standings': {
-    by: 'desk',
-    decide: (state, { on }) =>
-      state.standingsShown === on ? ALREADY : done({ kind: 'standings-shown', on }),
-  },
+  'show-standings': { by: 'desk', decide: showStandings },
   stage: { by: 'desk', decide: stage },
   'hand-in': { by: 'team', decide: handIn },
+  'judge-again': { by: 'desk', decide: markUnjudged(false) },
   judge: { by: 'server', decide: judge },
+  'give-up-judging': { by: 'server', decide: markUnjudged(true) },
   'time-is-up': { by: 'server', decide: timeIsUp },
 };
 

@@ -2,7 +2,10 @@ import type { Millis } from '../geometry/units.ts';
 import type { DocumentId, EntryId, EntryVerdict, Phase, RoomId, TeamId } from './state.ts';
 
 /** What has happened. References only, never bodies. Version of the set: EVENT_VERSION. */
-export const EVENT_VERSION = 1;
+export const EVENT_VERSION = 2;
+
+/** A verdict that a board gets to know. */
+export type ToldVerdict = { readonly entry: EntryId } & EntryVerdict;
 
 export type RoomFact =
   | {
@@ -19,7 +22,12 @@ export type RoomFact =
   | { readonly kind: 'building-extended'; readonly until: Millis }
   | { readonly kind: 'building-ended'; readonly by: 'desk' | 'time' }
   | { readonly kind: 'look-here'; readonly on: boolean }
-  | { readonly kind: 'standings-shown'; readonly on: boolean }
+  | {
+      readonly kind: 'standings-shown';
+      readonly on: boolean;
+      /** Those that the board has not known before; empty in a team's copy. */
+      readonly verdicts: readonly ToldVerdict[];
+    }
   | {
       readonly kind: 'handed-in';
       readonly entry: EntryId;
@@ -28,11 +36,21 @@ export type RoomFact =
       readonly design: DocumentId | null;
       readonly late: boolean;
     }
-  | ({ readonly kind: 'judged'; readonly entry: EntryId } & EntryVerdict)
+  | ({
+      readonly kind: 'judged';
+      /** Whether the board knows it at once. */
+      readonly counted: boolean;
+    } & ToldVerdict)
+  /** The judge has failed on this entry as often as it is tried. */
+  | { readonly kind: 'not-judged'; readonly entry: EntryId }
+  /** The desk wants it judged once more. */
+  | { readonly kind: 'judging-again'; readonly entry: EntryId }
   | {
       readonly kind: 'staged';
       readonly entries: readonly EntryId[];
       readonly designs: readonly DocumentId[];
+      /** Those of the entries; empty in a team's copy. */
+      readonly verdicts: readonly ToldVerdict[];
     }
   /** Stands where a damaged file has lost what happened. */
   | { readonly kind: 'lost' };

@@ -4,23 +4,31 @@ import type { DocumentId, Entry, RoomState, TeamId } from './state.ts';
 /**
  * What a seat may know. Desk and server know everything. A team knows its own designs and verdicts,
  * and a design of others from the moment it is staged. A board knows a design once it is staged, and
- * all verdicts as numbers, for standings that the desk may ask it to show.
+ * a verdict once that counts for the wall: its entry was staged, or the desk showed the standings.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
 const owns = (seat: Seat, team: TeamId | undefined) => seat.role === 'team' && seat.team === team;
-const knowsVerdict = (seat: Seat, team: TeamId | undefined) =>
-  knowsAll(seat) || seat.role === 'board' || owns(seat, team);
+const ownerOf = (state: RoomState, id: string) => state.entries.find((e) => e.id === id)?.team;
 
+/** The facts of which some seats get less; all others are for everybody. */
 function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null {
-  if (fact.kind === 'handed-in') {
-    return knowsAll(seat) || owns(seat, fact.team) ? fact : { ...fact, design: null };
+  if (knowsAll(seat)) return fact;
+  switch (fact.kind) {
+    case 'handed-in':
+      return owns(seat, fact.team) ? fact : { ...fact, design: null };
+    case 'judged':
+      if (seat.role === 'board') return fact.counted ? fact : null;
+      return owns(seat, ownerOf(state, fact.entry)) ? { ...fact, counted: false } : null;
+    case 'not-judged':
+    case 'judging-again':
+      return owns(seat, ownerOf(state, fact.entry)) ? fact : null;
+    case 'staged':
+    case 'standings-shown':
+      return seat.role === 'board' ? fact : { ...fact, verdicts: [] };
+    default:
+      return fact;
   }
-  if (fact.kind === 'judged') {
-    const team = state.entries.find((e) => e.id === fact.entry)?.team;
-    return knowsVerdict(seat, team) ? fact : null;
-  }
-  return fact;
 }
 
 /** The event as `seat` receives it. `state` is any state of the room at or after the event. */
@@ -29,11 +37,17 @@ export function seen(seat: Seat, event: RoomEvent, state: RoomState): RoomEvent 
   return { ...event, fact: seenFact(seat, event.fact, state) };
 }
 
-const seenEntry = (seat: Seat, entry: Entry): Entry => ({
-  ...entry,
-  design: knowsAll(seat) || owns(seat, entry.team) || entry.shown ? entry.design : null,
-  verdict: knowsVerdict(seat, entry.team) ? entry.verdict : null,
-});
+function seenEntry(seat: Seat, entry: Entry): Entry {
+  const own = owns(seat, entry.team);
+  const onWall = seat.role === 'board' && entry.counted;
+  return {
+    ...entry,
+    design: own || entry.shown ? entry.design : null,
+    verdict: own || onWall ? entry.verdict : null,
+    counted: onWall,
+    unjudged: own && entry.unjudged,
+  };
+}
 
 /** The whole state as `seat` may know it: the same as the fold of all events that it has seen. */
 export function view(state: RoomState, seat: Seat): RoomState {

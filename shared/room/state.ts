@@ -49,6 +49,10 @@ export interface Entry {
   readonly verdict: EntryVerdict | null;
   /** Whether it has been on the board. */
   readonly shown: boolean;
+  /** Whether the board may know its verdict: it was staged, or the standings were shown. */
+  readonly counted: boolean;
+  /** The judge failed on it again and again; the desk may have it judged once more. */
+  readonly unjudged: boolean;
 }
 
 export interface Building {

@@ -55,6 +55,7 @@ export type ClientAsk =
   | { readonly kind: 'look-here'; readonly on: boolean }
   | { readonly kind: 'show-standings'; readonly on: boolean }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
+  | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** `design` in its file form. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown };
 

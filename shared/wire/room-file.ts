@@ -6,6 +6,7 @@ import { Verdict } from '../documents/verdict.ts';
 import { stateOf } from '../room/apply.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { EMBLEMS, PHASES } from '../room/state.ts';
+import { upgraded } from '../room/upgrade.ts';
 import { type Checked, checkForm } from './schemas.ts';
 
 /**
@@ -21,6 +22,9 @@ const DocId = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 const Time = z.int().check(z.gte(0));
 const Word = z.string().check(z.regex(/^[a-z]{1,24}-[0-9]{1,4}$/));
 
+const VERDICT = { document: DocId, points: z.int().check(z.gte(0), z.lte(100)), met: z.boolean() };
+const Verdicts = z.array(z.strictObject({ entry: Name, ...VERDICT })).check(z.maxLength(100_000));
+
 const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('opened'), room: Name, word: Word, chargerWatched: z.boolean() }),
   z.strictObject({ kind: z.literal('charger-watched') }),
@@ -31,29 +35,36 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('building-extended'), until: Time }),
   z.strictObject({ kind: z.literal('building-ended'), by: z.enum(['desk', 'time']) }),
   z.strictObject({ kind: z.literal('look-here'), on: z.boolean() }),
-  z.strictObject({ kind: z.literal('standings-shown'), on: z.boolean() }),
+  z.strictObject({ kind: z.literal('standings-shown'), on: z.boolean(), verdicts: Verdicts }),
   z.strictObject({ kind: z.literal('handed-in'), entry: Name, team: Name, design: DocId, late: z.boolean() }),
+  z.strictObject({ kind: z.literal('judged'), entry: Name, ...VERDICT, counted: z.boolean() }),
+  z.strictObject({ kind: z.literal('not-judged'), entry: Name }),
+  z.strictObject({ kind: z.literal('judging-again'), entry: Name }),
   z.strictObject({
-    kind: z.literal('judged'),
-    entry: Name,
-    document: DocId,
-    points: z.int().check(z.gte(0), z.lte(100)),
-    met: z.boolean(),
+    kind: z.literal('staged'),
+    entries: z.array(Name).check(z.maxLength(16)),
+    designs: z.array(DocId).check(z.maxLength(16)),
+    verdicts: Verdicts,
   }),
+  z.strictObject({ kind: z.literal('lost') }),
+]);
+
+/** Version 1 had three facts without what the board is told. */
+const FirstFact = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('standings-shown'), on: z.boolean() }),
+  z.strictObject({ kind: z.literal('judged'), entry: Name, ...VERDICT }),
   z.strictObject({
     kind: z.literal('staged'),
     entries: z.array(Name).check(z.maxLength(16)),
     designs: z.array(DocId).check(z.maxLength(16)),
   }),
-  z.strictObject({ kind: z.literal('lost') }),
 ]);
 
-const Event = z.strictObject({
-  seq: z.int().check(z.gte(1)),
-  at: Time,
-  version: z.literal(EVENT_VERSION),
-  fact: Fact,
-});
+const EVENT = { seq: z.int().check(z.gte(1)), at: Time };
+const Event = z.discriminatedUnion('version', [
+  z.strictObject({ ...EVENT, version: z.literal(EVENT_VERSION), fact: Fact }),
+  z.strictObject({ ...EVENT, version: z.literal(1), fact: z.union([FirstFact, Fact]) }),
+]);
 
 const Document = z.strictObject({
   id: DocId,
@@ -103,7 +114,8 @@ export function cleanBody({ kind, body }: FiledDocument): Checked<unknown> {
 export function checkRoomFile(input: unknown): Checked<RoomFile> {
   const form = checkForm<RoomFile>(Form as z.ZodMiniType<RoomFile, unknown>, input);
   if (!form.ok) return form;
-  const { events, documents } = form.value;
+  const { documents } = form.value;
+  const events = upgraded(form.value.events);
   const hole = events.findIndex((event, i) => event.seq !== i + 1);
   if (hole >= 0) return bad(`events.${hole}.seq`, 'hole-in-numbering');
   const state = stateOf(events);
@@ -115,5 +127,6 @@ export function checkRoomFile(input: unknown): Checked<RoomFile> {
     ...state.entries.flatMap((e) => (e.verdict ? [[e.verdict.document, 'verdict'] as const] : [])),
   ];
   const missing = wanted.find(([id, kind]) => id === null || kinds.get(id) !== kind);
-  return missing ? bad('documents', `missing-${missing[1]}`) : form;
+  if (missing) return bad('documents', `missing-${missing[1]}`);
+  return { ok: true, value: { ...form.value, events } };
 }

@@ -41,6 +41,7 @@ const Ask = z.discriminatedUnion('kind', [
     kind: z.literal('stage'),
     entries: z.array(Token).check(z.maxLength(16), z.refine(differ, { error: 'same-id-twice' })),
   }),
+  z.strictObject({ kind: z.literal('judge-again'), entry: Token }),
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
 ]);
 

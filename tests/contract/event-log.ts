@@ -40,7 +40,7 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
       const facts: RoomFact[] = [
         { kind: 'team-joined', team: 't1', emblem: 'sailboat' },
         { kind: 'building-started', until: null },
-        { kind: 'staged', entries: ['é ☂ "quoted"'], designs: [] },
+        { kind: 'staged', entries: ['é ☂ "quoted"'], designs: [], verdicts: [] },
       ];
       const events = facts.map((fact, i) => event(i + 2, fact));
       expect(await log.append('r1', { events })).toBe('done');

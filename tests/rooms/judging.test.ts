@@ -68,23 +68,70 @@ describe('judging on the server', () => {
     expect(calls).toBe(3);
   });
 
-  it('goes on without the entry on which the judge always fails', async () => {
+  /** A judge that fails on a line of 90 mm while `broken`. */
+  function brokenJudging() {
+    const judge = { broken: true, calls: 0 };
     const judging = {
       ...quickJudging,
       judge: async (task: { design: string }) => {
-        if (task.design.includes('13000')) throw new Error('cannot');
+        judge.calls++;
+        if (judge.broken && task.design.includes('13000')) throw new Error('cannot');
         return quickJudging.judge(task);
       },
     };
-    server = await testServer({ judging });
+    return { judge, judging };
+  }
+
+  it('says of an entry on which the judge always fails that it could not be judged', async () => {
+    server = await testServer({ judging: brokenJudging().judging });
     const { desk, tablet } = await building();
     await handIn(tablet, lineDesign(90));
     await handIn(tablet, lineDesign(150));
-    await desk.until('a verdict', () => Boolean(desk.state?.entries[1]?.verdict));
-    expect(desk.state?.entries[0]?.verdict).toBeNull();
+    const settled = (page: Page) => page.state?.entries.map((e) => [e.unjudged, e.verdict !== null]);
+    const expected = JSON.stringify([
+      [true, false],
+      [false, true],
+    ]);
+    await desk.until('both', () => JSON.stringify(settled(desk)) === expected);
+    await tablet.until('both', () => JSON.stringify(settled(tablet)) === expected);
     await desk.command({ kind: 'go-to', phase: 'show' });
     const entry = desk.state?.entries[0]?.id ?? '';
     expect(codeOf(await desk.command({ kind: 'stage', entries: [entry] }))).toBe('not-judged');
+  });
+
+  it('judges it once more when the desk wants it, and only the desk may', async () => {
+    const { judge, judging } = brokenJudging();
+    server = await testServer({ judging });
+    const { desk, tablet } = await building();
+    await handIn(tablet, lineDesign(90));
+    await desk.until('given up', () => desk.state?.entries[0]?.unjudged === true);
+    const again = { kind: 'judge-again', entry: desk.state?.entries[0]?.id ?? '' } as const;
+    expect(codeOf(await tablet.command(again))).toBe('not-for-this-seat');
+    const before = judge.calls;
+    await desk.command(again);
+    await desk.until(
+      'given up again',
+      () => judge.calls === before + 3 && desk.state?.entries[0]?.unjudged === true,
+    );
+    judge.broken = false;
+    await desk.command(again);
+    await desk.until('the verdict', () => Boolean(desk.state?.entries[0]?.verdict));
+    expect(desk.state?.entries[0]?.unjudged).toBe(false);
+    expect(codeOf(await desk.command(again))).toBe('already-judged');
+  });
+
+  it('judges it at the next start', async () => {
+    server = await testServer({ judging: brokenJudging().judging });
+    const { desk, tablet, cookies } = await building();
+    await handIn(tablet, lineDesign(90));
+    await desk.until('given up', () => desk.state?.entries[0]?.unjudged === true);
+    const { dataDir } = server;
+    await server.close();
+    server = await testServer({ dataDir, judging: quickJudging });
+    const again = await seated(server.url, 'desk', cookies[0]);
+    pages.push(again);
+    await again.until('the verdict', () => Boolean(again.state?.entries[0]?.verdict));
+    expect(again.state?.entries[0]).toMatchObject({ unjudged: false, verdict: { points: 0 } });
   });
 
   it('judges after a restart what had no verdict before', async () => {

@@ -67,6 +67,12 @@ describe('before the desk shows a drawing', () => {
     expect(mine.state?.entries[0]).toMatchObject({ design: null, verdict: null });
   });
 
+  it('a board gets no points and no verdict before the standings are shown', () => {
+    expect(board.received).not.toContain(verdict);
+    expect(board.received).not.toMatch(/"points":\d/);
+    expect(board.state?.entries[0]).toMatchObject({ verdict: null, counted: false });
+  });
+
   it('asking for it by its id is refused', async () => {
     expect(codeOf(await mine.document(design))).toBe('unknown-document');
     expect(codeOf(await mine.document(verdict))).toBe('unknown-document');
@@ -85,6 +91,17 @@ describe('before the desk shows a drawing', () => {
     const keys = (fetched: typeof whole) => Object.keys(fetched.ok ? (fetched.body as object) : {});
     const hidden = keys(whole).filter((key) => !keys(part).includes(key));
     expect(hidden.sort()).toEqual(['model', 'note']);
+  });
+});
+
+describe('when the desk shows the standings', () => {
+  it('the board gets the points, teams get none of others', async () => {
+    const seq = seqOf(await desk.command({ kind: 'show-standings', on: true }));
+    await Promise.all([mine.reaches(seq), board.reaches(seq)]);
+    expect(board.state?.entries[0]?.verdict).toMatchObject({ points: 60, met: true });
+    expect(mine.state?.entries[0]).toMatchObject({ verdict: null });
+    expect(mine.received).not.toContain(verdict);
+    expect(codeOf(await board.document(verdict))).toBe('unknown-document');
   });
 });
 

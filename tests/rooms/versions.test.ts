@@ -76,6 +76,18 @@ describe('a data folder of version 1', () => {
     expect(codeOf(await desk.command({ kind: 'extend-building', seconds: 60 }))).toBe('accepted');
   });
 
+  it('gives the board what it was shown then', async () => {
+    await openSample();
+    const board = await seated(server.url, 'board');
+    pages.push(board);
+    // The standings were shown in that lesson, and one drawing was staged.
+    expect(board.state?.entries.map((e) => [e.verdict?.points, e.design !== null])).toEqual([
+      [100, true],
+      [0, false],
+      [0, false],
+    ]);
+  });
+
   it('has its seats, answers, drafts and the stage’s clock', async () => {
     const { desk } = await openSample();
     const tablet = await seated(server.url, 'tablet', FIRST_TEAM);

@@ -128,7 +128,8 @@ function EntryView({ entry, best, challenge, onTakeUp }: EntryViewProps) {
       )}
       <div className="handing-words">
         <p className="entry-points">
-          {points === null ? handing.judging : <strong>{handing.points(points)}</strong>}
+          {points === null && (entry.unjudged ? handing.unjudged : handing.judging)}
+          {points !== null && <strong>{handing.points(points)}</strong>}
           {entry.verdict && <span>{entry.verdict.met ? handing.done : handing.notDone}</span>}
           {best && <span>{handing.best1}</span>}
           {entry.late && <span>{handing.lateWord}</span>}

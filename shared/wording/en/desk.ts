@@ -141,6 +141,8 @@ const team = {
   entry: (number: number) => `Entry ${number}`,
   late: 'late',
   judging: 'being judged',
+  unjudged: 'could not be judged',
+  judgeAgain: 'Judge it again',
   points: (n: number) => counted(n, 'point', 'points'),
   outOf: (got: number, of: number) => `${got} of ${of}`,
   met: 'met',

@@ -174,6 +174,7 @@ const handing = {
   waiting: 'Waiting to be sent. It goes as soon as the connection is back.',
   sending: 'On its way',
   judging: 'Handed in. The robot is driving it.',
+  unjudged: 'It is handed in, but it could not be judged. Tell your teacher.',
   entries: 'Handed in',
   entriesTitle: 'Your handed-in drawings',
   none: 'Nothing handed in yet.',

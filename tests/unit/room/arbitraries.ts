@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
-import type { RoomEvent, Seat } from '../../../shared/room/events.ts';
+import { EVENT_VERSION, type RoomEvent, type Seat } from '../../../shared/room/events.ts';
 import { PHASES, type RoomState } from '../../../shared/room/state.ts';
 
 /** Random lessons: commands of all seats, sensible often enough that rooms get far. */
@@ -34,6 +34,7 @@ export interface Step {
 const TEAMS = ['t1', 't2', 't3'];
 const teamId = fc.constantFrom(...TEAMS);
 const entryId = fc.constantFrom('e1', 'e2', 'e3', 'e4', 'e5', 'e6');
+const handedIn = fc.tuple(teamId, entryId).map(([by, entry]) => `${by}-${entry}`);
 const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
   fc.constant<RoomCommand>({ kind: 'watch-charger' }),
   fc.record({
@@ -50,7 +51,8 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
   fc.constant<RoomCommand>({ kind: 'end-building' }),
   fc.record({ kind: fc.constant('look-here' as const), on: fc.boolean() }),
   fc.record({ kind: fc.constant('show-standings' as const), on: fc.boolean() }),
-  fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(entryId, { maxLength: 3 }) }),
+  fc.record({ kind: fc.constant('judge-again' as const), entry: handedIn }),
+  fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(handedIn, { maxLength: 3 }) }),
 );
 
 const deskStep = fc.record({ seat: fc.constant(DESK), command: deskCommand });
@@ -64,6 +66,7 @@ const serverStep: fc.Arbitrary<{ seat: Seat; command: RoomCommand }> = fc
   .oneof(
     fc.record({ kind: fc.constant('join' as const), team: teamId }),
     fc.constant({ kind: 'time-is-up' as const }),
+    fc.record({ kind: fc.constant('give-up-judging' as const), entry: handedIn }),
     fc.record({ by: teamId, entry: entryId, points: fc.integer({ min: 0, max: 100 }) }).map((j) => ({
       kind: 'judge' as const,
       entry: `${j.by}-${j.entry}`,
@@ -116,7 +119,7 @@ export function play(steps: readonly Step[]): Played {
     const decision = decide(state, command, seat, now);
     if (!decision.ok) continue;
     for (const fact of decision.facts) {
-      const event: RoomEvent = { seq: state.seq + 1, at: now, version: 1, fact };
+      const event: RoomEvent = { seq: state.seq + 1, at: now, version: EVENT_VERSION, fact };
       events.push(event);
       state = apply(state, event);
     }

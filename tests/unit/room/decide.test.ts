@@ -222,7 +222,12 @@ describe('the stage', () => {
 
   it('names entries and their designs', () => {
     expect(factsOf(decide(roomAfter(...judged, SHOW), stage('e1'), DESK, 30_000))).toEqual([
-      { kind: 'staged', entries: ['e1'], designs: ['d-e1'] },
+      {
+        kind: 'staged',
+        entries: ['e1'],
+        designs: ['d-e1'],
+        verdicts: [{ entry: 'e1', document: 'v1', points: 70, met: true }],
+      },
     ]);
   });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { apply, stateOf } from '../../../shared/room/apply.ts';
-import type { RoomEvent, Seat } from '../../../shared/room/events.ts';
+import { EVENT_VERSION, type RoomEvent, type Seat } from '../../../shared/room/events.ts';
 import { mayRead, seen, view } from '../../../shared/room/seen.ts';
 import '../../seed.ts';
 import { BOARD, DESK, lesson, OPENED, opened, type Played, play, SERVER, team } from './arbitraries.ts';
@@ -57,6 +57,29 @@ describe('seen', () => {
   });
 });
 
+describe('verdicts on the board', () => {
+  const before = (state: Played['state']) => state.entries.filter((e) => !e.counted);
+
+  it('it is told none before the standings are shown or the entry is staged', () => {
+    holds(({ state, events }) => {
+      const told = JSON.stringify(events.map((e) => seen(BOARD, e, state)));
+      expect(before(state).filter((e) => told.includes(`"v-${e.id}"`))).toEqual([]);
+      const neverShown = events.every(
+        ({ fact }) => fact?.kind !== 'staged' && (fact?.kind !== 'standings-shown' || !fact.on),
+      );
+      if (neverShown) expect(told).not.toContain('"points"');
+    });
+  });
+
+  it('while the standings are shown it has all of them, as the desk has', () => {
+    holds(({ state }) => {
+      if (!state.standingsShown) return;
+      const verdicts = (seat: Seat) => view(state, seat).entries.map((e) => e.verdict);
+      expect(verdicts(BOARD)).toEqual(verdicts(DESK));
+    });
+  });
+});
+
 describe('mayRead', () => {
   const played = play([
     { wait: 0, seat: SERVER, command: { kind: 'join', team: 't1' } },
@@ -70,8 +93,13 @@ describe('mayRead', () => {
   const staged = apply(played, {
     seq: played.seq + 1,
     at: 5000,
-    version: 1,
-    fact: { kind: 'staged', entries: ['e1'], designs: ['d1'] },
+    version: EVENT_VERSION,
+    fact: {
+      kind: 'staged',
+      entries: ['e1'],
+      designs: ['d1'],
+      verdicts: [{ entry: 'e1', document: 'v1', points: 9, met: false }],
+    },
   });
   const readers = (state: typeof played, id: string) =>
     [DESK, BOARD, team('t1'), team('t2')]
@@ -93,7 +121,7 @@ describe('apply', () => {
   it('takes any event, however strange, and counts it', () => {
     const strange: RoomEvent[] = [
       { seq: 2, at: 1, version: 1, fact: null },
-      { seq: 3, at: 1, version: 2, fact: { kind: 'later-invention' } as never },
+      { seq: 3, at: 1, version: 9, fact: { kind: 'later-invention' } as never },
       { seq: 4, at: 1, version: 1, fact: { kind: 'constructor' } as never },
       { seq: 5, at: 1, version: 1, fact: { kind: 'building-extended', until: 9 } },
       { seq: 6, at: 1, version: 1, fact: { kind: 'building-ended', by: 'time' } },
@@ -101,9 +129,9 @@ describe('apply', () => {
         seq: 7,
         at: 1,
         version: 1,
-        fact: { kind: 'judged', entry: 'no', document: 'v', points: 1, met: true },
+        fact: { kind: 'judged', entry: 'no', document: 'v', points: 1, met: true, counted: true },
       },
-      { seq: 8, at: 1, version: 1, fact: { kind: 'staged', entries: ['no'], designs: [] } },
+      { seq: 8, at: 1, version: 1, fact: { kind: 'staged', entries: ['no'], designs: [], verdicts: [] } },
       { ...OPENED, seq: 9 },
     ];
     expect(strange.reduce(apply, opened())).toEqual({ ...opened(), seq: 9, stage: ['no'] });

@@ -29,11 +29,11 @@ describe('foldEvents', () => {
   });
 
   it('a new stage forgets the clock of the old one', () => {
-    expect(folded({ kind: 'staged', entries: ['e'], designs: ['d'] }).stageClock).toBeNull();
+    expect(folded({ kind: 'staged', entries: ['e'], designs: ['d'], verdicts: [] }).stageClock).toBeNull();
   });
 
   it('any other event keeps them', () => {
-    const state = folded({ kind: 'standings-shown', on: true });
+    const state = folded({ kind: 'standings-shown', on: true, verdicts: [] });
     expect(state).toMatchObject({ drafts: before.drafts, doings: before.doings, stageClock: clock });
   });
 

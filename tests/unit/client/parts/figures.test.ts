@@ -14,6 +14,8 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   late: false,
   verdict: points === null ? null : { document: 'v', points, met: points === 100 },
   shown: false,
+  counted: false,
+  unjudged: false,
 });
 const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({ id, emblem: 'bell', berth: i + 1 }));
 const rounds = [
