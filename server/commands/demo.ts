@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { BUILDS, bringUpToDate } from '../building/builds.ts';
+import { portFrom, startTrouble } from '../environment.ts';
 import { startServer } from '../server.ts';
 import { openDesk, playDemo } from './demo/lesson.ts';
 
@@ -14,7 +15,6 @@ import { openDesk, playDemo } from './demo/lesson.ts';
  */
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const DEFAULT_PORT = 4310;
 const MOST_TEAMS = 40;
 
 const say = (text: string) => process.stdout.write(`${text}\n`);
@@ -52,6 +52,8 @@ const wait = (seconds: number) => new Promise<void>((done) => setTimeout(done, s
 
 async function run(): Promise<void> {
   const { teams, seed } = readArguments();
+  const port = portFrom(process.env);
+  if (!port.ok) return stop(port.sentence);
   for (const build of BUILDS.filter((one) => one.name === 'pages')) {
     say(`Building the ${build.name} where they are out of date …`);
     await bringUpToDate(ROOT, build);
@@ -61,12 +63,8 @@ async function run(): Promise<void> {
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => process.exit(0));
 
   const pages = resolve(ROOT, '.build/pages');
-  const port = Number(process.env.PORT ?? DEFAULT_PORT);
-  const server = await startServer({ dataDir, port, pages }).catch((error: unknown) =>
-    stop(
-      `The demo could not start on port ${port}: ${error instanceof Error ? error.message : String(error)}. Choose another with PORT.`,
-    ),
-  );
+  const config = { dataDir, port: port.value, pages };
+  const server = await startServer(config).catch((error: unknown) => stop(startTrouble(error, config)));
   const desk = await openDesk(server.url, server.deskLink);
   say('');
   say(`A lesson with ${teams} simulated teams (seed ${seed}). Open these side by side:`);

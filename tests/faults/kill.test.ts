@@ -112,7 +112,7 @@ describe('a server that is started', () => {
     const first = await startProcess(bundle, join(dataDir, 'a'));
     const port = new URL(first.url).port;
     const second = startProcess(bundle, join(dataDir, 'b'), { PORT: port });
-    await expect(second).rejects.toThrow(/ended with 1: Port \d+ is busy: .*choose another port/);
+    await expect(second).rejects.toThrow(/ended with 1: Port \d+ is busy: .*set PORT to another number/);
     expect(await first.end('SIGINT')).toBe(0);
   });
 

@@ -19,7 +19,7 @@ afterAll(async () => {
 });
 
 describe('the demo', () => {
-  it('plays a whole lesson in which every team hands in something sound', async () => {
+  it('plays a whole lesson in which all teams but the stuck one hand in something sound', async () => {
     const url = server.url.replace('localhost', '127.0.0.1');
     const state = await playDemo({
       url,
@@ -33,7 +33,8 @@ describe('the demo', () => {
     expect(state.teams).toHaveLength(6);
     expect(state.standingsShown).toBe(true);
     const metBy = new Set(state.entries.filter((e) => e.verdict?.met).map((e) => e.team));
-    expect(metBy.size).toBe(6);
+    // One team of six is stuck, so that the desk has somebody to help.
+    expect(metBy.size).toBe(5);
     // Some teams begin with a fault, or there would be nothing to argue about.
     expect(state.entries.some((e) => e.verdict && !e.verdict.met)).toBe(true);
     expect(state.entries.filter((e) => e.shown).length).toBeGreaterThanOrEqual(2);

@@ -1,48 +1,20 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
-import type { Design, Line } from '../../../shared/documents/design.ts';
+import type { Design } from '../../../shared/documents/design.ts';
 import { judge } from '../../../shared/judge/judge.ts';
 import { rolled, type Sfc32 } from '../../../shared/run/random.ts';
 
 /** What one simulated team will draw: first this, and after trying it, that. */
 export interface Attempts {
-  /** The last one is sound; the ones before it have a fault that children make. */
+  /** The last one is sound, unless the team is stuck; the ones before it have a fault that children make. */
   readonly designs: readonly Design[];
 }
 
-const SHIFT_MM = 5;
-const MOST_SHIFTS = 3;
-const TRIES = 30;
-
-const isMet = (challenge: Challenge, design: Design) => judge(challenge, design, 'live').verdict.met;
+export const isMet = (challenge: Challenge, design: Design) => judge(challenge, design, 'live').verdict.met;
 
 const withDrawing = (design: Design, drawing: Partial<Design['drawing']>): Design => ({
   ...design,
   drawing: { ...design.drawing, ...drawing },
 });
-
-/** Moves the inner points of every line by whole steps, so that no two teams draw the same track. */
-function shifted(design: Design, dice: Sfc32): Design {
-  const step = () => (rolled(dice, 2 * MOST_SHIFTS + 1) - MOST_SHIFTS) * SHIFT_MM;
-  const lines = design.drawing.lines.map((line): Line => {
-    const dx = step();
-    const dy = step();
-    const last = line.pieces.length - 1;
-    const pieces = line.pieces.map((piece, i) =>
-      i === 0 || i >= last - 1 ? piece : { ...piece, to: { x: piece.to.x + dx, y: piece.to.y + dy } },
-    );
-    return { ...line, pieces };
-  });
-  return withDrawing(design, { lines });
-}
-
-/** A sound design that differs from the maker's own, or the maker's own where none is found. */
-function soundDesign(challenge: Challenge, model: Design, dice: Sfc32): Design {
-  for (let i = 0; i < TRIES; i++) {
-    const design = shifted(model, dice);
-    if (isMet(challenge, design)) return design;
-  }
-  return model;
-}
 
 type Fault = (design: Design, dice: Sfc32) => Design;
 
@@ -82,11 +54,14 @@ function spoilt(challenge: Challenge, sound: Design, dice: Sfc32): Design | unde
   );
 }
 
-/** Plans a team's lesson: about two teams of three begin with a fault. */
-export function attemptsFor(challenge: Challenge, model: Design, dice: Sfc32): Attempts {
-  const sound = soundDesign(challenge, model, dice);
-  const faulty = rolled(dice, 3) === 0 ? undefined : spoilt(challenge, sound, dice);
-  return { designs: faulty ? [faulty, sound] : [sound] };
+/** How often a team that is stuck tries the same fault, so that the desk has somebody to help. */
+const STUCK_TRIES = 4;
+
+/** Plans a team's lesson: two teams of three begin with a fault; a stuck one never finds it. */
+export function attemptsFor(challenge: Challenge, sound: Design, dice: Sfc32, stuck: boolean): Attempts {
+  const faulty = stuck || rolled(dice, 3) > 0 ? spoilt(challenge, sound, dice) : undefined;
+  if (!faulty) return { designs: [sound] };
+  return { designs: stuck ? Array.from({ length: STUCK_TRIES }, () => faulty) : [faulty, sound] };
 }
 
 /** The design as it grows under the pen: piece by piece, then mark by mark. */

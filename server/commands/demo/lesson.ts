@@ -5,8 +5,10 @@ import { apply } from '../../../shared/room/apply.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { sfc32 } from '../../../shared/run/random.ts';
 import { type ClientAsk, ROUTES } from '../../../shared/wire/protocol.ts';
+import { isMet } from './designs.ts';
 import { cookieOf, openPage, type Page } from './page.ts';
 import { type SimulatedTeam, seatTeam, type Wait } from './team.ts';
+import { tracksFor } from './tracks.ts';
 
 export interface DemoOrders {
   readonly url: string;
@@ -20,6 +22,10 @@ export interface DemoOrders {
 
 /** One goal that can be met in many ways, so that every miniature on the desk looks different. */
 const CHALLENGE = 'one-fast-stretch';
+/** From one team to the next in the list of tracks, which holds four of each shape. */
+const NEXT_SHAPE = 5;
+/** One team of so many stays stuck. */
+const STUCK_EVERY = 6;
 const TIMES = {
   arriving: 1,
   gather: 6,
@@ -95,9 +101,13 @@ export async function playDemo(orders: DemoOrders): Promise<RoomState> {
 async function seatTeams(orders: DemoOrders, challenge: Challenge): Promise<SimulatedTeam[]> {
   const { url, teams, seed, wait } = orders;
   const { word } = orders.desk;
+  const tracks = tracksFor(challenge.kit).filter((track) => isMet(challenge, track));
   const seated: SimulatedTeam[] = [];
   for (let i = 0; i < teams; i++) {
-    seated.push(await seatTeam({ url, word, challenge, dice: sfc32(seed * 1000 + i), wait }));
+    const track = tracks[(i * NEXT_SHAPE + seed) % tracks.length]!;
+    const stuck = i % STUCK_EVERY === STUCK_EVERY - 2;
+    const dice = sfc32(seed * 1000 + i);
+    seated.push(await seatTeam({ url, word, challenge, track, stuck, dice, wait }));
     await wait(TIMES.arriving);
   }
   return seated;

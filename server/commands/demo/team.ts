@@ -1,5 +1,5 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
-import { Design, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
+import { Design } from '../../../shared/documents/design.ts';
 import { writeDocument } from '../../../shared/documents/values.ts';
 import { rolled, type Sfc32 } from '../../../shared/run/random.ts';
 import { type Answer, ROUTES } from '../../../shared/wire/protocol.ts';
@@ -13,6 +13,10 @@ export interface TeamOrders {
   readonly url: string;
   readonly word: string;
   readonly challenge: Challenge;
+  /** The sound track that the team has in mind. */
+  readonly track: Design;
+  /** Whether it never finds its fault. */
+  readonly stuck: boolean;
   readonly dice: Sfc32;
   readonly wait: Wait;
 }
@@ -29,14 +33,22 @@ const TRYING = 5;
 const THINKING = 4;
 
 /** Joins the room as a tablet would, and plans what the team will draw. */
-export async function seatTeam({ url, word, challenge, dice, wait }: TeamOrders): Promise<SimulatedTeam> {
+export async function seatTeam({
+  url,
+  word,
+  challenge,
+  track,
+  stuck,
+  dice,
+  wait,
+}: TeamOrders): Promise<SimulatedTeam> {
   const response = await fetch(`${url}${ROUTES.join}`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ word }),
   });
   const page = await openPage(url, cookieOf(response), { page: 'tablet', room: null });
-  const attempts = attemptsFor(challenge, challenge.model ?? EMPTY_DESIGN, dice);
+  const attempts = attemptsFor(challenge, track, dice, stuck);
   return {
     play: (round) => playLesson(page, attempts, round, dice, wait),
     close: page.close,
@@ -55,8 +67,8 @@ async function playLesson(
   await wait(rolled(dice, 60) / 10);
   for (const [i, design] of attempts.designs.entries()) {
     page.latest({ kind: 'doing', doing: 'drawing' });
-    // A second attempt mends the first: only what is new is drawn again.
-    const strokes = i === 0 ? strokesOf(design) : strokesOf(design).slice(-2);
+    // A second attempt mends the first in one go.
+    const strokes = i === 0 ? strokesOf(design) : [design];
     for (const stroke of strokes) {
       await pause();
       page.latest({ kind: 'draft', round, design: writeDocument(Design, stroke) });

@@ -1,0 +1,76 @@
+import { resolve } from 'node:path';
+import type { ServerConfig } from './server.ts';
+
+/** What a person sets from outside, and the sentences for what is wrong with it. */
+
+export const DEFAULT_PORT = 4310;
+const NOT_WRITABLE = ['EACCES', 'EPERM', 'EROFS', 'SQLITE_CANTOPEN', 'SQLITE_READONLY'];
+const LOG_LEVELS = ['silent', 'error', 'warn', 'info'] as const;
+const OWNER_KEY = /^[A-Za-z0-9_-]{16,64}$/;
+const PUBLIC_URL = /^https?:\/\/[^\s/]+\/?$/;
+
+export type Environment = Readonly<Record<string, string | undefined>>;
+
+export type Read<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly sentence: string };
+
+const wrong = (sentence: string) => ({ ok: false, sentence }) as const;
+
+/** PORT; a variable that is set to nothing counts as not set. */
+export function portFrom(env: Environment): Read<number> {
+  if (!env.PORT) return { ok: true, value: DEFAULT_PORT };
+  const port = Number(env.PORT);
+  if (Number.isInteger(port) && port >= 0 && port <= 65_535) return { ok: true, value: port };
+  return wrong(`PORT must be a whole number from 0 to 65535, not "${env.PORT}".`);
+}
+
+/** Everything a server needs to know, or the first thing that is wrong. */
+export function configFrom(env: Environment, pages: string | null): Read<ServerConfig> {
+  const port = portFrom(env);
+  if (!port.ok) return port;
+  const logLevel = LOG_LEVELS.find((level) => level === env.LOG_LEVEL);
+  if (env.LOG_LEVEL && !logLevel) {
+    return wrong(`LOG_LEVEL must be one of ${LOG_LEVELS.join(', ')}, not "${env.LOG_LEVEL}".`);
+  }
+  if (env.OWNER_KEY && !OWNER_KEY.test(env.OWNER_KEY)) {
+    return wrong('OWNER_KEY must be 16 to 64 letters, digits, dashes or underscores.');
+  }
+  if (env.PUBLIC_URL && !PUBLIC_URL.test(env.PUBLIC_URL)) {
+    return wrong('PUBLIC_URL must look like http://192.168.1.20:4310 (no path behind the port).');
+  }
+  const value: ServerConfig = {
+    port: port.value,
+    dataDir: resolve(env.DATA_DIR || '.data'),
+    pages,
+    ...(env.HOST && { host: env.HOST }),
+    ...(env.OWNER_KEY && { ownerKey: env.OWNER_KEY }),
+    ...(env.PUBLIC_URL && { publicUrl: env.PUBLIC_URL }),
+    ...(logLevel && { logLevel }),
+  };
+  return { ok: true, value };
+}
+
+/** Why a server could not start, as a sentence that says what to do. */
+export function startTrouble(
+  error: unknown,
+  { port, host, dataDir }: Pick<ServerConfig, 'port' | 'host' | 'dataDir'>,
+): string {
+  const code = String(error instanceof Error && 'code' in error ? error.code : '');
+  if (code === 'FOLDER_IN_USE') {
+    return `Another server is running already on the data folder ${dataDir}. Use that one, or end it first; for a second one beside it set DATA_DIR to another folder.`;
+  }
+  if (code === 'EADDRINUSE') {
+    return `Port ${port} is busy: another program, maybe an earlier start of this one, uses it. End that one, or set PORT to another number, for example ${port + 1}, and start again.`;
+  }
+  if (code === 'EACCES' && port < 1024 && port > 0) {
+    return `Port ${port} needs administrator rights. Set PORT to a number above 1023, for example ${DEFAULT_PORT}.`;
+  }
+  if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND') {
+    return `HOST=${host} is not an address of this machine. Leave HOST out to listen on all of them.`;
+  }
+  if (NOT_WRITABLE.includes(code)) {
+    return `The data folder ${dataDir} cannot be written. Set DATA_DIR to a folder that can.`;
+  }
+  return `The server could not start: ${error instanceof Error ? error.message : String(error)}`;
+}
