@@ -34,7 +34,9 @@ function readJson(what: string, file: string): unknown {
   try {
     text = readFileSync(file, 'utf8');
   } catch {
-    throw new Invalid(`${what}: the file ${file} can’t be read.`);
+    throw new Invalid(
+      `${what}: there is no file ${file} that can be read${what === 'Challenge' ? ', and no ready challenge has that key' : ''}.`,
+    );
   }
   try {
     return JSON.parse(text);

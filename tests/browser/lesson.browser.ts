@@ -163,6 +163,9 @@ it('plays from the prepared desk to the saved results', async () => {
   const download = desk.page.waitForEvent('download');
   await desk.page.getByRole('link', { name: 'Save the results (CSV)' }).click();
   expect((await download).suggestedFilename()).toMatch(/\.csv$/);
+  const saved = desk.page.waitForEvent('download');
+  await desk.page.getByRole('link', { name: 'Save the room (JSON)' }).click();
+  expect((await saved).suggestedFilename()).toMatch(/\.json$/);
   await first.page.getByText('Well done').waitFor();
 
   for (const one of all) expectClean(one);

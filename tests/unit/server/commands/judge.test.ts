@@ -96,7 +96,7 @@ describe('npm run judge', () => {
     writeFileSync(broken, '{');
     expect(command('--challenge', CHALLENGE, '--design', join(folder, 'none.json'))).toMatchObject({
       code: 2,
-      err: expect.stringContaining('can’t be read'),
+      err: expect.stringContaining('there is no file'),
     });
     expect(command('--challenge', CHALLENGE, '--design', broken)).toMatchObject({
       code: 2,
