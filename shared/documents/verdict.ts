@@ -32,6 +32,8 @@ export const RULE_IDS = [
   'R-loose-end',
   'R-start-on-line',
   'R-finish-reachable',
+  'R-keep-out',
+  'R-given-lines',
 ] as const;
 export const RuleId = z.enum(RULE_IDS);
 export type RuleId = (typeof RULE_IDS)[number];
@@ -48,6 +50,9 @@ export const FINDING_VARIANTS = [
   'overlap',
   'loose-end',
   'edge',
+  'through',
+  'near',
+  'over',
   'single-ink',
   'word',
   'across',
@@ -74,6 +79,8 @@ export const REMEDIES = [
   'slow-down',
   'close-gap',
   'lead-on',
+  'go-round',
+  'leave-given',
   'slide-mark',
   'slide-or-slow-down',
   'add-bands',

@@ -27,6 +27,14 @@ const BEFORE_GAP: readonly Ending[] = ['stopped', 'lost', 'off-paper'];
 const causesOf = ({ rule, variant }: Finding): readonly Ending[] =>
   rule === 'R-loose-end' && variant === 'gap' ? BEFORE_GAP : (CAUSES[rule] ?? []);
 
+/** Rules of the challenge rather than of driving: what breaks them counts for nothing, however it drives. */
+const OF_CHALLENGE: readonly RuleId[] = ['R-keep-out', 'R-given-lines'];
+
+/** A line that leads past an area breaks the challenge only where a robot really reaches in. */
+const isBroken = ({ rule, variant }: Finding, traces: readonly Trace[]): boolean =>
+  OF_CHALLENGE.includes(rule) &&
+  (variant !== 'near' || traces.some((trace) => Object.values(trace.keepOut).some((margin) => margin < 0)));
+
 /** How a disturbed robot goes astray where a rule of lines, or a rule of marks, is broken. */
 const ASTRAY = {
   line: ['never-started', 'lost', 'off-paper', 'time-up', 'other-branch', 'other-end'],
@@ -48,11 +56,12 @@ export const settleSeverities = (
 ): Finding[] => findings.map((finding) => ({ ...finding, severity: settled(finding, traces, steadiness) }));
 
 function settled(finding: Finding, traces: readonly Trace[], steadiness: Steadiness | undefined): Severity {
+  if (isBroken(finding, traces)) return 'stops';
   // What is still to be drawn is no fault on the way: the goals tell that nobody arrives.
   if (finding.rule === 'R-finish-reachable') return finding.severity;
   if (traces.some((trace) => failsThere(trace, causesOf(finding), finding.place.at))) return 'stops';
   const proposed = finding.severity === 'stops' ? 'may-stop' : finding.severity;
-  if (!steadiness || !traces.some((trace) => comesBy(trace, finding.place.at))) return proposed;
+  if (!steadiness || !traces.some((trace) => isTried(trace, finding))) return proposed;
   const astray = steadiness.strays.filter((stray) => isOf(stray, finding)).length;
   if (astray >= TOO_MANY_ASTRAY || traces.some((trace) => losesChoice(trace, finding))) return 'may-stop';
   return 'untidy';
@@ -65,7 +74,8 @@ function failsThere(trace: Trace, endings: readonly Ending[], place: PaperPoint)
 
 /** Whether a run tells something of a finding: it comes by, and where it is about a mark, reads that mark. */
 function isTried({ samples, events }: Trace, { place }: Finding): boolean {
-  if (place.kind === 'mark') return events.some((event) => event.kind === 'read' && event.mark === place.mark);
+  if (place.kind === 'mark')
+    return events.some((event) => event.kind === 'read' && event.mark === place.mark);
   return samples.x.some((x, i) => distance({ x, y: samples.y[i]! }, place.at) <= NEAR);
 }
 

@@ -1,3 +1,4 @@
+import type { Kit } from '../documents/kit.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Direction } from '../geometry/piece.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
@@ -16,11 +17,15 @@ export interface Gap {
 /** Cosine of half a right angle: so far from straight at it an end may aim beside the other. */
 const FACING = Math.SQRT1_2;
 
-/** Gaps under the clearance, each end in one at most, the narrowest first; none between two given lines. */
-export function gapsOf({ track, kit }: RuleView): Gap[] {
+/** Gaps in what the team drew, or between that and given lines. */
+export const gapsOf = ({ track, kit }: RuleView): Gap[] =>
+  facingEnds(track, kit).filter(({ ends }) => !ends.every((end) => isGiven(track, end)));
+
+/** Gaps under the clearance, each end in one at most, the narrowest first. */
+export function facingEnds(track: Track, kit: Kit): Gap[] {
   const limit = kit.rules.clearance - TOLERANCE.samePoint;
   const ends = track.nodes.filter((node) => node.kind === 'end' && node.arms.length === 1);
-  const found = ends.flatMap((a, i) => ends.slice(i + 1).flatMap((b) => gapBetween(track, a, b, limit)));
+  const found = ends.flatMap((a, i) => ends.slice(i + 1).flatMap((b) => gapBetween(a, b, limit)));
   found.sort((one, two) => one.length - two.length);
   const taken = new Set<TrackNode>();
   return found.filter(({ ends: pair }) => {
@@ -30,12 +35,12 @@ export function gapsOf({ track, kit }: RuleView): Gap[] {
   });
 }
 
-function gapBetween(track: Track, a: TrackNode, b: TrackNode, limit: Mm): Gap[] {
+function gapBetween(a: TrackNode, b: TrackNode, limit: Mm): Gap[] {
   const dx = b.at.x - a.at.x;
   const dy = b.at.y - a.at.y;
   if (Math.abs(dx) >= limit || Math.abs(dy) >= limit) return [];
   const length = distance(a.at, b.at);
-  if (length >= limit || (isGiven(track, a) && isGiven(track, b))) return [];
+  if (length >= limit) return [];
   const inwards = (node: TrackNode): Direction => node.arms[0]!.tangent;
   const least = FACING * length;
   const faces =

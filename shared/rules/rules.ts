@@ -16,9 +16,11 @@ import { type BerthName, type Draft, type Rule, type RuleContext, type RuleView,
 import { corner } from './corner.ts';
 import { curveRadius } from './curve-radius.ts';
 import { finishReachable } from './finish-reachable.ts';
+import { givenLines } from './given-lines.ts';
 import { inkDarkness } from './ink-darkness.ts';
 import { junctionAngle } from './junction-angle.ts';
 import { junctionArms } from './junction-arms.ts';
+import { keepOut } from './keep-out.ts';
 import { lineWidth } from './line-width.ts';
 import { looseEnd } from './loose-end.ts';
 import { margin } from './margin.ts';
@@ -48,6 +50,8 @@ export const RULES: readonly Rule[] = [
   unknownMark,
   markOnCurve,
   markOnJunction,
+  keepOut,
+  givenLines,
   looseEnd,
   startOnLine,
   finishReachable,

@@ -43,6 +43,30 @@ export const ON_SHEET = {
     }
     return { title: 'Loose end', sentence: 'A robot that takes this way stops where the line ends.' };
   },
+  'R-keep-out': (v) =>
+    v.variant === 'near'
+      ? said(
+          'Close to keep-out',
+          measured(v),
+          `The robot’s side would be inside: keep ${least(v)} between the line and what to keep out of.`,
+        )
+      : said(
+          'Line in keep-out',
+          length(v.measured),
+          'The robot would drive in here: lead the line round what to keep out of.',
+        ),
+  'R-given-lines': (v) =>
+    v.variant === 'gap'
+      ? said(
+          'Given gap closed',
+          length(v.measured),
+          'The gap belongs to the sheet: lines that are given stay as they are.',
+        )
+      : said(
+          'Given line drawn over',
+          length(v.measured),
+          'Lines that are given stay as they are: join them, but don’t draw along them.',
+        ),
   'R-start-on-line': (v) => {
     if (v.variant === 'across') {
       return said(

@@ -20,6 +20,8 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'slow-down': 'Slow down before the line ends.',
   'close-gap': 'Close the gap.',
   'lead-on': 'Lead the line on, or leave this bit out.',
+  'go-round': 'Lead the line round it.',
+  'leave-given': 'Take this line away, or draw it beside.',
   'slide-mark': 'Slide the mark along the line.',
   'slide-or-slow-down': 'Slide the mark along the line, or slow down before it.',
   'add-bands': 'Add a band.',

@@ -61,3 +61,15 @@ test('R-loose-end stops a robot that ends at a gap; at a dead end stopping is wh
   const off = run([at.end('off-paper', { x: 100, y: 120 })]);
   expect(settleSeverities([deadEnd], [off])[0]?.severity).toBe('stops');
 });
+test('R-keep-out and R-given-lines stop whatever the run does: the challenge is broken', () => {
+  const through: Finding = { ...corner('stops'), rule: 'R-keep-out', variant: 'through' };
+  const over: Finding = { ...corner('stops'), rule: 'R-given-lines', variant: 'over' };
+  expect(settleSeverities([through, over], [arrives]).map((f) => f.severity)).toEqual(['stops', 'stops']);
+});
+test('R-keep-out of a line that is only near stops where a run reaches in, else may stop', () => {
+  const near: Finding = { ...corner('stops'), rule: 'R-keep-out', variant: 'near' };
+  const past = run([at.end('finished', { x: 200, y: 100 })], { keepOut: { sandbank: 3 } });
+  const into = run([at.end('finished', { x: 200, y: 100 })], { keepOut: { sandbank: -2 } });
+  expect(settleSeverities([near], [past])[0]?.severity).toBe('may-stop');
+  expect(settleSeverities([near], [past, into])[0]?.severity).toBe('stops');
+});
