@@ -20,7 +20,7 @@ export function BriefScene({ room }: { readonly room: RoomState }) {
           <h2>{board.brief.goals}</h2>
           <ul className="brief-goals">
             {challenge.goals.map((goal) => (
-              <li key={goal.id}>{goals.sentence(goal.formula, challenge.sheet)}</li>
+              <li key={goal.id}>{goals.sentence(goal.formula, challenge.sheet, goal.start)}</li>
             ))}
           </ul>
           <p className="brief-time">{board.brief.seconds(challenge.limits.time)}</p>

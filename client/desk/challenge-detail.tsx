@@ -27,7 +27,7 @@ export function ChallengeDetail({ challenge, title }: ChallengeDetailProps) {
       <ul className="brief-goals">
         {challenge.goals.map((goal) => (
           <li key={goal.id}>
-            {goals.sentence(goal.formula, sheet)}
+            {goals.sentence(goal.formula, sheet, goal.start)}
             {!goal.must && <span className="desk-quiet"> {desk.briefing.also}</span>}
           </li>
         ))}

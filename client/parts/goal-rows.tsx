@@ -26,7 +26,7 @@ export function GoalRows({ challenge, results, points, iconSize = 18 }: GoalRows
           <li key={goal.id} className="goal-row" data-stand={result ? standOf(result) : 'open'}>
             {result && <GoalIcon result={result} size={iconSize} />}
             <span className="goal-words">
-              <span className="goal-short">{goals.short(goal.formula, challenge.sheet)}</span>
+              <span className="goal-short">{goals.short(goal.formula, challenge.sheet, goal.start)}</span>
               {result && <span className="goal-margin">{goals.margin(result, goal.formula)}</span>}
             </span>
             {line && <GoalPoints line={line} />}

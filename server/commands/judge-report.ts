@@ -21,7 +21,7 @@ function goalLines(challenge: Challenge, verdict: Verdict, words: Wording): stri
   const lines = challenge.goals.map((goal, i) => {
     const result = verdict.goals[i]!;
     const points = verdict.points[i]!;
-    const sentence = words.goals.sentence(goal.formula, challenge.sheet);
+    const sentence = words.goals.sentence(goal.formula, challenge.sheet, goal.start);
     const number = `${words.numbers.short(result.margin, 1)} ${result.unit}`;
     const run = result.run === undefined || verdict.runs.length < 2 ? '' : ` in run ${result.run + 1}`;
     const mark = result.met ? '✓' : goal.must ? '✗' : '–';

@@ -71,7 +71,7 @@ function GoalShort({ challenge, goal, result }: GoalProps) {
     <span className="goal-in-head" data-met={result?.met ?? false}>
       <GoalIcon result={result} />
       <span>
-        <span className="goal-name">{goals.short(goal.formula, challenge.sheet)}</span>{' '}
+        <span className="goal-name">{goals.short(goal.formula, challenge.sheet, goal.start)}</span>{' '}
         {result && <span className="goal-far">{goals.margin(result, goal.formula)}</span>}
       </span>
     </span>
@@ -84,7 +84,7 @@ function GoalFull({ challenge, goal, result }: GoalProps) {
     <li data-met={result?.met ?? false}>
       <GoalIcon result={result} />
       <span>
-        {goals.sentence(goal.formula, challenge.sheet)}
+        {goals.sentence(goal.formula, challenge.sheet, goal.start)}
         {result && <span className="goal-far">{goals.margin(result, goal.formula)}</span>}
       </span>
     </li>

@@ -27,7 +27,7 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
           <h2>{briefing.goals}</h2>
           <ul className="brief-goals">
             {challenge.goals.map((goal) => (
-              <li key={goal.id}>{words.goals.sentence(goal.formula, challenge.sheet)}</li>
+              <li key={goal.id}>{words.goals.sentence(goal.formula, challenge.sheet, goal.start)}</li>
             ))}
           </ul>
           <p className="quiet-words">{briefing.listen}</p>

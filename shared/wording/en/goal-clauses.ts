@@ -17,6 +17,8 @@ const the = (name: string): string => `the ${name}`;
 /** Places by the names that the sheet gives them: "the Bakery". */
 export const places = {
   finish: (sheet: Sheet): string => the(sheet.finish?.name.en ?? 'finish'),
+  berth: (sheet: Sheet, berth: 'start' | 'finish'): string =>
+    berth === 'start' ? the(sheet.start.name.en) : places.finish(sheet),
   area: (sheet: Sheet, id: string): string => the(nameIn(sheet.areas, id)),
   keepOut: (sheet: Sheet): string =>
     sheet.keepOut.length === 0 ? 'every marked area' : numbers.list(sheet.keepOut.map((a) => the(a.name.en))),

@@ -1,6 +1,7 @@
+import type { Goal } from '../../documents/challenge.ts';
 import { type Formula, isPredicate } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
-import { clauseOf, oppositeOf, shortOf } from './goal-clauses.ts';
+import { clauseOf, oppositeOf, places, shortOf } from './goal-clauses.ts';
 import { margin } from './goal-margins.ts';
 import { lastingClause, timedClause } from './goal-moments.ts';
 import { numbers } from './numbers.ts';
@@ -55,10 +56,16 @@ function short(formula: Formula, sheet: Sheet): string {
 }
 
 export const goals = {
-  /** One plain sentence: what must come true. */
-  sentence: (formula: Formula, sheet: Sheet): string => `${numbers.capital(clause(formula, sheet))}.`,
+  /** One plain sentence: what must come true, and for whom, where it is for one of two travellers. */
+  sentence: (formula: Formula, sheet: Sheet, start?: Goal['start']): string =>
+    start === undefined
+      ? `${numbers.capital(clause(formula, sheet))}.`
+      : `From ${places.berth(sheet, start)}: ${clause(formula, sheet)}.`,
   /** A few words for a narrow place: "One fast stretch of 15 cm". */
-  short: (formula: Formula, sheet: Sheet): string => numbers.capital(short(formula, sheet)),
+  short: (formula: Formula, sheet: Sheet, start?: Goal['start']): string =>
+    start === undefined
+      ? numbers.capital(short(formula, sheet))
+      : `From ${places.berth(sheet, start)}: ${short(formula, sheet)}`,
   /** How far from tipping over: "1.2 cm to spare", "short by 2 s". */
   margin,
   met: (met: boolean): string => (met ? 'met' : 'not met'),

@@ -9,6 +9,7 @@ import { judging } from './judging.ts';
 import { numbers } from './numbers.ts';
 import { par } from './par.ts';
 import { points } from './points.ts';
+import { questions } from './questions.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
 import { safety } from './safety.ts';
@@ -24,6 +25,7 @@ export const en = {
   actions,
   par,
   points,
+  questions,
   refusals,
   replay,
   safety,
