@@ -35,6 +35,7 @@ function agreesWith(chain: TrackChain, track: Track, run: Trace, limit: Seconds)
   const end = run.events.findLast((event) => event.kind === 'end')!;
   const arrival = run.events.find((event) => event.kind === 'finish');
   if ((arrival !== undefined) !== ending.arrived) return false;
+  if (run.ending === 'never-started') return true;
   const measured = arrival?.t ?? end.t - AFTER_END;
   if (Math.abs(measured - t) > SAME_TIME + SAME_TIME_SHARE * t) return false;
   return ending.ending === 'finished' || distance(end, ending.at) <= SAME_END;

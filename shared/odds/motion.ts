@@ -104,8 +104,12 @@ export function halfTurnTime(kit: Kit): Seconds {
   return spun / MODEL.spin + 2 * MODEL.motorLag;
 }
 
-/** Time in which a robot at a loose end goes on over white, searches both sides and comes round to its line. */
-export function endTurnTime(kit: Kit, speed: MmPerSecond): Seconds {
-  const round = 3 * MODEL.search + (Math.PI - MODEL.search) - arcSine(halfWidth(kit) / kit.robot.barAhead);
-  return MODEL.gap / speed + round / MODEL.spin + 2 * MODEL.motorLag;
-}
+/** Time in which a robot at a loose end goes on over white and searches both sides, before it gives up. */
+export const searchTime = (speed: MmPerSecond): Seconds =>
+  MODEL.gap / speed + (3 * MODEL.search) / MODEL.spin;
+
+/** The same where it then turns on until it is back on its line. */
+export const endTurnTime = (kit: Kit, speed: MmPerSecond): Seconds =>
+  searchTime(speed) +
+  (Math.PI - MODEL.search - arcSine(halfWidth(kit) / kit.robot.barAhead)) / MODEL.spin +
+  2 * MODEL.motorLag;

@@ -3,7 +3,7 @@ import type { Mm, Seconds } from '../geometry/units.ts';
 import { MODEL } from '../run/model.ts';
 import { exitFor, exitsOf } from '../track/arms.ts';
 import { twin } from '../track/track.ts';
-import { endTurnTime, halfTurnTime, halfWidth, type Turn, turnBy } from './motion.ts';
+import { endTurnTime, halfTurnTime, halfWidth, searchTime, type Turn, turnBy } from './motion.ts';
 import { endAt, type Outcome, type Ride } from './ride.ts';
 import { edgeUnder, type Journey, looksLikeJunction, turnAt } from './roads.ts';
 
@@ -49,9 +49,13 @@ function goRound(ride: Ride): undefined {
 
 function looseEnd(journey: Journey, ride: Ride): Outcome | undefined {
   const { kit } = journey;
-  if (kit.robot.looseEnd === 'stop') return endAt(journey, ride, 'stopped');
+  const pace = kit.robot.paces[PACES[ride.pace]!];
+  if (kit.robot.looseEnd === 'stop') {
+    ride.t += searchTime(pace);
+    return endAt(journey, ride, 'stopped');
+  }
   const last = ride.road.parts.at(-1)!.edge;
-  enter(journey, ride, twin(last), 0, endTurnTime(kit, kit.robot.paces[PACES[ride.pace]!]));
+  enter(journey, ride, twin(last), 0, endTurnTime(kit, pace));
   return undefined;
 }
 

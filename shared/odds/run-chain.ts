@@ -151,7 +151,7 @@ const newRound = (robot: RobotState): Round => ({
 });
 
 /** mm: what counts as away from a pose, and as back. */
-const AWAY = 25;
+const AWAY = 6;
 const BACK = 1.5;
 
 /** Whether an undisturbed robot with nothing in its queue is back where it was: then it will be so for ever. */
