@@ -14,7 +14,6 @@ export type DesignRefusal = { readonly path: DocumentPath } & (
   | { readonly code: 'unknown-ink'; readonly mark: string; readonly ink: string }
   | { readonly code: 'too-many-pieces'; readonly measured: number; readonly allowed: number }
   | { readonly code: 'too-many-marks'; readonly measured: number; readonly allowed: number }
-  | { readonly code: 'too-much-ink'; readonly measured: Mm; readonly allowed: Mm }
 );
 export type DesignRefusalCode = DesignRefusal['code'];
 
@@ -35,6 +34,7 @@ export type ChallengeProblemCode =
   | 'start-missing'
   | 'window-empty'
   | 'window-unfair'
+  | 'too-much-ink'
   | DesignRefusalCode;
 
 export interface ChallengeProblem {

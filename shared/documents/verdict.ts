@@ -34,6 +34,8 @@ export const RULE_IDS = [
   'R-finish-reachable',
   'R-keep-out',
   'R-given-lines',
+  'R-ink-budget',
+  'R-mark-budget',
 ] as const;
 export const RuleId = z.enum(RULE_IDS);
 export type RuleId = (typeof RULE_IDS)[number];
@@ -81,6 +83,8 @@ export const REMEDIES = [
   'lead-on',
   'go-round',
   'leave-given',
+  'use-less-line',
+  'remove-mark',
   'slide-mark',
   'slide-or-slow-down',
   'add-bands',

@@ -2,6 +2,9 @@ import type { Challenge } from '../documents/challenge.ts';
 import type { ChallengeProblem } from '../documents/refusal.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import type { PaperPoint } from '../geometry/units.ts';
+import { isOverInk } from '../rules/ink-budget.ts';
+import { isOverMarks } from '../rules/mark-budget.ts';
+import { ruleContext } from '../rules/rules.ts';
 import { goalProblems } from './check-goals.ts';
 import { refusalOf } from './refusal.ts';
 
@@ -74,9 +77,15 @@ function askProblems({ asks = [], sheet, starts }: Challenge): ChallengeProblem[
 }
 
 function designProblems(challenge: Challenge): ChallengeProblem[] {
-  return (['begin', 'model'] as const).flatMap((part) => {
+  return (['begin', 'model'] as const).flatMap((part): ChallengeProblem[] => {
     const design = challenge[part];
-    const refusal = design && refusalOf(challenge, design);
-    return refusal ? [{ path: [part, ...refusal.path], code: refusal.code }] : [];
+    if (!design) return [];
+    const refusal = refusalOf(challenge, design);
+    if (refusal) return [{ path: [part, ...refusal.path], code: refusal.code }];
+    const { sheet, kit, starts, limits } = challenge;
+    const context = ruleContext(sheet, design.drawing, kit, starts, limits);
+    const ink: ChallengeProblem = { path: [part, 'drawing', 'lines'], code: 'too-much-ink' };
+    const marks: ChallengeProblem = { path: [part, 'drawing', 'marks'], code: 'too-many-marks' };
+    return [...(isOverInk(context) ? [ink] : []), ...(isOverMarks(context) ? [marks] : [])];
   });
 }

@@ -56,14 +56,14 @@ export function* judging(
 ): Generator<JudgeStep, Judged> {
   const refusal = refusalOf(challenge, design);
   if (refusal) return refused(challenge, design, level, refusal);
-  const { sheet, kit, starts, light: ambient } = challenge;
+  const { sheet, kit, starts, limits, light: ambient } = challenge;
   const drawing = canonicalDrawing(design.drawing, sheet.given);
   // What is driven is the canonical form; what is found wrong is said of the lines that were drawn.
   const world = worldOf(layOut(sheet, drawing), sheet, kit);
   yield 'ink';
-  const runs = idealRuns(world, { starts, limit: challenge.limits.time, ambient });
+  const runs = idealRuns(world, { starts, limit: limits.time, ambient });
   yield 'runs';
-  const context = ruleContext(sheet, design.drawing, kit, starts);
+  const context = ruleContext(sheet, design.drawing, kit, starts, limits);
   const proposed = checkDrawing(context);
   yield 'rules';
   const outlook = level === 'entry' ? yield* outlookOf(challenge, world, context.track, runs) : {};

@@ -2,8 +2,6 @@ import type { Challenge } from '../documents/challenge.ts';
 import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts';
 import type { DesignRefusal } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
-import { canonicalDrawing } from '../track/canonical.ts';
-import { inkOf } from '../track/ink-length.ts';
 
 /** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
 export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {
@@ -11,8 +9,7 @@ export function refusalOf(challenge: Challenge, design: Design): DesignRefusal |
   return (
     givenIdTaken(challenge.sheet.given, drawing) ??
     misplacedMark(challenge, drawing) ??
-    overSize(challenge, drawing) ??
-    overBudget(challenge, drawing)
+    overSize(challenge, drawing)
   );
 }
 
@@ -64,17 +61,6 @@ function overSize({ sheet }: Challenge, drawing: Drawing): DesignRefusal | undef
   }
   const marks = all.reduce((sum, d) => sum + d.marks.length, 0);
   return marks > DESIGN_LIMITS.marks ? tooManyMarks(marks, DESIGN_LIMITS.marks) : undefined;
-}
-
-function overBudget({ limits, sheet }: Challenge, drawing: Drawing): DesignRefusal | undefined {
-  if (limits.ink !== undefined) {
-    const ink = inkOf(canonicalDrawing(drawing, sheet.given));
-    if (ink > limits.ink) {
-      return { code: 'too-much-ink', path: ['drawing', 'lines'], measured: ink, allowed: limits.ink };
-    }
-  }
-  const marks = drawing.marks.length;
-  return limits.marks !== undefined && marks > limits.marks ? tooManyMarks(marks, limits.marks) : undefined;
 }
 
 const tooManyMarks = (measured: number, allowed: number): DesignRefusal => ({

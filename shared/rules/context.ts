@@ -1,3 +1,4 @@
+import type { Challenge } from '../documents/challenge.ts';
 import type { Drawing } from '../documents/design.ts';
 import type { Kit } from '../documents/kit.ts';
 import type { Berth, Sheet } from '../documents/sheet.ts';
@@ -18,7 +19,11 @@ export interface RuleContext {
   readonly kit: Kit;
   /** The berths that robots start from. */
   readonly starts: readonly BerthName[];
+  /** How much a team may draw. */
+  readonly limits: Limits;
 }
+
+export type Limits = Pick<Challenge['limits'], 'ink' | 'marks'>;
 
 export type BerthName = 'start' | 'finish';
 

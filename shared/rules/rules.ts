@@ -12,11 +12,20 @@ import { bandGap } from './band-gap.ts';
 import { bandLength } from './band-length.ts';
 import { beforeMark } from './before-mark.ts';
 import { clearance } from './clearance.ts';
-import { type BerthName, type Draft, type Rule, type RuleContext, type RuleView, viewOf } from './context.ts';
+import {
+  type BerthName,
+  type Draft,
+  type Limits,
+  type Rule,
+  type RuleContext,
+  type RuleView,
+  viewOf,
+} from './context.ts';
 import { corner } from './corner.ts';
 import { curveRadius } from './curve-radius.ts';
 import { finishReachable } from './finish-reachable.ts';
 import { givenLines } from './given-lines.ts';
+import { inkBudget } from './ink-budget.ts';
 import { inkDarkness } from './ink-darkness.ts';
 import { junctionAngle } from './junction-angle.ts';
 import { junctionArms } from './junction-arms.ts';
@@ -24,6 +33,7 @@ import { keepOut } from './keep-out.ts';
 import { lineWidth } from './line-width.ts';
 import { looseEnd } from './loose-end.ts';
 import { margin } from './margin.ts';
+import { markBudget } from './mark-budget.ts';
 import { markOnCurve } from './mark-on-curve.ts';
 import { markOnJunction } from './mark-on-junction.ts';
 import { startOnLine } from './start-on-line.ts';
@@ -52,6 +62,8 @@ export const RULES: readonly Rule[] = [
   markOnJunction,
   keepOut,
   givenLines,
+  inkBudget,
+  markBudget,
   looseEnd,
   startOnLine,
   finishReachable,
@@ -63,9 +75,10 @@ export function ruleContext(
   drawing: Drawing,
   kit: Kit,
   starts: readonly BerthName[] = ['start'],
+  limits: Limits = {},
 ): RuleContext {
   const layout = layOut(sheet, canonicalDrawing(drawing, sheet.given));
-  return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts };
+  return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts, limits };
 }
 
 /**
@@ -129,7 +142,8 @@ function isMended(
   finding: Finding,
   candidate: Drawing,
 ): boolean {
-  const view = viewOf(ruleContext(context.sheet, candidate, context.kit, context.starts));
+  const { sheet, kit, starts, limits } = context;
+  const view = viewOf(ruleContext(sheet, candidate, kit, starts, limits));
   const allowed = (rule: Rule): number =>
     before.filter((draft) => draft.finding.rule === rule.id).length - (rule.id === finding.rule ? 1 : 0);
   // The finding's own rule first: most that fails fails there.

@@ -67,6 +67,14 @@ export const ON_SHEET = {
           length(v.measured),
           'Lines that are given stay as they are: join them, but don’t draw along them.',
         ),
+  'R-ink-budget': (v) =>
+    said('Too much line', measured(v), `This challenge allows ${length(v.allowed)} of drawn line.`),
+  'R-mark-budget': (v) =>
+    said(
+      'Too many marks',
+      String(v.measured),
+      `This challenge allows ${numbers.counted(v.allowed, 'mark', 'marks')}.`,
+    ),
   'R-start-on-line': (v) => {
     if (v.variant === 'across') {
       return said(

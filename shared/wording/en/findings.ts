@@ -22,6 +22,8 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'lead-on': 'Lead the line on, or leave this bit out.',
   'go-round': 'Lead the line round it.',
   'leave-given': 'Take this line away, or draw it beside.',
+  'use-less-line': 'Make the way shorter.',
+  'remove-mark': 'Take a mark away.',
   'slide-mark': 'Slide the mark along the line.',
   'slide-or-slow-down': 'Slide the mark along the line, or slow down before it.',
   'add-bands': 'Add a band.',

@@ -4,7 +4,6 @@ import type {
   DesignRefusalCode,
   DocumentPath,
 } from '../../documents/refusal.ts';
-import { numbers } from './numbers.ts';
 
 type Sentences = {
   readonly [C in DesignRefusalCode]: (refusal: Extract<DesignRefusal, { code: C }>) => string;
@@ -21,8 +20,6 @@ const REFUSALS: Sentences = {
     `The drawing has ${r.measured} straights and curves, and at most ${r.allowed} fit. Take some lines away.`,
   'too-many-marks': (r) =>
     `There are ${r.measured} marks, and at most ${r.allowed} are allowed. Take some away.`,
-  'too-much-ink': (r) =>
-    `There are ${numbers.length(r.measured)} of line, and at most ${numbers.length(r.allowed)} are allowed. Make the way shorter.`,
 };
 
 const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>, string>> = {
@@ -41,6 +38,7 @@ const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>
   'start-missing': 'This is about a robot from a berth that none sets out from.',
   'window-empty': 'The time window ends before it begins.',
   'window-unfair': 'The time window is narrower than robots differ in speed: give it 6 % to either side.',
+  'too-much-ink': 'There is more line than allowed.',
 };
 
 const DESIGN_PROBLEMS: Readonly<Record<DesignRefusalCode, string>> = {
@@ -50,7 +48,6 @@ const DESIGN_PROBLEMS: Readonly<Record<DesignRefusalCode, string>> = {
   'unknown-ink': 'A mark has a band in an ink that the kit does not have.',
   'too-many-pieces': 'There are more straights and curves than fit.',
   'too-many-marks': 'There are more marks than allowed.',
-  'too-much-ink': 'There is more line than allowed.',
 };
 
 /** Codes of the schemas and of values that are wrong in themselves. Others are said as they are. */

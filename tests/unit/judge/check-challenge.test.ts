@@ -140,6 +140,26 @@ describe('checkChallenge', () => {
       { path: ['sheet', 'areas'], code: 'same-id-twice' },
     ]);
   });
+  test('a model with more line or marks than the challenge allows is named', () => {
+    const bands = [
+      { ink: 'C', length: 5.5, gap: 0 },
+      { ink: 'A', length: 5.5, gap: 0 },
+    ];
+    const line = {
+      id: 'a',
+      width: 5,
+      from: { x: 40, y: 100 },
+      pieces: [{ to: { x: 140, y: 100 }, bulge: 0 }],
+    };
+    const drawing = { lines: [line], marks: [{ id: 'm', line: 'a', at: 40, bands }] };
+    const limited = (ink: number, marks: number) =>
+      checkChallenge(challenge({ model: { version: 1, drawing }, limits: { time: 60, ink, marks } }));
+    expect(limited(100, 1)).toEqual([]);
+    expect(limited(99, 0)).toEqual([
+      { path: ['model', 'drawing', 'lines'], code: 'too-much-ink' },
+      { path: ['model', 'drawing', 'marks'], code: 'too-many-marks' },
+    ]);
+  });
   test('a model that the sheet refuses is named with the path inside it', () => {
     const marks = [{ id: 'm', line: 'gone', at: 1, bands: [{ ink: 'C', length: 5.5, gap: 0 }] }];
     const model = { version: 1 as const, drawing: { lines: [], marks } };

@@ -25,6 +25,16 @@ describe('judge', () => {
     }
   });
 
+  test('more marks than the challenge allows are driven and pointed at, but never met', () => {
+    const challenge = ready('late-choice');
+    const few = { ...challenge, limits: { ...challenge.limits, marks: 0 } };
+    const { verdict, refusal } = judge(few, challenge.model!, 'live');
+    expect(refusal).toBeUndefined();
+    expect(verdict.runs).toHaveLength(1);
+    expect(verdict.findings).toMatchObject([{ rule: 'R-mark-budget', severity: 'stops' }]);
+    expect(verdict.met).toBe(false);
+  });
+
   test('a junction left to chance gives two runs of one half each, and the goal names the one that fails', () => {
     const challenge = ready('ferry-junction');
     const { verdict } = judge(challenge, { version: 1, drawing: { lines: [], marks: [] } }, 'live');

@@ -57,10 +57,12 @@ export interface Setting {
   readonly sheet?: Partial<Sheet>;
   readonly kit?: Kit;
   readonly starts?: readonly ('start' | 'finish')[];
+  readonly limits?: { readonly ink?: number; readonly marks?: number };
 }
 
-export function findings(drawing: Drawing, { sheet, kit = DEMO_KIT, starts }: Setting = {}): Finding[] {
-  return checkDrawing(ruleContext({ ...SHEET, ...sheet }, drawing, kit, starts));
+export function findings(drawing: Drawing, setting: Setting = {}): Finding[] {
+  const { sheet, kit = DEMO_KIT, starts, limits } = setting;
+  return checkDrawing(ruleContext({ ...SHEET, ...sheet }, drawing, kit, starts, limits));
 }
 
 /** The findings of one rule, with measured values to a hundredth. */
