@@ -31,42 +31,55 @@ const COME_BACK = {
   randomizationFactor: 0.6,
 } as const;
 
-/** Opens a websocket to the server that this page came from. */
-export const openSocket: OpenWire = (handshake, listener) => {
-  const socket = io({ transports: ['websocket'], auth: { ...handshake }, autoConnect: false, ...COME_BACK });
-  let stopped = false;
-  socket.on('connect', listener.opened);
-  socket.on('disconnect', (reason) => {
-    listener.closed();
-    // After a close by the server socket.io does not come back by itself.
-    if (reason === 'io server disconnect' && !stopped) socket.connect();
-  });
-  socket.on('connect_error', () => {
-    listener.closed();
-    if (!socket.active && !stopped)
-      setTimeout(() => !stopped && socket.connect(), COME_BACK.reconnectionDelayMax);
-  });
-  socket.on('events', listener.events);
-  socket.on('latest', listener.latest);
-  socket.on('quiet', listener.quiet);
-  socket.on('moved', listener.moved);
-  return {
-    open: () => socket.connected,
-    ask: async (name, body, timeoutMs) => {
-      if (!socket.connected) throw new Error('closed');
-      return socket.timeout(timeoutMs).emitWithAck(name, body);
-    },
-    tell: (name, body) => {
-      if (socket.connected) socket.emit(name, body);
-    },
-    drop: (forGood) => {
-      stopped = forGood;
-      if (forGood) socket.disconnect();
-      else socket.io.engine?.close();
-    },
-    start: () => {
-      stopped = false;
-      socket.connect();
-    },
+/** Where a program that is no page finds its server, and the cookie that it carries. */
+export interface SocketTarget {
+  readonly url: string;
+  readonly cookie: string;
+}
+
+/** Opens websockets to the server that this page came from, or to `target`. */
+export const socketTo =
+  (target?: SocketTarget): OpenWire =>
+  (handshake, listener) => {
+    const options = { transports: ['websocket'], auth: { ...handshake }, autoConnect: false, ...COME_BACK };
+    const socket = target
+      ? io(target.url, { ...options, forceNew: true, extraHeaders: { cookie: target.cookie } })
+      : io(options);
+    let stopped = false;
+    socket.on('connect', listener.opened);
+    socket.on('disconnect', (reason) => {
+      listener.closed();
+      // After a close by the server socket.io does not come back by itself.
+      if (reason === 'io server disconnect' && !stopped) socket.connect();
+    });
+    socket.on('connect_error', () => {
+      listener.closed();
+      if (!socket.active && !stopped)
+        setTimeout(() => !stopped && socket.connect(), COME_BACK.reconnectionDelayMax);
+    });
+    socket.on('events', listener.events);
+    socket.on('latest', listener.latest);
+    socket.on('quiet', listener.quiet);
+    socket.on('moved', listener.moved);
+    return {
+      open: () => socket.connected,
+      ask: async (name, body, timeoutMs) => {
+        if (!socket.connected) throw new Error('closed');
+        return socket.timeout(timeoutMs).emitWithAck(name, body);
+      },
+      tell: (name, body) => {
+        if (socket.connected) socket.emit(name, body);
+      },
+      drop: (forGood) => {
+        stopped = forGood;
+        if (forGood) socket.disconnect();
+        else socket.io.engine?.close();
+      },
+      start: () => {
+        stopped = false;
+        socket.connect();
+      },
+    };
   };
-};
+
+export const openSocket: OpenWire = socketTo();

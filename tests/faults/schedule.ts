@@ -1,0 +1,216 @@
+import { isDeepStrictEqual } from 'node:util';
+import { Link } from '../../client/link/link.ts';
+import type { Pending, Shelf } from '../../client/link/outbox.ts';
+import { socketTo } from '../../client/link/wire.ts';
+import { MemoryLog } from '../../server/log/memory.ts';
+import { stateOf } from '../../shared/room/apply.ts';
+import type { RoomEvent, Seat } from '../../shared/room/events.ts';
+import { view } from '../../shared/room/seen.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import type { Answer, ClientAsk } from '../../shared/wire/protocol.ts';
+import { joinCookie, lineDesign, openRoom, ownerCookie, quickJudging, testServer } from '../rooms/harness.ts';
+import { FaultyProxy, type Weather } from './proxy.ts';
+import { randomFrom } from './random.ts';
+
+/** One lesson over bad connections, all of it from one seed. */
+
+const TEAMS = 3;
+const HAND_INS = 5;
+const FAULTS = 14;
+const PATIENCE_MS = 40_000;
+
+const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** The browser's storage, which outlives a reload. */
+function fakeShelf(): Shelf {
+  const kept = new Map<string, Pending>();
+  return {
+    load: () => [...kept.values()],
+    put: (pending) => void kept.set(pending.id, pending),
+    drop: (id) => void kept.delete(id),
+  };
+}
+
+/** A page with its own way to the server, which can be loaded anew. */
+class FaultyPage {
+  readonly proxy: FaultyProxy;
+  readonly seat: (room: RoomState) => Seat;
+  readonly answers: Answer[] = [];
+  readonly #make: () => Link;
+  link: Link;
+
+  constructor(proxy: FaultyProxy, page: 'desk' | 'board' | 'tablet', cookie: string) {
+    this.proxy = proxy;
+    const shelf = fakeShelf();
+    let ids = 0;
+    this.#make = () =>
+      new Link({
+        handshake: { page, room: null },
+        openWire: socketTo({ url: proxy.url, cookie }),
+        shelf,
+        timers: {
+          now: () => Date.now(),
+          after: (ms, work) => {
+            const timer = setTimeout(work, ms);
+            return () => clearTimeout(timer);
+          },
+        },
+        newId: () => `${page}-${ids++}`,
+      });
+    this.link = this.#make();
+    this.seat = () => {
+      const { you } = this.link.state();
+      if (!you) throw new Error('a page without a seat');
+      return you;
+    };
+  }
+
+  /** The page is loaded anew: what was on its way is on the shelf. */
+  reload(): void {
+    this.link.close();
+    this.link = this.#make();
+  }
+
+  /** Asks, and waits until it is answered, over any number of reloads. */
+  async ask(ask: ClientAsk): Promise<void> {
+    const asked = this.link;
+    let settled = false;
+    void asked.command(ask).then((answer) => {
+      settled = true;
+      this.answers.push(answer);
+    });
+    await until(
+      `an answer to ${ask.kind}`,
+      () => settled || (this.link !== asked && this.link.state().waiting === 0),
+    );
+  }
+}
+
+async function until(what: string, holds: () => boolean): Promise<void> {
+  const end = Date.now() + PATIENCE_MS;
+  while (!holds()) {
+    if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
+    await later(5);
+  }
+}
+
+function weatherBy(random: () => number): Weather {
+  const kinds: Weather[] = [
+    { kind: 'delay', ms: Math.floor(random() * 120) },
+    { kind: 'throttle', bytes: 20 + Math.floor(random() * 200) },
+    { kind: 'half-open' },
+    { kind: 'refuse' },
+    { kind: 'clear' },
+  ];
+  return kinds[Math.floor(random() * kinds.length)]!;
+}
+
+/** Bad weather at random pages and moments, until all is said; then it clears up. */
+async function storm(pages: readonly FaultyPage[], random: () => number): Promise<void> {
+  for (let i = 0; i < FAULTS; i++) {
+    const page = pages[Math.floor(random() * pages.length)]!;
+    const deed = random();
+    if (deed < 0.3) page.proxy.cut();
+    else if (deed < 0.4) page.reload();
+    else page.proxy.change(weatherBy(random));
+    await later(random() * 160);
+  }
+  for (const page of pages) page.proxy.change({ kind: 'clear' });
+}
+
+async function deskPlays(desk: FaultyPage, random: () => number): Promise<void> {
+  for (let i = 0; i < 6; i++) {
+    await desk.ask({ kind: 'look-here', on: i % 2 === 0 });
+    await desk.ask({ kind: 'show-standings', on: i % 3 === 0 });
+    await later(random() * 60);
+  }
+}
+
+async function teamPlays(tablet: FaultyPage, team: number, random: () => number): Promise<void> {
+  for (let i = 0; i < HAND_INS; i++) {
+    const design = lineDesign(60 + 20 * i, 20 + team);
+    tablet.link.tell({ kind: 'draft', round: 0, design });
+    await tablet.ask({ kind: 'hand-in', round: 0, design });
+    await later(random() * 60);
+  }
+}
+
+const judgedOn = (page: FaultyPage): number =>
+  page.link.state().room?.entries.filter((entry) => entry.verdict).length ?? 0;
+
+/** What is wrong at the end: nothing, when every page shows the log and every entry is there once. */
+function differences(events: readonly RoomEvent[], pages: readonly FaultyPage[]): string[] {
+  const wrong: string[] = [];
+  const state = stateOf(events);
+  if (!state) return ['the log opens no room'];
+  for (const [i, page] of pages.entries()) {
+    if (!isDeepStrictEqual(page.link.state().room, view(state, page.seat(state)))) {
+      wrong.push(`page ${i} shows another room`);
+    }
+    for (const answer of page.answers) {
+      if (answer.ok && !events.some((event) => event.seq === answer.seq))
+        wrong.push(`no event ${answer.seq}`);
+    }
+  }
+  for (const team of state.teams) {
+    const designs = state.entries.filter((entry) => entry.team === team.id).map((entry) => entry.design);
+    if (designs.length !== HAND_INS || new Set(designs).size !== HAND_INS) {
+      wrong.push(
+        `team ${team.emblem} has ${designs.length} entries, ${new Set(designs).size} different ones`,
+      );
+    }
+  }
+  return wrong;
+}
+
+/** Plays the schedule of a seed; what was wrong in the end. Rejects where a page never comes back. */
+export async function playSchedule(seed: number): Promise<string[]> {
+  const random = randomFrom(seed);
+  const log = new MemoryLog();
+  const server = await testServer({ log, judging: quickJudging });
+  const proxies = await Promise.all(Array.from({ length: TEAMS + 2 }, () => FaultyProxy.before(server.port)));
+  const pages: FaultyPage[] = [];
+  try {
+    const owner = await ownerCookie(server);
+    const { word, room } = await openRoom(server.url, owner);
+    const cookies = [owner, ''];
+    for (let i = 0; i < TEAMS; i++) cookies.push(await joinCookie(server.url, word));
+    for (const [i, proxy] of proxies.entries()) {
+      pages.push(new FaultyPage(proxy, i === 0 ? 'desk' : i === 1 ? 'board' : 'tablet', cookies[i]!));
+    }
+    const [desk, , ...tablets] = pages as [FaultyPage, FaultyPage, ...FaultyPage[]];
+    await until('all pages', () => pages.every((page) => page.link.state().status.kind === 'live'));
+    await desk.ask({ kind: 'choose-challenge', key: 'first-line' });
+    await desk.ask({ kind: 'start-building', seconds: null });
+    await Promise.all([
+      storm(pages, random),
+      deskPlays(desk, random),
+      ...tablets.map((tablet, team) => teamPlays(tablet, team, random)),
+    ]);
+    const events = () => log.eventsAfter(room, 0);
+    await until('verdicts', () => judgedOn(desk) >= TEAMS * HAND_INS);
+    const last = (await events()).at(-1)?.seq;
+    await until('all pages to be current', () => pages.every((page) => page.link.state().room?.seq === last));
+    const connections = proxies.reduce((sum, proxy) => sum + proxy.accepted, 0);
+    if (connections <= pages.length) return ['no connection was ever lost'];
+    return differences(await events(), pages);
+  } finally {
+    for (const page of pages) page.link.close();
+    await Promise.all(proxies.map((proxy) => proxy.close()));
+    await server.end();
+  }
+}
+
+/** Several schedules, some at a time; seed and what was wrong of those that failed. */
+export async function playSchedules(first: number, count: number, atOnce: number): Promise<string[]> {
+  const failures: string[] = [];
+  let next = first;
+  const work = async () => {
+    for (let seed = next++; seed < first + count; seed = next++) {
+      const wrong = await playSchedule(seed).catch((error: unknown) => [String(error)]);
+      if (wrong.length > 0) failures.push(`schedule ${seed}: ${wrong.join('; ')}`);
+    }
+  };
+  await Promise.all(Array.from({ length: atOnce }, work));
+  return failures;
+}
