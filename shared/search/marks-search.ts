@@ -35,6 +35,8 @@ interface Node {
   readonly last: Moment;
   readonly passes: boolean;
   readonly margin: number;
+  /** The chance of the runs that pass, and what the one that fails lacks: where to look first. */
+  readonly hope: number;
 }
 
 /** Which members of a class of like places stand for it: its middle, or both of its ends. */
@@ -52,6 +54,9 @@ interface Search {
   /** By what the marks bring about, with every place of the last mark that brings it about. */
   readonly found: Map<string, Candidate[]>;
 }
+
+/** Steps of a scale that a certain pass is worth. */
+const MOST_HOPE = 100;
 
 /** How many drawings are tried between two questions whether to go on. */
 const ASK_EVERY = 64;
@@ -93,15 +98,19 @@ function nodeOf({ problem, effort }: Search, marks: readonly PlacedMark[], last:
   const drawn = marks.length - problem.given.length;
   let margin = Number.POSITIVE_INFINITY;
   let passes = true;
+  let missing = 0;
+  let chance = 0;
   const follow = (run: RailRun): boolean => {
     const found = measured(problem, run, drawn);
     margin = Math.min(margin, found.margin);
     passes = found.passes;
+    missing = found.missing;
+    if (passes) chance += run.trace.probability;
     noteBest(effort.best, found.results);
     return passes;
   };
   const runs = railRuns(problem.map, marks, problem.challenge.starts, follow);
-  return { marks, runs, last, passes: passes && !runs.tooMany, margin };
+  return { marks, runs, last, passes: passes && !runs.tooMany, margin, hope: missing + MOST_HOPE * chance };
 }
 
 function noteBest(best: Effort['best'], results: Measured['results']): void {
@@ -138,7 +147,8 @@ function explore(search: Search, node: Node, left: number): void {
     if (known) known.push(child);
     else classes.set(key, [child]);
   }
-  for (const children of spread([...classes.values()])) {
+  const hopeful = spread([...classes.values()]).sort((a, b) => b[0]!.node.hope - a[0]!.node.hope);
+  for (const children of hopeful) {
     for (const child of chosen(children, search.members)) {
       if (isDone(search)) return;
       explore(search, child.node, left - 1);

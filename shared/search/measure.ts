@@ -17,6 +17,8 @@ export interface Measured {
   readonly passes: boolean;
   /** The smallest margin in steps of its scale. */
   readonly margin: number;
+  /** What is missing in all, each goal counting so much at most: 0 or below. */
+  readonly missing: number;
   readonly results: readonly GoalResult[];
 }
 
@@ -28,6 +30,12 @@ const passes = ({ met, margin, unit }: GoalResult): boolean => met || margin >= 
 /** More steps of any scale than matter. */
 const MOST = 1000;
 
+/** Steps of a scale beyond which a goal is just not met. */
+const FAR_OFF = 1;
+
+const shortOf = ({ margin, unit }: GoalResult): number =>
+  Math.max(-FAR_OFF, Math.min(0, margin / SCALE[unit]));
+
 /** The must-goals of a challenge measured on one run over the rails. Goals for other travellers don't count. */
 export function measured({ challenge, must }: MarksProblem, { trace }: RailRun, marks: number): Measured {
   const drawing = { lines: [], marks: new Array<Mark>(marks).fill(SOME_MARK) };
@@ -37,5 +45,6 @@ export function measured({ challenge, must }: MarksProblem, { trace }: RailRun, 
     .filter(({ start }) => start === undefined || start === trace.start)
     .map((goal) => measureGoal(goal, runs, context));
   const margin = results.reduce((least, r) => Math.min(least, r.margin / SCALE[r.unit]), MOST);
-  return { passes: results.every(passes), margin, results };
+  const missing = results.reduce((sum, r) => sum + shortOf(r), 0);
+  return { passes: results.every(passes), margin, missing, results };
 }

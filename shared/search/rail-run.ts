@@ -1,4 +1,4 @@
-import { actionOf, type Way } from '../documents/kit.ts';
+import { actionOf, PACES, type Way } from '../documents/kit.ts';
 import type { Trace } from '../documents/trace.ts';
 import type { Mm, Seconds } from '../geometry/units.ts';
 import { endTurnTime } from '../odds/motion.ts';
@@ -59,9 +59,16 @@ export function railRun(
 /** How often a ride may begin the same rail in the same mind before it counts as endless. */
 const ROUNDS = 2;
 
+const NOTHING_IN_MIND = -1;
+const WAYS: readonly Way[] = ['left', 'straight', 'right'];
+
 function goesRound(ride: Ride): boolean {
-  if (ride.queue.length > 0 || ride.heldUntil > ride.t || ride.arrivedAt !== undefined) return false;
-  const key = `${ride.rail.edge.index} ${Math.round(ride.way)} ${ride.pace} ${ride.pending ?? ''}`;
+  const busy = ride.queue.length > 0 || ride.heldUntil > ride.t || ride.arrivedAt !== undefined;
+  if (busy || ride.way !== 0) return false;
+  const mind = ride.pending ? WAYS.indexOf(ride.pending) : NOTHING_IN_MIND;
+  const open = Math.max(0, ride.choices.length - ride.made);
+  // Digits of one number: the rail, the choices still settled, the pace and the waiting choice.
+  const key = ((ride.rail.edge.index * 1000 + open) * PACES.length + ride.pace) * 4 + mind + 1;
   const times = (ride.rounds.get(key) ?? 0) + 1;
   ride.rounds.set(key, times);
   return times > ROUNDS;

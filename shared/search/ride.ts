@@ -59,7 +59,7 @@ export interface Ride {
   readonly readings: { mark: number; pass: number; way: Mm }[];
   readonly legs: Leg[];
   /** How often it has begun a rail in one mind. */
-  readonly rounds: Map<string, number>;
+  readonly rounds: Map<number, number>;
   rail: Rail;
   way: Mm;
   plain: Mm;

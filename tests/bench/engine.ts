@@ -13,6 +13,7 @@ import { layOut } from '../../shared/track/layout.ts';
 import { Pen } from '../sweeps/pen.ts';
 import { coreSeconds, type Figure, median, timesOf } from './figure.ts';
 import { memoryFigures } from './memory.ts';
+import { parFigures } from './par.ts';
 import { type PhysicsRobot, planckRobot, rapierRobot, readyRapier } from './physics.ts';
 import { rulesFigures } from './rules.ts';
 import { verdictFigures } from './verdict.ts';
@@ -149,6 +150,7 @@ export async function bench(): Promise<Figure[]> {
     ...simulationFigures(),
     ...pieceFigures(),
     ...verdictFigures(),
+    ...parFigures(),
     ...rulesFigures(),
     ...(await workerFigures()),
     ...(await memoryFigures()),
