@@ -30,10 +30,13 @@ export function partingOf(ideal: Story, disturbed: Story): Parting | undefined {
   for (const turn of ideal.turns) {
     if (turn.way > until) break;
     const found = theirs.findIndex((other, i) => i >= next && isSame(turn, other));
-    const skipped = theirs.slice(next, found < 0 ? undefined : found);
-    const strange = skipped.find(isRead);
+    if (found < 0) {
+      const parting = missing(turn, theirs.slice(next), disturbed.end);
+      if (parting) return parting;
+      continue;
+    }
+    const strange = theirs.slice(next, found).find(isRead);
     if (strange) return misread(strange);
-    if (found < 0) return missed(turn, skipped, disturbed.end);
     next = found + 1;
   }
   const strange = theirs.slice(next).find(isRead);
@@ -47,14 +50,16 @@ function comparedUntil(ideal: Story, disturbed: Story): Mm {
   return timeUp ? Math.min(ideal.end.way, disturbed.end.way) - SAME_WAY : Number.POSITIVE_INFINITY;
 }
 
-const near = (a: PaperPoint, b: PaperPoint): boolean => distance(a, b) <= SAME_PLACE;
+/** Whether two turns are made at one place, and on one passage of it. */
+const isHere = (a: Turn, b: Turn): boolean =>
+  distance(a, b) <= SAME_PLACE && Math.abs(a.way - b.way) <= SAME_WAY;
 
 /**
  * A junction at which a mark decides is the same only where the mark decides for the other one too. Junctions that
  * only one of them saw matter by what follows from them.
  */
 function isSame(a: Turn, b: Turn): boolean {
-  if (!near(a, b) || Math.abs(a.way - b.way) > SAME_WAY) return false;
+  if (!isHere(a, b)) return false;
   if (a.kind === 'read') return b.kind === 'read' && a.word === b.word;
   if (a.kind === 'turn-back') return b.kind === 'turn-back';
   return b.kind === 'junction' && a.took === b.took && (a.by === 'mark') === (b.by === 'mark');
@@ -70,10 +75,15 @@ const misread = (read: RunEventOf<'read'>): Parting => ({
 
 const placeOf = ({ x, y }: PaperPoint): PaperPoint => ({ x, y });
 
-/** A turn of the undisturbed run is missing: another way was taken, all was over before, or the mark was missed. */
-function missed(turn: Turn, since: readonly Turn[], end: RunEventOf<'end'>): Parting {
-  const other = since.find((one) => one.kind === 'junction' && turn.kind === 'junction' && near(one, turn));
-  if (other) return { cause: 'other-branch', at: placeOf(other) };
+/**
+ * A turn of the undisturbed run is missing among those of the other one that are left: something else was done
+ * at its place, or all was over before, or a mark was missed. A junction at which no mark decides may go
+ * unseen: then it matters by what follows only.
+ */
+function missing(turn: Turn, left: readonly Turn[], end: RunEventOf<'end'>): Parting | undefined {
+  const other = left.find((one) => one.kind === turn.kind && isHere(one, turn));
+  if (other) return other.kind === 'read' ? misread(other) : { cause: 'other-branch', at: placeOf(other) };
+  if (turn.kind === 'junction' && turn.by !== 'mark') return undefined;
   // Until they part, both have come the same way along the drawing.
   if (FAILS[end.ending] && end.way < turn.way + SAME_PLACE) return endParting(end);
   if (turn.kind !== 'read') return { cause: 'other-branch', at: placeOf(turn) };

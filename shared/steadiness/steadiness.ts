@@ -3,7 +3,7 @@ import { distance } from '../geometry/exact-math.ts';
 import type { Seconds } from '../geometry/units.ts';
 import { driveLightly, type LightTrace } from '../run/driving.ts';
 import { type Ambient, type StartBerth, UNDISTURBED, type World } from '../run/world.ts';
-import { partingOf } from './compare.ts';
+import { type Parting, partingOf } from './compare.ts';
 import { wilsonInterval } from './statistics.ts';
 import { chancesOf, type Story, storyOf } from './story.ts';
 
@@ -59,7 +59,7 @@ function strayOf(question: SteadinessQuestion, ideals: Story[], seed: number): S
     const { world, limit, ambient } = question;
     const options = { ...UNDISTURBED, start, limit, ambient, seed, disturbance: size, ink: size };
     const story = storyOf(driveLightly(world, options));
-    const parting = partingOf(followed(question, ideals, story), story);
+    const parting = partingFrom(question, ideals, story);
     if (parting) {
       const { cause, at, mark } = parting;
       return { seed, start, cause, at: { x: at.x, y: at.y }, ...(mark === undefined ? {} : { mark }) };
@@ -93,26 +93,23 @@ function likeness(ideal: Story, story: Story): Likeness {
   return { common, parts: false };
 }
 
-/** The undisturbed run that decides as the disturbed one does; driven now where it was not followed before. */
-function followed(question: SteadinessQuestion, ideals: Story[], story: Story): Story {
+/**
+ * Where a robot parts from the undisturbed run that decides as it does, which is driven now if it was not
+ * followed before. A robot that overlooked a junction may be like several of them: one of them is enough.
+ */
+function partingFrom(question: SteadinessQuestion, ideals: Story[], story: Story): Parting | undefined {
   const own = ideals.filter((ideal) => ideal.start === story.start);
-  const known = mostAlike(own, story);
-  if (known && !likeness(known, story).parts) return known;
-  const driven = drivenLike(question, story);
-  ideals.push(driven);
-  return mostAlike([...own, driven], story)!;
+  let alike = own.filter((ideal) => !likeness(ideal, story).parts);
+  if (alike.length === 0) {
+    const driven = drivenLike(question, story);
+    ideals.push(driven);
+    own.push(driven);
+    alike = likeness(driven, story).parts ? own : [driven];
+  }
+  const ranked = alike.sort((a, b) => likeness(b, story).common - likeness(a, story).common);
+  if (ranked.some((ideal) => partingOf(ideal, story) === undefined)) return undefined;
+  return partingOf(ranked[0]!, story);
 }
-
-function mostAlike(ideals: readonly Story[], story: Story): Story | undefined {
-  const rank = (ideal: Story): number => {
-    const { common, parts } = likeness(ideal, story);
-    return parts ? common - MANY : common;
-  };
-  return [...ideals].sort((a, b) => rank(b) - rank(a))[0];
-}
-
-/** More decisions than a run can take. */
-const MANY = 1e6;
 
 function drivenLike({ world, limit, ambient }: SteadinessQuestion, story: Story): Story {
   const choices = chancesOf(story).map(({ arms, took }) => arms.indexOf(took));
