@@ -14,7 +14,7 @@ import { openSqliteLog } from './log/sqlite.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
 import { ownerKeyIn } from './seats/owner-key.ts';
-import { Rates } from './seats/rates.ts';
+import { type RateLimits, Rates } from './seats/rates.ts';
 import { sameSecret } from './seats/tokens.ts';
 import { startSockets } from './sockets/sockets.ts';
 
@@ -32,10 +32,11 @@ export interface ServerConfig {
   /** The folder of the built pages; null without pages. */
   readonly pages: string | null;
   readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
-  /** For tests: another store, judge, clock or library. */
+  /** For tests: another store, judge, clock, library or rates. */
   readonly log?: EventLog;
   readonly judging?: Judging;
   readonly now?: () => number;
+  readonly rates?: RateLimits;
   readonly challenge?: (key: string) => Challenge | undefined;
 }
 
@@ -88,7 +89,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
   const judging = config.judging ?? defaultJudging();
-  const rates = new Rates();
+  const rates = config.rates ?? new Rates();
   const rooms = new Rooms({ log, judging, now, challenge: config.challenge ?? readyChallenge, trouble });
   let addresses: readonly string[] = [];
   const { pages } = config;

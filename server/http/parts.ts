@@ -1,11 +1,11 @@
 import type { Request, Response } from 'express';
 import type { OpenRoom, Rooms } from '../rooms/rooms.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
-import type { Rates } from '../seats/rates.ts';
+import type { RateLimits } from '../seats/rates.ts';
 
 export interface HttpParts {
   readonly rooms: Rooms;
-  readonly rates: Rates;
+  readonly rates: RateLimits;
   readonly isOwner: (key: string | undefined) => boolean;
   /** The folder of the built pages; null where this server has none. */
   readonly pages: string | null;

@@ -18,6 +18,9 @@ const RATES = {
 
 export type RateName = keyof typeof RATES;
 
+/** What the ways in need of the rates; a test may lift them. */
+export type RateLimits = Pick<Rates, 'allows' | 'isUsedUp'>;
+
 export class Rates {
   readonly #limiters = Object.fromEntries(
     Object.entries(RATES).map(([name, rate]) => [name, new RateLimiterMemory(rate)]),

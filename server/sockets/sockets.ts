@@ -15,7 +15,7 @@ import { seatKey } from '../rooms/live-room.ts';
 import { mayHave } from '../rooms/newest.ts';
 import type { OpenRoom, Outlet, Rooms } from '../rooms/rooms.ts';
 import { carriedBy } from '../seats/cookies.ts';
-import type { RateName, Rates } from '../seats/rates.ts';
+import type { RateLimits, RateName } from '../seats/rates.ts';
 import { findSeat, welcome } from './hello.ts';
 import { passedOn } from './latest.ts';
 import { type Session, Sessions } from './session.ts';
@@ -23,7 +23,7 @@ import { type Session, Sessions } from './session.ts';
 export interface SocketsParts {
   readonly http: HttpServer;
   readonly rooms: Rooms;
-  readonly rates: Rates;
+  readonly rates: RateLimits;
   readonly isOwner: (key: string | undefined) => boolean;
   readonly now: () => number;
   readonly trouble: (what: string, error: unknown) => void;
