@@ -1,6 +1,7 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Finding, Reading, RunSummary, Verdict } from '../../shared/documents/verdict.ts';
 import { textIn, type Wording } from '../../shared/wording/wording.ts';
+import { oddsLines, steadinessLines } from './outlook-report.ts';
 
 /** The verdict as lines of text for a terminal: goals, runs with their readings, findings, points. */
 export function reportLines(challenge: Challenge, verdict: Verdict, words: Wording): string[] {
@@ -13,6 +14,7 @@ export function reportLines(challenge: Challenge, verdict: Verdict, words: Wordi
     '',
     ...verdict.runs.flatMap((run, i) => runLines(run, i, verdict.runs.length, words)),
     '',
+    ...outlookLines(verdict, words),
     ...findingLines(verdict.findings, words),
   ];
 }
@@ -22,7 +24,8 @@ function goalLines(challenge: Challenge, verdict: Verdict, words: Wording): stri
     const result = verdict.goals[i]!;
     const points = verdict.points[i]!;
     const sentence = words.goals.sentence(goal.formula, challenge.sheet, goal.start);
-    const number = `${words.numbers.short(result.margin, 1)} ${result.unit}`;
+    const places = result.unit === 'ratio' ? 2 : 1;
+    const number = `${words.numbers.short(result.margin, places)} ${result.unit}`;
     const run = result.run === undefined || verdict.runs.length < 2 ? '' : ` in run ${result.run + 1}`;
     const mark = result.met ? '✓' : goal.must ? '✗' : '–';
     const phrase = `${words.goals.margin(result, goal.formula)}${run} (margin ${number})`;
@@ -55,6 +58,15 @@ function readingLine(reading: Reading, words: Wording): string {
     ? `acts at ${at(reading.acted)} after ${words.numbers.time(reading.acted.t)}`
     : 'does not act before the end';
   return `  ${words.numbers.time(reading.t)}: reads ${[...reading.word].join(' ')}${mark}: ${name}, ${acted}`;
+}
+
+/** Chances and robots, which only entries have. */
+function outlookLines({ odds, steadiness }: Verdict, words: Wording): string[] {
+  const lines = [
+    ...(odds ? oddsLines(odds, words) : []),
+    ...(steadiness ? steadinessLines(steadiness, words) : []),
+  ];
+  return lines.length > 0 ? [...lines, ''] : [];
 }
 
 function findingLines(findings: readonly Finding[], words: Wording): string[] {

@@ -7,6 +7,7 @@ import { fresh } from './fresh.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { numbers } from './numbers.ts';
+import { outlook } from './outlook.ts';
 import { par } from './par.ts';
 import { points } from './points.ts';
 import { questions } from './questions.ts';
@@ -24,6 +25,7 @@ export const en = {
   judging,
   actions,
   par,
+  outlook,
   points,
   questions,
   refusals,
