@@ -39,4 +39,38 @@ describe('R-curve-radius', () => {
     const sheet = { given: drawn([{ ...halfTurn(8), id: 'given' }]) };
     expect(of('R-curve-radius', drawn([]), { sheet })).toEqual([]);
   });
+
+  /** Straights of a polygon drawn into a circle of radius r, each 15 degrees on, between two legs. */
+  const kinked = (r: number, kinks: number) => {
+    const at = (mm: number) => Math.round(mm * 100) / 100;
+    const corner = (k: number) => [r * Math.sin((k * Math.PI) / 12), r - r * Math.cos((k * Math.PI) / 12)];
+    const stops = Array.from({ length: kinks }, (_, k) => corner(k));
+    const end = (kinks * Math.PI) / 12 - Math.PI / 24;
+    const [x, y] = stops.at(-1)!;
+    stops.push([x! + 60 * Math.cos(end), y! + 60 * Math.sin(end)]);
+    return line('kinked', [40, 100], ...stops.map(([dx, dy]) => [at(150 + dx!), at(100 + dy!)] as const));
+  };
+
+  it('R-curve-radius finds a half-turn of small kinks as tight as the circle that they are drawn into', () => {
+    const [finding, ...others] = of('R-curve-radius', drawn([kinked(10, 12)]));
+    expect(others).toEqual([]);
+    expect(finding?.measured).toBeCloseTo(10, 0);
+    expect(finding).toMatchObject({ allowed: 15, severity: 'may-stop' });
+  });
+
+  it('R-curve-radius is silent for kinks drawn into a circle of exactly 15 mm, and finds 14.5', () => {
+    expect(of('R-curve-radius', drawn([kinked(15, 12)]))).toEqual([]);
+    expect(of('R-curve-radius', drawn([kinked(14.5, 12)]))).toHaveLength(1);
+  });
+
+  it('R-curve-radius leaves kinks of a right angle in all alone, as it does a corner', () => {
+    // The first kink is half of one: 5 and a half times 15 degrees, then 7 and a half times.
+    expect(of('R-curve-radius', drawn([kinked(5, 6)]))).toEqual([]);
+    expect(of('R-curve-radius', drawn([kinked(5, 8)]))).toHaveLength(1);
+  });
+
+  it('R-curve-radius does not add up kinks to either side', () => {
+    const stops = Array.from({ length: 20 }, (_, k) => [150 + 4 * k, 100 + (k % 2)] as const);
+    expect(of('R-curve-radius', drawn([line('shaky', [40, 100], ...stops)]))).toEqual([]);
+  });
 });
