@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type Design, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
+import { judge } from '../../../shared/judge/judge.ts';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { markFor } from '../../../shared/library/chart-words.ts';
 import { challengeOf, ofForty } from '../../disturbed.ts';
 
 /**
@@ -39,6 +42,16 @@ describe('faulty and unmarked versions', () => {
     const [half] = begun('late-choice');
     expect(half).toBeGreaterThan(9);
     expect(half).toBeLessThan(31);
+  });
+
+  test('the choice that comes too late works for all when it is moved, and when the robot is slowed down before it', () => {
+    const challenge = challengeOf('late-choice');
+    expect(ofForty(challenge, challenge.model)).toEqual([40]);
+    const slower = markFor(DEMO_KIT, { id: 'slower', line: 'way', at: 36, action: 'slower' })!;
+    const marks = [slower, ...challenge.begin!.drawing.marks];
+    const slowed: Design = { version: 1, drawing: { lines: [], marks } };
+    expect(judge(challenge, slowed, 'live').verdict).toMatchObject({ met: true, findings: [] });
+    expect(ofForty(challenge, slowed)).toEqual([40]);
   });
 
   test('without a mark about half take the left way, and about a third go straight on', () => {
