@@ -107,7 +107,8 @@ function explored(journey: Journey, ride: Ride): TrackChain | undefined {
 function comingTo({ track }: Journey, ride: Ride): Pick<Fork, 'at' | 'heading'> {
   const { at, arms } = track.nodes[ride.road.node]!;
   const back = arms.find((arm) => arm.edge === twin(ride.road.parts.at(-1)!.edge))!.heading;
-  return { at, heading: { x: -back.x, y: -back.y } };
+  // Never minus zero, which a file does not keep.
+  return { at, heading: { x: 0 - back.x, y: 0 - back.y } };
 }
 
 function leadOf(exploring: Exploring, outcome: Outcome, since: Seconds): Lead {
