@@ -116,7 +116,7 @@ function Outcome({ room, staged, duration }: OutcomeProps) {
   const ended = results.length === challenge.goals.length;
   return (
     <section className="outcome">
-      <GoalRows challenge={challenge} results={results} iconSize="1.1em" />
+      <GoalRows challenge={challenge} results={results} ways={judged.ways} iconSize="1.1em" />
       {room.standingsShown && ended && entry.verdict && (
         <p className="outcome-points">{board.show.points(entry.verdict.points)}</p>
       )}

@@ -4,6 +4,7 @@ import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, entriesOf, entryOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
+import { useWays } from '../parts/judging.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useDocument } from '../parts/use-document.ts';
@@ -148,10 +149,12 @@ function StageWhy({ room }: { readonly room: RoomState }) {
   const entry = room.stage.length === 1 ? entryOf(room, room.stage[0]!) : undefined;
   const challenge = useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null);
   const verdict = useDocument('verdict', entry?.verdict?.document ?? null);
+  const design = useDocument('design', entry?.design ?? null);
+  const ways = useWays(challenge.kind === 'here' ? challenge.value : null, design, verdict);
   if (challenge.kind !== 'here' || verdict.kind !== 'here') return null;
   return (
     <div className="show-why">
-      <VerdictView challenge={challenge.value} verdict={verdict.value} withPoints />
+      <VerdictView challenge={challenge.value} verdict={verdict.value} ways={ways} withPoints />
     </div>
   );
 }

@@ -74,7 +74,7 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
         <span className="desk-quiet">{desk.team.points(entry.verdict?.points ?? 0)}</span>
         {ways > 1 && <span className="desk-quiet">{desk.showing.runs(ways)}</span>}
       </figcaption>
-      {withGoals && <GoalRows challenge={challenge} results={staged.judged.verdict.goals} />}
+      {withGoals && <GoalRows challenge={challenge} results={judged.verdict.goals} ways={judged.ways} />}
     </figure>
   );
 }

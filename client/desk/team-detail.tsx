@@ -8,7 +8,8 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf, pointsSoFar } from '../parts/figures.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon } from '../parts/icon.tsx';
-import { useJudged } from '../parts/judging.ts';
+import type { WaysOfGoals } from '../parts/judge-here.ts';
+import { useJudged, useWays } from '../parts/judging.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
@@ -89,7 +90,9 @@ function DraftView({ room, team, challenge }: TeamDetailProps) {
       <BigPicture challenge={challenge} design={drawing?.design ?? null} verdict={judged?.verdict ?? null} />
       {!drawing && <p className="desk-quiet">{desk.building.nothingYet}</p>}
       {drawing && !judged && <p className="desk-quiet">{desk.team.checking} …</p>}
-      {judged && <VerdictView challenge={challenge} verdict={judged.verdict} withPoints={false} />}
+      {judged && (
+        <VerdictView challenge={challenge} verdict={judged.verdict} ways={judged.ways} withPoints={false} />
+      )}
     </>
   );
 }
@@ -104,6 +107,7 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
   const { desk } = useWords();
   const design = useDocument('design', entry.design);
   const verdict = useDocument('verdict', entry.verdict?.document ?? null);
+  const ways = useWays(challenge, design, verdict);
   const when = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(entry.at);
   return (
     <>
@@ -123,7 +127,9 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
         {entry.unjudged && <JudgeAgain entry={entry} />}
       </div>
       {verdict.kind === 'refused' && <Refused refusal={verdict.refusal} />}
-      {verdict.kind === 'here' && <VerdictView challenge={challenge} verdict={verdict.value} withPoints />}
+      {verdict.kind === 'here' && (
+        <VerdictView challenge={challenge} verdict={verdict.value} ways={ways} withPoints />
+      )}
     </>
   );
 }
@@ -186,11 +192,12 @@ function BigPicture({ challenge, design, verdict }: BigPictureProps) {
 interface VerdictViewProps {
   readonly challenge: Challenge;
   readonly verdict: Verdict;
+  readonly ways: WaysOfGoals | undefined;
   readonly withPoints: boolean;
 }
 
 /** Goals with margins, what the robot does, what the drawing rules say. */
-export function VerdictView({ challenge, verdict, withPoints }: VerdictViewProps) {
+export function VerdictView({ challenge, verdict, ways, withPoints }: VerdictViewProps) {
   const { desk, findings, actions, numbers } = useWords();
   const runs = verdict.runs.map((run) => `${actions.ending(run.ending)} (${numbers.time(run.duration)})`);
   const found = gravest(verdict.findings);
@@ -200,6 +207,7 @@ export function VerdictView({ challenge, verdict, withPoints }: VerdictViewProps
       <GoalRows
         challenge={challenge}
         results={verdict.goals}
+        ways={ways}
         points={withPoints ? verdict.points : undefined}
       />
       {runs.length > 0 && (

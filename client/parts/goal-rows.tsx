@@ -2,6 +2,7 @@ import { Check, Dices, X } from 'lucide-react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { GoalResult, PointLine } from '../../shared/documents/verdict.ts';
 import { Icon } from './icon.tsx';
+import type { WaysOfGoals } from './judge-here.ts';
 import { useWords } from './use-words.ts';
 import './goal-rows.css';
 
@@ -9,13 +10,15 @@ export interface GoalRowsProps {
   readonly challenge: Challenge;
   /** Absent: the goals are only named. */
   readonly results?: readonly GoalResult[] | undefined;
+  /** In how many ways missed goals are missed, where there are several. */
+  readonly ways?: WaysOfGoals | undefined;
   /** Shown at the end of each row that a line belongs to. */
   readonly points?: readonly PointLine[] | undefined;
   readonly iconSize?: number | string;
 }
 
 /** Each goal in a few words, whether it is met and by how much. */
-export function GoalRows({ challenge, results, points, iconSize = 18 }: GoalRowsProps) {
+export function GoalRows({ challenge, results, ways, points, iconSize = 18 }: GoalRowsProps) {
   const { goals } = useWords();
   return (
     <ul className="goal-rows">
@@ -27,7 +30,9 @@ export function GoalRows({ challenge, results, points, iconSize = 18 }: GoalRows
             {result && <GoalIcon result={result} size={iconSize} />}
             <span className="goal-words">
               <span className="goal-short">{goals.short(goal.formula, challenge.sheet, goal.start)}</span>
-              {result && <span className="goal-margin">{goals.margin(result, goal.formula)}</span>}
+              {result && (
+                <span className="goal-margin">{goals.far(result, goal.formula, ways?.[goal.id])}</span>
+              )}
             </span>
             {line && <GoalPoints line={line} />}
           </li>

@@ -2,7 +2,8 @@ import { useEffect, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
-import type { Judged } from '../../shared/judge/judge.ts';
+import type { JudgedHere, WaysOfGoals } from './judge-here.ts';
+import type { Loaded } from './use-document.ts';
 
 export interface JudgeOrder {
   readonly id: number;
@@ -11,7 +12,7 @@ export interface JudgeOrder {
   readonly level: Verdict['level'];
 }
 export type JudgeAnswer =
-  | { readonly id: number; readonly judged: Judged }
+  | { readonly id: number; readonly judged: JudgedHere }
   | { readonly id: number; readonly trouble: string };
 
 /** `now` before everything that waits; `idle` one at a time, when nothing else does. */
@@ -19,7 +20,7 @@ export type Urgency = 'now' | 'idle';
 
 interface Waiting {
   readonly order: JudgeOrder;
-  readonly done: (judged: Judged) => void;
+  readonly done: (judged: JudgedHere) => void;
   readonly failed: (error: Error) => void;
   /** Nobody wants it any more. */
   readonly dropped: () => boolean;
@@ -57,8 +58,8 @@ export const warmUpJudging = (): void => void theWorker();
 async function judgeInPage(waiting: Waiting): Promise<void> {
   const { challenge, design, level } = waiting.order;
   try {
-    const { judge } = await import('../../shared/judge/judge.ts');
-    waiting.done(judge(challenge, design, level));
+    const { judgeHere } = await import('./judge-here.ts');
+    waiting.done(judgeHere(challenge, design, level));
   } catch {
     // Neither could be loaded: the server is away. The next order tries the worker again.
     inPage = false;
@@ -86,7 +87,7 @@ function judgeAside(
   order: Omit<JudgeOrder, 'id'>,
   urgency: Urgency,
   dropped: () => boolean,
-): Promise<Judged | null> {
+): Promise<JudgedHere | null> {
   return new Promise((resolve, reject) => {
     const noLonger = () => {
       const gone = dropped();
@@ -107,7 +108,7 @@ function judgeAside(
 const AGAIN_MS = 3000;
 
 /** What is known of a design: designs never change, so each is judged once. */
-const known = new WeakMap<Design, { challenge: Challenge; judged: Judged }>();
+const known = new WeakMap<Design, { challenge: Challenge; judged: JudgedHere }>();
 
 /**
  * The verdict and traces of a design, worked out on this page; null until they are there. Bit for bit
@@ -117,7 +118,7 @@ export function useJudged(
   challenge: Challenge | null,
   design: Design | null,
   urgency: Urgency = 'now',
-): Judged | null {
+): JudgedHere | null {
   const [, setTurn] = useState(0);
   const before = design ? known.get(design) : undefined;
   const here = before?.challenge === challenge ? before : undefined;
@@ -142,4 +143,15 @@ export function useJudged(
     };
   }, [challenge, design, urgency, here]);
   return here?.judged ?? null;
+}
+
+/** In how many ways an entry misses its goals; judged here only where its verdict leaves that open. */
+export function useWays(
+  challenge: Challenge | null,
+  design: Loaded<Design>,
+  verdict: Loaded<Verdict>,
+): WaysOfGoals | undefined {
+  const several = verdict.kind === 'here' && verdict.value.runs.length > 1;
+  const open = several && verdict.value.goals.some(({ met }) => !met);
+  return useJudged(challenge, open && design.kind === 'here' ? design.value : null)?.ways;
 }

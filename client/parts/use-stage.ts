@@ -3,11 +3,11 @@ import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
-import type { Judged } from '../../shared/judge/judge.ts';
 import { durationOf } from '../../shared/picture/replay.ts';
 import type { Entry, EntryId, RoomState, Team } from '../../shared/room/state.ts';
 import type { StageClock } from '../../shared/wire/protocol.ts';
 import { entryOf, teamOf } from './figures.ts';
+import type { JudgedHere } from './judge-here.ts';
 import { useJudged } from './judging.ts';
 import { type Loaded, useDocument } from './use-document.ts';
 import { useLink, useLinkState } from './use-link.tsx';
@@ -19,7 +19,7 @@ export interface Staged {
   readonly challenge: Challenge;
   readonly design: Design;
   /** Worked out on this page: the engine is the server's. */
-  readonly judged: Judged;
+  readonly judged: JudgedHere;
   /** The run that is shown: the likeliest. Absent where the robot never started. */
   readonly trace: Trace | undefined;
 }

@@ -67,7 +67,11 @@ function Workbench({
     <main className="build" inert={resting}>
       <header className="build-head">
         <EmblemBadge emblem={team.emblem} size={30} />
-        <GoalsHead challenge={challenge} results={live.last?.verdict.goals ?? null} />
+        <GoalsHead
+          challenge={challenge}
+          results={live.last?.verdict.goals ?? null}
+          ways={live.last?.ways ?? {}}
+        />
         <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
         <TimeLeft building={room.building} />
       </header>

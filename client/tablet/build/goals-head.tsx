@@ -5,15 +5,17 @@ import type { GoalResult } from '../../../shared/documents/verdict.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
+import type { MissedWays, WaysOfGoals } from '../../parts/judge-here.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 
 export interface GoalsHeadProps {
   readonly challenge: Challenge;
   readonly results: readonly GoalResult[] | null;
+  readonly ways: WaysOfGoals;
 }
 
 /** The goals in the head of the page: open, until the drawing meets them, and by how much. */
-export function GoalsHead({ challenge, results }: GoalsHeadProps) {
+export function GoalsHead({ challenge, results, ways }: GoalsHeadProps) {
   const { building } = useWords().tablet;
   const sentence = textIn(challenge.sentence, useLocale());
   const [open, setOpen] = useState(false);
@@ -33,6 +35,7 @@ export function GoalsHead({ challenge, results }: GoalsHeadProps) {
             challenge={challenge}
             goal={goal}
             result={results?.find((each) => each.id === goal.id)}
+            ways={ways[goal.id]}
           />
         ))}
       </button>
@@ -45,6 +48,7 @@ export function GoalsHead({ challenge, results }: GoalsHeadProps) {
               challenge={challenge}
               goal={goal}
               result={results?.find((each) => each.id === goal.id)}
+              ways={ways[goal.id]}
             />
           ))}
         </ul>
@@ -57,6 +61,7 @@ interface GoalProps {
   readonly challenge: Challenge;
   readonly goal: Challenge['goals'][number];
   readonly result: GoalResult | undefined;
+  readonly ways: MissedWays | undefined;
 }
 
 function GoalIcon({ result }: { readonly result: GoalResult | undefined }) {
@@ -65,27 +70,27 @@ function GoalIcon({ result }: { readonly result: GoalResult | undefined }) {
   return <Icon of={icon} size={24} label={result?.met ? building.met : building.open} />;
 }
 
-function GoalShort({ challenge, goal, result }: GoalProps) {
+function GoalShort({ challenge, goal, result, ways }: GoalProps) {
   const { goals } = useWords();
   return (
     <span className="goal-in-head" data-met={result?.met ?? false}>
       <GoalIcon result={result} />
       <span>
         <span className="goal-name">{goals.short(goal.formula, challenge.sheet, goal.start)}</span>{' '}
-        {result && <span className="goal-far">{goals.margin(result, goal.formula)}</span>}
+        {result && <span className="goal-far">{goals.far(result, goal.formula, ways)}</span>}
       </span>
     </span>
   );
 }
 
-function GoalFull({ challenge, goal, result }: GoalProps) {
+function GoalFull({ challenge, goal, result, ways }: GoalProps) {
   const { goals } = useWords();
   return (
     <li data-met={result?.met ?? false}>
       <GoalIcon result={result} />
       <span>
         {goals.sentence(goal.formula, challenge.sheet, goal.start)}
-        {result && <span className="goal-far">{goals.margin(result, goal.formula)}</span>}
+        {result && <span className="goal-far">{goals.far(result, goal.formula, ways)}</span>}
       </span>
     </li>
   );

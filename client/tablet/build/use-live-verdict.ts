@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
-import type { Judged } from '../../../shared/judge/judge.ts';
+import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useJudged } from '../../parts/judging.ts';
 import type { DrawingSession } from './session.ts';
 import { useSessionState } from './use-session.ts';
@@ -11,9 +11,9 @@ const QUIET_MS = 1000;
 
 export interface LiveVerdict {
   /** What the engine says of the drawing as it is now; null while it is drawn or worked out. */
-  readonly now: Judged | null;
+  readonly now: JudgedHere | null;
   /** The last thing that was said, of whichever drawing. */
-  readonly last: Judged | null;
+  readonly last: JudgedHere | null;
 }
 
 /** The drawing once it has been left alone for a while; null while it is being drawn. */
@@ -33,7 +33,7 @@ function useSettled(session: DrawingSession): Design | null {
 export function useLiveVerdict(challenge: Challenge, session: DrawingSession): LiveVerdict {
   const settled = useSettled(session);
   const now = useJudged(challenge, settled);
-  const [last, setLast] = useState<Judged | null>(null);
+  const [last, setLast] = useState<JudgedHere | null>(null);
   useEffect(() => {
     if (now) setLast(now);
   }, [now]);

@@ -8,6 +8,7 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import { Icon } from '../../parts/icon.tsx';
+import { useWays } from '../../parts/judging.ts';
 import { Miniature } from '../../parts/miniature.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Refused } from '../../parts/refusal.tsx';
@@ -120,6 +121,7 @@ function EntryView({ entry, best, challenge, onTakeUp }: EntryViewProps) {
   const announce = useAnnounce();
   const design = useDocument('design', entry.design);
   const verdict = useDocument('verdict', entry.verdict?.document ?? null);
+  const ways = useWays(challenge, design, verdict);
   const points = pointsOf(entry);
   return (
     <div className="handing">
@@ -135,7 +137,12 @@ function EntryView({ entry, best, challenge, onTakeUp }: EntryViewProps) {
           {entry.late && <span>{handing.lateWord}</span>}
         </p>
         {verdict.kind === 'here' && (
-          <GoalRows challenge={challenge} results={verdict.value.goals} points={verdict.value.points} />
+          <GoalRows
+            challenge={challenge}
+            results={verdict.value.goals}
+            ways={ways}
+            points={verdict.value.points}
+          />
         )}
         {design.kind === 'here' && (
           <Button

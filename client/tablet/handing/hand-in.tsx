@@ -59,6 +59,7 @@ export function HandInDialog({ open, challenge, session, late, onClose, onYes }:
               <GoalRows
                 challenge={challenge}
                 results={judged?.verdict.goals}
+                ways={judged?.ways}
                 points={judged?.verdict.points}
               />
             </>

@@ -2,13 +2,13 @@ import { ArrowLeft } from 'lucide-react';
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
-import type { Judged } from '../../../shared/judge/judge.ts';
 import { durationOf } from '../../../shared/picture/replay.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { type ReplayMoment, ReplayView } from '../../canvas/replay-view.tsx';
 import { Button } from '../../parts/button.tsx';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import { Icon } from '../../parts/icon.tsx';
+import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useJudged } from '../../parts/judging.ts';
 import { Notice } from '../../parts/notice.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
@@ -70,7 +70,7 @@ function Back({ onBack }: { readonly onBack: () => void }) {
 }
 
 interface RunProps extends TryItProps {
-  readonly judged: Judged;
+  readonly judged: JudgedHere;
   readonly trace: Trace;
   readonly ways: readonly Trace[];
   readonly onWay: (way: number) => void;
@@ -107,7 +107,11 @@ function Run({ challenge, session, judged, trace, ways, onWay, onBack }: RunProp
         {ways.length > 1 && <Ways challenge={challenge} ways={ways} chosen={trace} onWay={onWay} />}
         <div className="trying-goals" data-known={moment?.over ?? false}>
           <h2>{trying.goals}</h2>
-          <GoalRows challenge={challenge} results={moment?.over ? judged.verdict.goals : undefined} />
+          <GoalRows
+            challenge={challenge}
+            results={moment?.over ? judged.verdict.goals : undefined}
+            ways={judged.ways}
+          />
           {moment?.over && ways.length > 1 && <Deciding judged={judged} ways={ways} chosen={trace} />}
         </div>
         <p className="quiet-words trying-note">{trying.acts}</p>
@@ -121,7 +125,7 @@ function Run({ challenge, session, judged, trace, ways, onWay, onBack }: RunProp
 }
 
 interface DecidingProps {
-  readonly judged: Judged;
+  readonly judged: JudgedHere;
   readonly ways: readonly Trace[];
   readonly chosen: Trace;
 }

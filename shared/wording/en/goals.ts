@@ -1,6 +1,7 @@
 import type { Goal } from '../../documents/challenge.ts';
 import { type Formula, isPredicate } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
+import type { GoalResult } from '../../documents/verdict.ts';
 import { clauseOf, oppositeOf, places, shortOf } from './goal-clauses.ts';
 import { margin } from './goal-margins.ts';
 import { lastingClause, timedClause } from './goal-moments.ts';
@@ -55,6 +56,17 @@ function short(formula: Formula, sheet: Sheet): string {
   return listed(parts, formula.kind, formula.of);
 }
 
+/** In how many of the ways that a robot can go a goal is missed. */
+interface Ways {
+  readonly missed: number;
+  readonly of: number;
+}
+
+const inWays = ({ missed, of }: Ways): string => {
+  if (missed < of) return `in ${numbers.words(missed)} of ${of} ways`;
+  return of === 2 ? 'in both ways' : `in all ${of} ways`;
+};
+
 export const goals = {
   /** One plain sentence: what must come true, and for whom, where it is for one of two travellers. */
   sentence: (formula: Formula, sheet: Sheet, start?: Goal['start']): string =>
@@ -68,5 +80,8 @@ export const goals = {
       : `From ${places.berth(sheet, start)}: ${short(formula, sheet)}`,
   /** How far from tipping over: "1.2 cm to spare", "short by 2 s". */
   margin,
+  /** The margin, and in how many of several ways the goal is missed: "17 cm away, in one of 2 ways". */
+  far: (result: GoalResult, formula: Formula, ways?: Ways): string =>
+    ways ? `${margin(result, formula)}, ${inWays(ways)}` : margin(result, formula),
   met: (met: boolean): string => (met ? 'met' : 'not met'),
 };

@@ -229,6 +229,14 @@ describe('margins', () => {
     expect(finish(1.2)).toBe('only just reached');
     expect(finish(-123)).toBe('12.3 cm away');
   });
+  test('a goal that is missed in some of several ways says in how many', () => {
+    const far = (ways?: { missed: number; of: number }) =>
+      goals.far(result({ margin: -170, by: 'finish' }), { kind: 'finish' }, ways);
+    expect(far()).toBe('17 cm away');
+    expect(far({ missed: 1, of: 2 })).toBe('17 cm away, in one of 2 ways');
+    expect(far({ missed: 2, of: 2 })).toBe('17 cm away, in both ways');
+    expect(far({ missed: 4, of: 4 })).toBe('17 cm away, in all 4 ways');
+  });
   test('a goal over too many runs is left to luck', () => {
     expect(goals.margin(result({ margin: -1, leftToLuck: true, by: 'luck' }), fast)).toBe('left to luck');
     const steady: Formula = { kind: 'steadiness', least: 0.9 };

@@ -1,0 +1,44 @@
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Design } from '../../shared/documents/design.ts';
+import type { Verdict } from '../../shared/documents/verdict.ts';
+import { dependsOnRuns } from '../../shared/goals/evaluate.ts';
+import { measureGoal } from '../../shared/goals/measure.ts';
+import { type Judged, judge } from '../../shared/judge/judge.ts';
+import { canonicalDrawing } from '../../shared/track/canonical.ts';
+
+/** In how many of the ways that count for a goal it is missed. */
+export interface MissedWays {
+  readonly missed: number;
+  readonly of: number;
+}
+
+/** By the goal's id; only for goals that are missed although the robot can go several ways. */
+export type WaysOfGoals = Readonly<Record<string, MissedWays>>;
+
+/** What the judge says, and for missed goals in how many ways: the verdict keeps the worst one only. */
+export interface JudgedHere extends Judged {
+  readonly ways: WaysOfGoals;
+}
+
+/** The engine as the pages use it, in the worker or in the page. */
+export function judgeHere(challenge: Challenge, design: Design, level: Verdict['level']): JudgedHere {
+  const judged = judge(challenge, design, level);
+  return { ...judged, ways: waysOf(challenge, design, judged) };
+}
+
+function waysOf(challenge: Challenge, design: Design, { verdict, traces }: Judged): WaysOfGoals {
+  const { sheet, kit } = challenge;
+  const drawing = canonicalDrawing(design.drawing, sheet.given);
+  const context = { sheet, drawing, robot: kit.robot, steadiness: verdict.steadiness };
+  const ways = challenge.goals.flatMap((goal) => {
+    const result = verdict.goals.find(({ id }) => id === goal.id);
+    const counted = traces.filter(({ start }) => goal.start === undefined || start === goal.start);
+    const unclear = !result || result.met || result.leftToLuck || result.open;
+    if (unclear || counted.length < 2 || !dependsOnRuns(goal.formula)) return [];
+    const missed = counted.filter(
+      (trace) => !measureGoal(goal, { traces: [trace], tooMany: false }, context).met,
+    );
+    return [[goal.id, { missed: missed.length, of: counted.length }] as const];
+  });
+  return Object.fromEntries(ways);
+}

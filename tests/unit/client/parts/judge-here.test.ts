@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { judgeHere } from '../../../../client/parts/judge-here.ts';
+import type { Challenge, Goal } from '../../../../shared/documents/challenge.ts';
+import type { Design } from '../../../../shared/documents/design.ts';
+import type { Formula } from '../../../../shared/documents/formula.ts';
+import { judge } from '../../../../shared/judge/judge.ts';
+import { DEMO_KIT } from '../../../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../../../shared/library/ready.ts';
+
+function ready(key: string): Challenge {
+  const one = readyChallenges(DEMO_KIT).find((each) => each.key === key);
+  if (!one?.playable) throw new Error(`no playable challenge ${key}`);
+  return one.challenge;
+}
+const NOTHING: Design = { version: 1, drawing: { lines: [], marks: [] } };
+const NOT_THERE: Formula = { kind: 'not', of: { kind: 'finish' } };
+const goal = (id: string, formula: Formula): Goal => ({ id, formula, must: true, weight: 1 });
+
+describe('judgeHere', () => {
+  const junction = { ...ready('ferry-junction'), goals: [goal('arrive', { kind: 'finish' })] };
+
+  it('a junction left to chance misses the finish in one of two ways', () => {
+    expect(judgeHere(junction, NOTHING, 'live').ways).toEqual({ arrive: { missed: 1, of: 2 } });
+  });
+
+  it('what no way meets is missed in all, what every way meets is not named', () => {
+    const goals = [
+      goal('never', { kind: 'and', of: [{ kind: 'finish' }, NOT_THERE] }),
+      goal('ever', { kind: 'or', of: [{ kind: 'finish' }, NOT_THERE] }),
+    ];
+    expect(judgeHere({ ...junction, goals }, NOTHING, 'live').ways).toEqual({ never: { missed: 2, of: 2 } });
+  });
+
+  it('one way, or a goal that no run decides, names no ways; the verdict is the judge’s', () => {
+    const { ways, ...judged } = judgeHere(junction, ready('ferry-junction').model!, 'live');
+    expect(ways).toEqual({});
+    expect(judged).toEqual(judge(junction, ready('ferry-junction').model!, 'live'));
+    const goals = [goal('marks', { kind: 'not', of: { kind: 'mark-limit', most: 5 } })];
+    expect(judgeHere({ ...junction, goals }, NOTHING, 'live').ways).toEqual({});
+  });
+});
