@@ -10,6 +10,7 @@ import { useKeys } from './keys.ts';
 import { needWords } from './team-card.tsx';
 import { TeamDetail } from './team-detail.tsx';
 import { TeamGrid } from './team-grid.tsx';
+import { useTeamNumbers } from './team-numbers.ts';
 import './build.css';
 
 /** While teams build: everybody at a glance, one team in full. */
@@ -19,10 +20,11 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
   const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
   const picked = room.teams.find((each) => each.id === team);
-  const picks: [string, () => void][] = room.teams
-    .slice(0, 9)
-    .map((each, i) => [String(i + 1), () => pickTeam(each.id)]);
-  useKeys(Object.fromEntries([...picks, ['Escape', () => pickTeam(null)]]), keysOn);
+  const numbers = useTeamNumbers(room.teams.length, (number) => {
+    const numbered = room.teams[number - 1];
+    if (numbered) pickTeam(numbered.id);
+  });
+  useKeys({ ...numbers, ...Object.fromEntries([['Escape', () => pickTeam(null)]]) }, keysOn);
   return (
     <div className="desk-two">
       <main className="desk-main">

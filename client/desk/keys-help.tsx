@@ -30,8 +30,8 @@ export function KeysHelp() {
     {
       title: keys.groups.teams,
       rows: [
-        ['1 … 9', keys.pick],
-        ['Shift 1 … 9', keys.second],
+        ['1 … 40', keys.pick],
+        ['Shift 1 … 40', keys.second],
         ['← → ↑ ↓', keys.move],
         ['Esc', keys.unpick],
       ],

@@ -16,6 +16,7 @@ import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { StagePanel } from './stage-panel.tsx';
 import { VerdictView } from './team-detail.tsx';
+import { useTeamNumbers } from './team-numbers.ts';
 import './show.css';
 
 /** Drawings on the board's stage: the best of each team one key away, any entry two clicks. */
@@ -23,9 +24,14 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const keysOn = useDesk((state) => state.keysOn);
   const stage = useStaging(room);
-  const numbers = room.teams.slice(0, 9).flatMap((team, i) => numberKeys(room, team, i, stage));
+  const withBest = (put: (entry: EntryId) => void) => (number: number) => {
+    const team = room.teams[number - 1];
+    const best = team && bestEntry(room, team.id);
+    if (best) put(best.id);
+  };
+  const numbers = useTeamNumbers(room.teams.length, withBest(stage.alone), withBest(stage.beside));
   const clear = () => void stage.ask({ kind: 'stage', entries: [] });
-  useKeys({ ...Object.fromEntries(numbers), x: room.stage.length > 0 ? clear : undefined }, keysOn);
+  useKeys({ ...numbers, x: room.stage.length > 0 ? clear : undefined }, keysOn);
   return (
     <div className="desk-two">
       <main className="desk-main show">
@@ -80,15 +86,6 @@ function useStaging(room: RoomState): Staging {
   };
 }
 
-function numberKeys(room: RoomState, team: Team, i: number, stage: Staging): [string, () => void][] {
-  const best = bestEntry(room, team.id);
-  if (!best) return [];
-  return [
-    [String(i + 1), () => stage.alone(best.id)],
-    [`Shift+${i + 1}`, () => stage.beside(best.id)],
-  ];
-}
-
 interface TeamRowProps {
   readonly room: RoomState;
   readonly team: Team;
@@ -110,7 +107,7 @@ function TeamRow({ room, team, place, stage }: TeamRowProps) {
         onClick={() => best && stage.alone(best.id)}
         aria-label={best ? desk.showing.entry(name, best.number) : `${name}, ${desk.showing.noEntry}`}
       >
-        <kbd>{place <= 9 ? place : ''}</kbd>
+        <kbd>{place}</kbd>
         <EmblemBadge emblem={team.emblem} />
         <span className="show-points">
           {best ? desk.building.points(best.verdict?.points ?? 0) : desk.showing.noEntry}
