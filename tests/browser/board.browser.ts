@@ -176,7 +176,7 @@ it('a replay runs on the desk’s clock: readings are called out and goals turn 
   expect(await page.locator('.goal-row[data-stand="met"]').count()).toBe(0);
   clock(0, true);
   await page.locator('.reading', { hasText: 'faster' }).first().waitFor();
-  await page.locator('.goal-row[data-stand="met"]', { hasText: 'Finish' }).waitFor();
+  await page.locator('.goal-row[data-stand="met"]', { hasText: 'Reach' }).waitFor();
   await page.getByText(/^Arrived after /).waitFor();
   expect(await page.locator('.goal-row[data-stand="met"]').count()).toBe(2);
   // The margin stands there once the run has ended.

@@ -12,9 +12,12 @@ export function TimeLeft({ building }: { readonly building: Building | null }) {
   if (!building) return null;
   if (building.ended)
     return (
-      <p className="time-left" title={words.timeOverNote}>
+      <p className="time-left">
         <Icon of={Timer} size={24} />
-        {words.timeOver}
+        <span>
+          {words.timeOver}
+          <span className="time-left-note">{words.timeOverNote}</span>
+        </span>
       </p>
     );
   if (building.until === null) return null;

@@ -5,10 +5,11 @@ import { numbers } from './numbers.ts';
 const { angle } = numbers;
 
 const CORNER: Readonly<Record<Finding['severity'], (v: Values) => string>> = {
-  stops: (v) => `The robot loses the line here: corners of ${angle(v.allowed)} or more are easiest.`,
+  stops: (v) => `The robot loses the line here. Open the corner to ${angle(v.allowed)} or more.`,
   'may-stop': (v) =>
     `The robot may take it for a junction. It gets round, but a waiting take left or take right would be used up here. Corners from ${angle(v.allowed)} on are safe.`,
-  untidy: (v) => `The robot gets round: corners of ${angle(v.allowed)} or more are easiest.`,
+  untidy: (v) =>
+    `The robot gets round. It is easier when you open the corner to ${angle(v.allowed)} or more.`,
 };
 
 const ARMS: Readonly<Partial<Record<FindingVariant, string>>> = {

@@ -105,7 +105,7 @@ const OPPOSITES: ForSome<string> = {
 /** For a narrow place: a few words, beside which the margin stands. */
 const SHORT: PerKind<string> = {
   ...CLAUSES,
-  finish: () => 'finish',
+  finish: (_, sheet) => `reach ${places.finish(sheet)}`,
   park: () => 'park',
   stretches: (wish) => {
     const how = wish.how === 'exactly' ? '' : `${HOW[wish.how]} `;

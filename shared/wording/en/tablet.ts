@@ -121,14 +121,14 @@ const building = {
   timeLeft: (seconds: number): string =>
     seconds >= 60 ? `${Math.ceil(seconds / 60)} min` : `${Math.max(0, Math.ceil(seconds))} s`,
   timeOver: 'Time is over',
-  timeOverNote: 'You may still hand in. It is kept as late.',
+  timeOverNote: 'You can still hand in late',
   lookHere: 'Look at the board',
   lookHereNote: 'Your drawing waits here.',
   away: 'No connection. Go on drawing, nothing gets lost.',
 };
 
 const things = (n: number): string =>
-  n === 0 ? 'Nothing to mend' : `${numbers.counted(n, 'thing', 'things')} to look at`;
+  n === 0 ? 'The line is fine' : `${numbers.counted(n, 'thing', 'things')} to look at`;
 
 const trying = {
   title: 'Try it',

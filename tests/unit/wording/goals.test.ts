@@ -19,7 +19,7 @@ const fast: Formula = { kind: 'stretches', pace: 'fast', how: 'exactly', count: 
 
 describe('goal sentences', () => {
   const table: [Formula, string, string][] = [
-    [{ kind: 'finish' }, 'Finish at the Lighthouse.', 'Finish'],
+    [{ kind: 'finish' }, 'Finish at the Lighthouse.', 'Reach the Lighthouse'],
     [{ kind: 'park', area: 'landing' }, 'Park at the Ferry landing.', 'Park'],
     [fast, 'Drive exactly one fast stretch of 15 cm or more.', 'One fast stretch of 15 cm'],
     [
@@ -162,7 +162,7 @@ describe('goal sentences', () => {
     expect(goals.sentence(either, sheet)).toBe(
       'Park at the Lighthouse; or finish at the Lighthouse and pass every gate.',
     );
-    expect(goals.short(either, sheet)).toBe('Park; or finish and every gate');
+    expect(goals.short(either, sheet)).toBe('Park; or reach the Lighthouse and every gate');
   });
   test('every formula reads as one sentence', () => {
     fc.assert(

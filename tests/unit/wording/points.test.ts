@@ -11,7 +11,7 @@ const challenge = {
 describe('lines of points', () => {
   test('a goal is named, and its margin says why', () => {
     const line = { reason: 'goal:end', got: 60, of: 60 };
-    expect(points.reason(line, challenge)).toBe('Finish');
+    expect(points.reason(line, challenge)).toBe('Reach the Lighthouse');
     expect(points.because(line)).toBeUndefined();
   });
   test('steadiness says how many robots made it', () => {
