@@ -24,7 +24,7 @@ describe('ready challenges', () => {
   test.each(drawn.map((c) => [c.id, c] as const))(
     '%s: what a team begins with is not met',
     (_, challenge) => {
-      const { verdict } = judge(challenge, challenge.begin ?? EMPTY_DESIGN, 'entry');
+      const { verdict } = judge(challenge, challenge.begin ?? EMPTY_DESIGN, 'live');
       expect(verdict.met).toBe(false);
       expect(verdict.total).toBeLessThan(25);
       if (challenge.play === 'mend') expect(verdict.findings.length).toBeGreaterThan(0);
