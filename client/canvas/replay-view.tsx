@@ -84,6 +84,7 @@ export function ReplayView({
                 <PlacedBox
                   key={`${place} ${reading.t}`}
                   className="reading"
+                  leader="reading-leader"
                   about={toScreen(view, reading.at)}
                   within={box}
                   clear={clear}
