@@ -1,9 +1,11 @@
 import type { Formula } from '../../documents/formula.ts';
 import { ahead, bend } from '../pen.ts';
-import { bareSheet, berth, design, type Recipe, rectangle } from '../recipe.ts';
+import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
 
 const CALLS: Formula = { kind: 'gates', gates: ['market', 'bakery'], ordered: true };
 const FAST = { kind: 'stretches', pace: 'fast', how: 'exactly', count: 1, length: 200 } as const;
+/** 18 of 20. */
+const BREEZE = { kind: 'steadiness', least: 0.9 } as const;
 const PARKED = { kind: 'park', area: 'landing' } as const;
 
 export const roundTheHarbour: Recipe = {
@@ -25,6 +27,7 @@ export const roundTheHarbour: Recipe = {
     { id: 'calls', formula: CALLS, must: true, weight: 2 },
     { id: 'fast', formula: FAST, must: true, weight: 2 },
     { id: 'park', formula: PARKED, must: true, weight: 2 },
+    { id: 'breeze', formula: both(PARKED, BREEZE), must: true, weight: 2 },
   ],
   cook: ({ line, marks }) => ({
     sheet: {

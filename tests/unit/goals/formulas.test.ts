@@ -17,6 +17,23 @@ describe('and', () => {
   });
 });
 
+describe('a goal for one of two travellers', () => {
+  const there = run([at.end('finished')], { finish: -4 });
+  const back = { ...run([at.end('lost')], { finish: 30 }), start: 'finish' as const };
+  const both = { traces: [there, back], tooMany: false };
+  const arrive = goal({ kind: 'finish' });
+
+  test('counts the runs from its berth alone, and names the run that decided', () => {
+    const forOne = measureGoal({ ...arrive, start: 'start' }, both, CONTEXT);
+    expect(forOne).toMatchObject({ met: true, margin: 4, run: 0 });
+    const forOther = measureGoal({ ...arrive, start: 'finish' }, both, CONTEXT);
+    expect(forOther).toMatchObject({ met: false, margin: -30, run: 1 });
+  });
+  test('without a berth it has to come true for both', () => {
+    expect(measureGoal(arrive, both, CONTEXT)).toMatchObject({ met: false, margin: -30, run: 1 });
+  });
+});
+
 describe('or', () => {
   test('the part that is furthest from failing decides', () => {
     const either: Formula = { kind: 'or', of: [{ kind: 'finish' }, { kind: 'turn-back', count: 1 }] };

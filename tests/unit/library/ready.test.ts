@@ -4,6 +4,7 @@ import { type Kit, reversed } from '../../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { SECOND_KIT } from '../../../shared/kit/second-kit.ts';
 import { playableOnPages, readyChallenges } from '../../../shared/library/ready.ts';
 
 const ready = readyChallenges(DEMO_KIT);
@@ -79,6 +80,19 @@ describe('readyChallenges', () => {
     const slower = { ...DEMO_KIT, robot: { ...robot, paces: { ...robot.paces, steady: 35 } } };
     expect(parWith(slower)).toEqual(new Set(['not-known']));
     expect(parWith({ ...DEMO_KIT, inks: DEMO_KIT.inks.slice(1) })).toEqual(new Set(['not-known']));
+  });
+
+  test('with the second kit each says whether it can be played; par is known of none', () => {
+    const second = readyChallenges(SECOND_KIT);
+    // Its chart has no tiptoe, and its robot goes straight on without being told to.
+    const missing = second.flatMap((one) => (one.playable ? [] : [[one.topic, one.missing.length] as const]));
+    expect(missing).toEqual([
+      [14, 0],
+      [17, 0],
+      [19, 1],
+      [20, 1],
+    ]);
+    for (const one of second) if (one.playable) expect(one.par).toBe('not-known');
   });
 
   test('a kit that waits for another time waits for that', () => {

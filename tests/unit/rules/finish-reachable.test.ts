@@ -17,6 +17,12 @@ describe('R-finish-reachable', () => {
     ]);
   });
 
+  it('R-finish-reachable is silent about a berth that robots only set out from', () => {
+    const short = line('short', [40, 100], [235, 100]);
+    const sheet = { finish: { ...berth(260, 100), startOnly: true } };
+    expect(of('R-finish-reachable', drawn([short]), { sheet })).toEqual([]);
+  });
+
   it('R-finish-reachable leaves a gap to R-loose-end, unless it is as wide as between separate lines', () => {
     const gap = (mm: number) => [line('a', [40, 100], [150, 100]), line('b', [150 + mm, 100], [260, 100])];
     for (const mm of [3, 14.9]) expect(of('R-finish-reachable', drawn(gap(mm)), finish)).toEqual([]);

@@ -33,6 +33,17 @@ describe('drive', () => {
     expect(eventsOf(trace, 'finish')[0]!.x).toBeCloseTo(45, 0);
   });
 
+  it('drives on through a berth that robots only set out from', () => {
+    const finish = { ...SHEET.finish!, at: { x: 150, y: 105 }, startOnly: true };
+    const through = drive(world(straight(), { finish }), UNDISTURBED);
+    expect(through.ending).toBe('stopped');
+    expect(eventsOf(through, 'end')[0]!.x).toBeCloseTo(260, -1);
+    expect(through.finish).toBeUndefined();
+    const start = { ...SHEET.start, startOnly: true };
+    const back = drive(world(straight(), { start }), { ...UNDISTURBED, start: 'finish' });
+    expect(back.ending).toBe('stopped');
+  });
+
   it('refuses to start from a finish berth that is not there', () => {
     const noFinish = { ...SHEET };
     delete noFinish.finish;
