@@ -48,6 +48,6 @@ const changed = (folders: readonly string[]): Stryker =>
     clearTextReporter: { reportTests: false, allowColor: false },
     htmlReporter: { fileName: '.artefacts/mutation/report.html' },
     jsonReporter: { fileName: '.artefacts/mutation/report.json' },
-    warnings: { slow: false },
+    warnings: true,
     allowConsoleColors: false,
   });
