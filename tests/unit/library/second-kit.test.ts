@@ -50,7 +50,8 @@ describe('ready challenges with the second kit', () => {
       expect(judge(challenge, begin, 'live').verdict.met).toBe(false);
     });
     test(`${one.key}: the maker's design meets it with this robot too, and nothing stops it`, () => {
-      const { verdict, refusal } = judge(challenge, model, 'live');
+      // What is wanted of many robots is measured for entries only.
+      const { verdict, refusal } = judge(challenge, model, 'entry');
       expect(refusal).toBeUndefined();
       expect(verdict.goals.filter((goal) => !goal.met)).toEqual([]);
       expect(verdict.findings.filter((finding) => finding.severity === 'stops')).toEqual([]);
