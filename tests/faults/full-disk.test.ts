@@ -112,12 +112,14 @@ describe('a full disk', () => {
     const { owner, word, tablet } = await lesson();
     await fillUp(tablet);
     const refusals = new Set<string>();
-    for (let i = 0; i < 200 && refusals.size < 2; i++) {
+    // Rooms first: a room takes more than a team, and a room full of teams would refuse for that.
+    for (let i = 0; i < 200 && refusals.size < 1; i++) {
       const opened = await post(server.url + ROUTES.openRoom, { chargerWatched: true }, owner);
       if (!opened.ok) refusals.add(`room ${codeOf(await opened.json())} ${opened.status}`);
+    }
+    for (let i = 0; i < 38 && refusals.size < 2; i++) {
       const joined = await post(server.url + ROUTES.join, { word });
       if (!joined.ok) refusals.add(`team ${codeOf(await joined.json())} ${joined.status}`);
-      if (opened.status === 429) break;
     }
     expect([...refusals].sort()).toEqual(['room store-full 507', 'team store-full 507']);
   });
