@@ -83,3 +83,9 @@ export function withLine(drawing: Drawing, line: Line, changed: Line, from: Mm):
     marks: drawing.marks.map(moved),
   };
 }
+
+/** Whether every mark on a drawn line begins on it: a line that got shorter may have left one behind. */
+export function keepsMarks({ lines, marks }: Drawing): boolean {
+  const lengths = new Map(lines.map((line) => [line.id, pathOf(line).length]));
+  return marks.every(({ line, at }) => at >= 0 && at <= (lengths.get(line) ?? at));
+}

@@ -23,6 +23,7 @@ import {
 } from './context.ts';
 import { corner } from './corner.ts';
 import { curveRadius } from './curve-radius.ts';
+import { keepsMarks } from './drawn.ts';
 import { finishReachable } from './finish-reachable.ts';
 import { givenLines } from './given-lines.ts';
 import { inkBudget } from './ink-budget.ts';
@@ -102,7 +103,7 @@ export function checkDrawing(context: RuleContext): Finding[] {
   const drafts = draftsOf(context);
   let tries = triesFor(context.drawing);
   return drafts.map(({ finding, mends }) => {
-    const candidates = tries > 0 && mends ? mends().slice(0, tries) : [];
+    const candidates = tries > 0 && mends ? mends().filter(keepsMarks).slice(0, tries) : [];
     tries -= candidates.length;
     const drawing = candidates.find((candidate) => isMended(context, drafts, finding, candidate));
     if (!drawing || !finding.remedy) return finding;

@@ -168,6 +168,7 @@ describe('a computed remedy', () => {
         for (const { id, remedy } of before) {
           if (!remedy?.design) continue;
           computed++;
+          expect(isDocument(remedy.design.drawing)).toBe(true);
           const after = checked({ ...design, drawing: remedy.design.drawing });
           expect(after.map((f) => f.id)).not.toContain(id);
           for (const rule of RULES) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawn, findings, line, mended, of, PIER, withRules } from './setting.ts';
+import { drawn, findings, line, mark, mended, of, PIER, withRules } from './setting.ts';
 
 /** A branch of 80 mm from the pier's (150, 100) that leaves at `degrees` from ahead. */
 const branch = (degrees: number) => {
@@ -65,5 +65,15 @@ describe('R-junction-angle', () => {
     expect(better.lines[1]?.pieces[0]?.to.y).toBe(100);
     expect(better.lines[0]).toEqual(PIER);
     expect(findings(better).filter(({ rule }) => rule.startsWith('R-junction'))).toEqual([]);
+  });
+
+  it('R-junction-angle leaves no mark behind the end of a line that gets shorter', () => {
+    // The branch begins on the pier; squared up it loses more than 3 mm there, and the mark stood at 1 mm.
+    const onwards = line('branch', [150, 100], [190, 30.72]);
+    const marked = drawn([PIER, onwards], [mark('m', 'branch', 1, 'CA')]);
+    const designs = findings(marked).flatMap(({ remedy }) => remedy?.design ?? []);
+    for (const { drawing } of designs) {
+      for (const { at } of drawing.marks) expect(at).toBeGreaterThanOrEqual(0);
+    }
   });
 });
