@@ -100,6 +100,17 @@ export function expMinus(x: number): number {
 /** Length of the vector (x, y). */
 export const norm = (x: number, y: number): number => Math.sqrt(x * x + y * y);
 
+/** The mean of at least one point. */
+export function meanOf(points: readonly PaperPoint[]): PaperPoint {
+  let x = 0;
+  let y = 0;
+  for (const p of points) {
+    x += p.x;
+    y += p.y;
+  }
+  return { x: x / points.length, y: y / points.length };
+}
+
 export const distance = (a: PaperPoint, b: PaperPoint): number => norm(b.x - a.x, b.y - a.y);
 
 export const degrees = (angle: Rad): number => (angle * 180) / Math.PI;

@@ -1,5 +1,5 @@
 import type { Kit } from '../documents/kit.ts';
-import { atan2 } from '../geometry/exact-math.ts';
+import { atan2, meanOf } from '../geometry/exact-math.ts';
 import { type Path, pointAt } from '../geometry/path.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
@@ -106,7 +106,7 @@ function nodesOf(
   for (const edge of edges) arms[edge.from]!.push(armOf(edge, layout.lines[edge.line]!.path, reach));
   return places.map((points, index) => {
     const own = arms[index]!.sort((a, b) => angleOf(a) - angleOf(b) || a.edge - b.edge);
-    return { index, kind: kindOf(own), at: middleOf(points), arms: own };
+    return { index, kind: kindOf(own), at: meanOf(points), arms: own };
   });
 }
 
@@ -129,14 +129,4 @@ function kindOf(arms: readonly Arm[]): TrackNode['kind'] {
   if (!a || !b) return 'end';
   if (arms.length > 2) return 'junction';
   return Math.PI - angleBetween(a, b) > TOLERANCE.ahead ? 'corner' : 'joint';
-}
-
-function middleOf(points: readonly PaperPoint[]): PaperPoint {
-  let x = 0;
-  let y = 0;
-  for (const p of points) {
-    x += p.x;
-    y += p.y;
-  }
-  return { x: x / points.length, y: y / points.length };
 }

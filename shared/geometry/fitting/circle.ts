@@ -1,4 +1,4 @@
-import { norm } from '../exact-math.ts';
+import { meanOf, norm } from '../exact-math.ts';
 import type { Mm, PaperPoint } from '../units.ts';
 
 export interface Circle {
@@ -21,16 +21,6 @@ export function circleFit(points: readonly PaperPoint[], steps = 20): Circle | u
     if (moved < 1e-9 * circle.radius) break;
   }
   return circle;
-}
-
-function meanOf(points: readonly PaperPoint[]): PaperPoint {
-  let x = 0;
-  let y = 0;
-  for (const p of points) {
-    x += p.x;
-    y += p.y;
-  }
-  return { x: x / points.length, y: y / points.length };
 }
 
 /** Kåsa's fit: least squares of x² + y² = 2ax + 2by + c. Small circles come out too small on short arcs. */
