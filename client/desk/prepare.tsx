@@ -29,7 +29,7 @@ export function PrepareLobby({ keysOn }: { readonly keysOn: boolean }) {
 }
 
 function OpenRoom({ keysOn }: { readonly keysOn: boolean }) {
-  const { desk, safety } = useWords();
+  const { desk } = useWords();
   const [watched, setWatched] = useState(false);
   const [busy, setBusy] = useState(false);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
@@ -48,14 +48,7 @@ function OpenRoom({ keysOn }: { readonly keysOn: boolean }) {
   return (
     <section className="prepare-box" aria-labelledby="open-title">
       <h2 id="open-title">{desk.preparing.openTitle}</h2>
-      <label className="prepare-tick">
-        <input type="checkbox" checked={watched} onChange={(event) => setWatched(event.target.checked)} />
-        <span>
-          <strong>{safety.stays}</strong>
-          <br />
-          {safety.staysNote}
-        </span>
-      </label>
+      <StaysTick checked={watched} disabled={false} onChange={setWatched} />
       {!watched && <p className="prepare-quiet">{desk.preparing.unwatched}</p>}
       <Button
         look="primary"
@@ -69,6 +62,32 @@ function OpenRoom({ keysOn }: { readonly keysOn: boolean }) {
       <Refused refusal={refusal} />
       <p className="prepare-quiet">{desk.preparing.openNote}</p>
     </section>
+  );
+}
+
+interface StaysTickProps {
+  readonly checked: boolean;
+  readonly disabled: boolean;
+  readonly onChange: (checked: boolean) => void;
+}
+
+/** Somebody says that they stay with the charger. */
+function StaysTick({ checked, disabled, onChange }: StaysTickProps) {
+  const { safety } = useWords();
+  return (
+    <label className="prepare-tick">
+      <input
+        type="checkbox"
+        checked={checked}
+        disabled={disabled}
+        onChange={(event) => onChange(event.target.checked)}
+      />
+      <span>
+        <strong>{safety.stays}</strong>
+        <br />
+        {safety.staysNote}
+      </span>
+    </label>
   );
 }
 
@@ -87,19 +106,11 @@ export function PrepareStep() {
           ) : (
             <>
               <Notice tone="caution">{safety.nobodyStays}</Notice>
-              <label className="prepare-tick">
-                <input
-                  type="checkbox"
-                  checked={false}
-                  disabled={busy}
-                  onChange={() => void ask({ kind: 'watch-charger' })}
-                />
-                <span>
-                  <strong>{safety.stays}</strong>
-                  <br />
-                  {safety.staysNote}
-                </span>
-              </label>
+              <StaysTick
+                checked={false}
+                disabled={busy}
+                onChange={() => void ask({ kind: 'watch-charger' })}
+              />
             </>
           )}
           <Refused refusal={refusal} />

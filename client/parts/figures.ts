@@ -1,5 +1,6 @@
 import { bestOfRounds, type Scored, standings } from '../../shared/points/standings.ts';
 import type { Entry, RoomState, Team, TeamId } from '../../shared/room/state.ts';
+import type { Together } from '../../shared/wording/en/board.ts';
 
 /** Index of the round being played; -1 before the first challenge. */
 export const currentRound = (room: RoomState): number => room.rounds.length - 1;
@@ -54,18 +55,7 @@ const scoredOf = (room: RoomState): Scored[] =>
     .map((entry) => ({ team: entry.team, round: entry.round, points: pointsOf(entry) }));
 
 /** What the class did together. */
-export interface ClassFigures {
-  readonly teams: number;
-  readonly challenges: number;
-  readonly entries: number;
-  readonly teamsHandedIn: number;
-  /** Teams that met at least one challenge. */
-  readonly teamsMet: number;
-  /** Teams whose best entry of a round has more points than their first one there. */
-  readonly teamsBetter: number;
-}
-
-export function classFigures(room: RoomState): ClassFigures {
+export function classFigures(room: RoomState): Together {
   const met = new Set(room.entries.filter((entry) => entry.verdict?.met).map((entry) => entry.team));
   const better = room.teams.filter((team) =>
     room.rounds.some((_, round) => {

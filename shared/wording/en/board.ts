@@ -16,7 +16,9 @@ export interface Together {
   readonly challenges: number;
   readonly entries: number;
   readonly teamsHandedIn: number;
+  /** Teams that met at least one challenge. */
   readonly teamsMet: number;
+  /** Teams whose best entry of a round has more points than their first one there. */
   readonly teamsBetter: number;
 }
 
