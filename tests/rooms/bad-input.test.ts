@@ -2,11 +2,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LIMITS, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { refusalSentence } from '../../shared/wording/en/refusals.ts';
 import {
+  buildingRoom,
   codeOf,
-  joinCookie,
   lineDesign,
-  openRoom,
-  ownerCookie,
   Page,
   quickJudging,
   seated,
@@ -23,14 +21,8 @@ let team: string;
 
 beforeAll(async () => {
   server = await testServer({ judging: quickJudging });
-  const owner = await ownerCookie(server);
-  const { word } = await openRoom(server.url, owner);
-  team = await joinCookie(server.url, word);
-  desk = await seated(server.url, 'desk', owner);
+  ({ desk, tablet, team } = await buildingRoom(server));
   board = await seated(server.url, 'board');
-  tablet = await seated(server.url, 'tablet', team);
-  seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
-  seqOf(await desk.command({ kind: 'start-building', seconds: null }));
 });
 afterAll(async () => {
   for (const page of [desk, board, tablet]) page.close();

@@ -198,3 +198,15 @@ export const quickJudging = {
   },
   close: async () => undefined,
 };
+
+/** A room in the building phase of `first-line`, with a desk and one tablet. The caller closes the pages. */
+export async function buildingRoom({ url, ownerKey }: TestServer, seconds: number | null = null) {
+  const owner = await ownerCookie({ url, ownerKey });
+  const { word } = await openRoom(url, owner);
+  const team = await joinCookie(url, word);
+  const desk = await seated(url, 'desk', owner);
+  const tablet = await seated(url, 'tablet', team);
+  seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
+  seqOf(await desk.command({ kind: 'start-building', seconds }));
+  return { owner, word, team, desk, tablet };
+}

@@ -3,11 +3,9 @@ import { readyChallenge } from '../../server/rooms/ready.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import {
+  buildingRoom,
   codeOf,
-  joinCookie,
   lineDesign,
-  openRoom,
-  ownerCookie,
   type Page,
   quickJudging,
   seated,
@@ -23,16 +21,10 @@ afterEach(async () => {
 });
 
 /** A desk and a tablet in the building phase of `first-line`. */
-async function building(): Promise<{ desk: Page; tablet: Page; cookies: [string, string] }> {
-  const owner = await ownerCookie(server);
-  const { word } = await openRoom(server.url, owner);
-  const team = await joinCookie(server.url, word);
-  const desk = await seated(server.url, 'desk', owner);
-  const tablet = await seated(server.url, 'tablet', team);
-  pages.push(desk, tablet);
-  await desk.command({ kind: 'choose-challenge', key: 'first-line' });
-  await desk.command({ kind: 'start-building', seconds: null });
-  return { desk, tablet, cookies: [owner, team] };
+async function building() {
+  const room = await buildingRoom(server);
+  pages.push(room.desk, room.tablet);
+  return room;
 }
 
 const handIn = (tablet: Page, design: unknown, id?: string) =>
@@ -122,13 +114,13 @@ describe('judging on the server', () => {
 
   it('judges it at the next start', async () => {
     server = await testServer({ judging: brokenJudging().judging });
-    const { desk, tablet, cookies } = await building();
+    const { desk, tablet, owner } = await building();
     await handIn(tablet, lineDesign(90));
     await desk.until('given up', () => desk.state?.entries[0]?.unjudged === true);
     const { dataDir } = server;
     await server.close();
     server = await testServer({ dataDir, judging: quickJudging });
-    const again = await seated(server.url, 'desk', cookies[0]);
+    const again = await seated(server.url, 'desk', owner);
     pages.push(again);
     await again.until('the verdict', () => Boolean(again.state?.entries[0]?.verdict));
     expect(again.state?.entries[0]).toMatchObject({ unjudged: false, verdict: { points: 0 } });
@@ -143,13 +135,13 @@ describe('judging on the server', () => {
       },
     };
     server = await testServer({ judging: never });
-    const { desk, tablet, cookies } = await building();
+    const { desk, tablet, owner } = await building();
     await handIn(tablet, lineDesign(150));
     await desk.until('the entry', () => desk.state?.entries.length === 1);
     const { dataDir } = server;
     await server.close();
     server = await testServer({ dataDir, judging: quickJudging });
-    const again = await seated(server.url, 'desk', cookies[0]);
+    const again = await seated(server.url, 'desk', owner);
     pages.push(again);
     await again.until('the verdict', () => Boolean(again.state?.entries[0]?.verdict));
     expect(again.state?.entries[0]?.verdict?.points).toBe(60);

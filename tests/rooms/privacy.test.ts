@@ -1,10 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
+  buildingRoom,
   codeOf,
   joinCookie,
   lineDesign,
-  openRoom,
-  ownerCookie,
   type Page,
   quickJudging,
   seated,
@@ -32,14 +31,10 @@ const marked = (mark: number) => {
 
 beforeAll(async () => {
   server = await testServer({ judging: quickJudging });
-  const owner = await ownerCookie(server);
-  const { word } = await openRoom(server.url, owner);
-  desk = await seated(server.url, 'desk', owner);
+  const room = await buildingRoom(server);
+  ({ desk, tablet: mine } = room);
   board = await seated(server.url, 'board');
-  mine = await seated(server.url, 'tablet', await joinCookie(server.url, word));
-  other = await seated(server.url, 'tablet', await joinCookie(server.url, word));
-  await desk.command({ kind: 'choose-challenge', key: 'first-line' });
-  await desk.command({ kind: 'start-building', seconds: null });
+  other = await seated(server.url, 'tablet', await joinCookie(server.url, room.word));
   await other.ask('latest', { kind: 'draft', round: 0, design: marked(DRAFT_MARK) });
   await other.command({ kind: 'hand-in', round: 0, design: marked(ENTRY_MARK) });
   await desk.until('the verdict', () => Boolean(desk.state?.entries[0]?.verdict));

@@ -1,10 +1,8 @@
 import { rmSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import {
-  joinCookie,
+  buildingRoom,
   lineDesign,
-  openRoom,
-  ownerCookie,
   type Page,
   quickJudging,
   seated,
@@ -35,14 +33,9 @@ const sit = async (...parts: Parameters<typeof seated>) => {
 
 async function building(seconds: number | null) {
   server = await testServer({ judging: quickJudging });
-  const owner = await ownerCookie(server);
-  const { word } = await openRoom(server.url, owner);
-  const team = await joinCookie(server.url, word);
-  const desk = await sit(server.url, 'desk', owner);
-  const tablet = await sit(server.url, 'tablet', team);
-  await desk.command({ kind: 'choose-challenge', key: 'first-line' });
-  await desk.command({ kind: 'start-building', seconds });
-  return { desk, tablet, owner, team };
+  const room = await buildingRoom(server, seconds);
+  pages.push(room.desk, room.tablet);
+  return room;
 }
 
 describe('a second start', () => {
