@@ -22,6 +22,7 @@ export function after(motion: Motion, time: Seconds): { readonly way: Mm; readon
 
 /** The time that a motion needs for a way; the target must not be 0. */
 export function timeFor(motion: Motion, way: Mm): Seconds {
+  if (way <= 0) return 0;
   const { speed, target } = motion;
   const ramp = rampTime(motion);
   const rampWay = ((speed + target) / 2) * ramp;
