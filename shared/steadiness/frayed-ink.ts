@@ -1,5 +1,6 @@
 import type { Cause, Interval, Stray } from '../documents/outlook.ts';
-import { pathFoot, pointAt } from '../geometry/path.ts';
+import { pathFoot, pathPart, pointAt } from '../geometry/path.ts';
+import type { PieceEnds } from '../geometry/piece.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
 import { wilsonInterval } from './statistics.ts';
@@ -10,7 +11,8 @@ export interface FrayedStretch {
   readonly line: string;
   readonly from: Mm;
   readonly to: Mm;
-  /** The middle of the stretch. */
+  /** The stretch itself, to be drawn, and its middle. */
+  readonly pieces: readonly PieceEnds[];
   readonly at: PaperPoint;
   /** How many robots, why, and what that says of all robots. */
   readonly left: number;
@@ -67,6 +69,7 @@ function stretchOf(
     line: id,
     from,
     to,
+    pieces: pathPart(path, from, to),
     at: pointAt(path, (from + to) / 2),
     left,
     causes,
