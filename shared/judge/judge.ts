@@ -125,6 +125,8 @@ function verdictOf({ challenge, drawing, level, findings, traces, goals, outlook
   const steadiness = outlook.steadiness?.weather === 'calm' ? undefined : outlook.steadiness;
   const points = pointLines(challenge.goals, goals, { stopped, thrift, steadiness });
   const mustMet = challenge.goals.every((goal, i) => !goal.must || goals[i]!.met || goals[i]!.open);
+  // Where answers are asked for there is nothing that a drawing could meet.
+  const hasGoals = challenge.goals.length > 0;
   return {
     version: 1,
     engine: ENGINE_VERSION,
@@ -133,7 +135,7 @@ function verdictOf({ challenge, drawing, level, findings, traces, goals, outlook
     runs: traces.map(summaryOf),
     ...outlook,
     goals: [...goals],
-    met: mustMet && !stopped,
+    met: hasGoals && mustMet && !stopped,
     points,
     total: totalOf(points),
   };

@@ -3,6 +3,7 @@ import { Answers, AnswersVerdict, NO_ANSWERS } from '../../../shared/documents/a
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
+import { judge } from '../../../shared/judge/judge.ts';
 import { answerKey, answersOfRun, judgeAnswers, questionsOf } from '../../../shared/judge/predict.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { challengeOf, disturbedRuns, ofForty } from '../../disturbed.ts';
@@ -175,6 +176,10 @@ describe('judgeAnswers', () => {
       JSON.parse(JSON.stringify(writeDocument(AnswersVerdict, verdict))),
     );
     expect(read).toEqual({ ok: true, value: verdict });
+  });
+
+  test('a drawing meets nothing where answers are asked for', () => {
+    expect(judge(challenge, EMPTY_DESIGN, 'live').verdict).toMatchObject({ met: false, total: 0, goals: [] });
   });
 
   test('a question answered twice is refused', () => {
