@@ -3,6 +3,7 @@ import type { Action, Kit } from '../documents/kit.ts';
 import { DEMO_KIT } from '../kit/demo-kit.ts';
 import { RECIPES } from './challenges/index.ts';
 import { actionNamed } from './chart-words.ts';
+import { PARS } from './pars.ts';
 import { type Recipe, toolsFor } from './recipe.ts';
 import { drivesAlike } from './same-kit.ts';
 
@@ -44,6 +45,8 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
   if (recipe.goingStraightSolves && kit.robot.unmarkedJunction === 'straight')
     return { key, topic, title, playable: false, missing: [], doneByItself: true };
   const { teaches, mistakes, ask } = recipe.note;
+  const asMade = drivesAlike(kit, DEMO_KIT);
+  const cost = asMade ? PARS[key] : undefined;
   const challenge: Challenge = {
     version: 1,
     id: key,
@@ -60,9 +63,10 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
     ...(weather ? { weather } : {}),
     ...(begin ? { begin } : {}),
     ...(model ? { model } : {}),
+    ...(cost === undefined ? {} : { par: cost }),
     note: { teaches: { en: teaches }, mistakes: { en: mistakes }, ask: { en: ask } },
   };
-  const par = drivesAlike(kit, DEMO_KIT) ? 'known' : 'not-known';
+  const par = asMade ? 'known' : 'not-known';
   return { key, topic, title, playable: true, challenge, par };
 }
 

@@ -10,7 +10,7 @@ import { layOut } from '../track/layout.ts';
 
 /** What the real run says of a design. */
 export interface Confirmed {
-  /** Every must-goal is met by every undisturbed run, and nothing stops the robot. */
+  /** Every must-goal is met, and nothing stops the robot. */
   readonly met: boolean;
   /** At least 19 of 20 slightly different robots do the same. Asked only where it is met. */
   readonly steady: boolean;
@@ -25,6 +25,8 @@ const MOST_STRAYS = 1;
 export function confirm(challenge: Challenge, design: Design): Confirmed {
   const { verdict, traces } = judge(challenge, design, 'live');
   if (!verdict.met) return NOT_MET;
+  const isOpen = verdict.goals.some((goal) => goal.open);
+  if (isOpen && !judge(challenge, design, 'entry').verdict.met) return NOT_MET;
   const { sheet, kit, starts, limits, light = SAME_LIGHT, weather = USUAL_WEATHER } = challenge;
   const world = worldOf(layOut(sheet, canonicalDrawing(design.drawing, sheet.given)), sheet, kit);
   const question = { world, starts, limit: limits.time, ambient: light, weather, runs: traces };

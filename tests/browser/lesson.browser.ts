@@ -122,16 +122,16 @@ it('plays from the prepared desk to the saved results', async () => {
   await second.page.locator('.trying-goals').getByText('missing').waitFor();
   await second.page.getByRole('button', { name: 'Back to the drawing' }).click();
   await handIn(second.page);
-  await second.page.getByText('0 of 60').waitFor();
+  await second.page.getByText('0 of 45').waitFor();
   await handIn(first.page);
-  await first.page.getByText('60 of 60').waitFor();
+  await first.page.getByText('45 of 45').waitFor();
   await picture(desk.page, 'lesson-desk');
 
   // Bell hands in again; its best counts.
   await second.page.getByRole('button', { name: 'Back to the drawing' }).click();
   await placeMark(second.page, right, 'faster', [140, 160]);
   await handIn(second.page);
-  await second.page.getByText('60 of 60').waitFor();
+  await second.page.getByText('45 of 45').waitFor();
   expect(await board.page.getByText(/\b100\b/).count()).toBe(0);
 
   // Show: the best of a team by one key, then both side by side, then the standings.

@@ -116,7 +116,7 @@ describe('the tablet while the server is dead', () => {
     await page.getByText('It goes as soon as the connection is back').waitFor();
     const server = await testServer({ port, dataDir, pages: PAGES });
     try {
-      await page.getByText('0 of 60').waitFor();
+      await page.getByText('0 of 45').waitFor();
       await page.reload();
       await page.getByText(/1 thing|things to look at/).waitFor();
       await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);

@@ -144,7 +144,7 @@ describe('the tablet', () => {
     await hand.drag([50, 160], [200, 160]);
     await page.getByRole('button', { name: 'Hand in' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
-    await page.getByText('0 of 60').waitFor();
+    await page.getByText('0 of 45').waitFor();
     const entry = await kept(page, ofLines(1));
     await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await page.getByRole('button', { name: 'Start again' }).click();

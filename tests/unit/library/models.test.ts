@@ -10,13 +10,15 @@ const drawn = challenges.filter((challenge) => challenge.play !== 'predict');
 
 describe('ready challenges', () => {
   test.each(drawn.map((c) => [c.id, c] as const))(
-    '%s: the maker’s design gets full points, and no rule has anything to say',
+    '%s: the maker’s design gets full points unless a cheaper one is known, and no rule has anything to say',
     (_, challenge) => {
       const { verdict, refusal } = judge(challenge, challenge.model!, 'entry');
       expect(refusal).toBeUndefined();
       expect(verdict.findings).toEqual([]);
       expect(verdict.goals.filter((goal) => !goal.met)).toEqual([]);
-      expect(verdict).toMatchObject({ met: true, total: 100 });
+      // Goals have 75 of 100 and thrift 25, of which half: one mark does what the maker does with two.
+      const total = challenge.id === 'in-time-for-the-ferry' ? 87 : 100;
+      expect(verdict).toMatchObject({ met: true, total });
       expect(verdict.runs).toHaveLength(challenge.starts.length);
     },
   );

@@ -52,6 +52,7 @@ describe('parOf', () => {
       expect(par.cost).toBe(20 * (BY_HAND[id] ?? Number.NaN));
       expect(par.cost).toBeLessThanOrEqual(costOf(challenge.model!.drawing));
       expect(costOf(par.design.drawing)).toBe(par.cost);
+      expect(challenge.par).toBe(par.cost);
       const { verdict } = judge(challenge, par.design, 'live');
       expect(verdict.met).toBe(true);
       expect(verdict.runs).toHaveLength(challenge.starts.length);
@@ -61,12 +62,25 @@ describe('parOf', () => {
   test.each(challenges.filter((c) => c.play === 'draw').map((c) => [c.id, c] as const))(
     '%s: the cost of the maker’s design',
     (_, challenge) => {
-      expect(found(parOf(challenge))).toMatchObject({ proof: 'model', design: challenge.model });
+      const par = found(parOf(challenge));
+      expect(par).toMatchObject({ proof: 'model', design: challenge.model });
+      // Files hold hundredths: kept upwards, so that the design itself has par.
+      expect(challenge.par! - par.cost).toBeGreaterThanOrEqual(0);
+      expect(challenge.par! - par.cost).toBeLessThan(0.01);
     },
   );
 
   test('a mend of lines: the cost of the maker’s design', () => {
     expect(found(parOf(named('sharp-corner'))).proof).toBe('model');
+  });
+
+  test('a goal about many robots is settled by driving them', () => {
+    const landing = named('park-on-the-landing');
+    const steady = { kind: 'steadiness', least: 0.95 } as const;
+    const goals = [...landing.goals, { id: 'steady', formula: steady, must: true, weight: 1 }];
+    const par = found(parOf({ ...landing, goals }));
+    expect(par.cost).toBe(20);
+    expect(judge({ ...landing, goals }, par.design, 'entry').verdict.met).toBe(true);
   });
 
   test('a predict has nothing to draw', () => {

@@ -53,7 +53,8 @@ describe('npm run judge', () => {
   test('an unmet design by the key of a ready challenge: exit code 1, the corner and its angle', () => {
     const { code, out } = command('--challenge', 'one-fast-stretch', '--design', UNMET);
     expect(code).toBe(1);
-    expect(out).toContain('Not met: 40 of 100 points');
+    // Goals have 75 of 100 beside thrift; the finish is two fifths of them.
+    expect(out).toContain('Not met: 30 of 100 points');
     expect(out).toContain('15 cm missing');
     expect(out).toContain('Sharp corner (42°) at 222, 160 mm');
   });
