@@ -183,6 +183,12 @@ describe('a computed remedy', () => {
   });
 });
 
+const NEST = [
+  { x: 90, y: 90 },
+  { x: 200, y: 95 },
+  { x: 120, y: 150 },
+];
+
 describe('any drawing that the documents accept', () => {
   const step = fc.integer({ min: -2000, max: 44_000 }).map((n) => n / 100);
   const near = fc.integer({ min: 9900, max: 10_300 }).map((n) => n / 100);
@@ -225,13 +231,23 @@ describe('any drawing that the documents accept', () => {
       fc.property(anything, fc.constantFrom(...KITS), fc.boolean(), (drawing, one, turns) => {
         fc.pre(isDocument(drawing));
         const kit: Kit = { ...one, robot: { ...one.robot, looseEnd: turns ? 'turn-back' : 'stop' } };
-        const sheet = sheetFrom({ x: 100, y: 100 }, { x: 300, y: 200 });
-        const findings = found({ kit, sheet, drawing });
+        // Every other line is given, and an area to keep out of lies across the middle.
+        const part = (given: number): Drawing => {
+          const lines = drawing.lines.filter((_, i) => i % 2 === given);
+          return { lines, marks: drawing.marks.filter((m) => lines.some((line) => line.id === m.line)) };
+        };
+        const own = part(0);
+        const sheet = {
+          ...sheetFrom({ x: 100, y: 100 }, { x: 300, y: 200 }),
+          keepOut: [{ id: 'nest', name: { en: 'nest' }, polygon: NEST }],
+          given: part(1),
+        };
+        const findings = plainFindings(ruleContext(sheet, own, kit, ['start'], { ink: 100, marks: 1 }));
         expect(new Set(findings.map((f) => f.id)).size).toBe(findings.length);
         for (const { measured, place } of findings) {
           expect([measured ?? 0, place.at.x, place.at.y].every(Number.isFinite)).toBe(true);
-          if (place.kind === 'stretch') expect(drawing.lines.map((l) => l.id)).toContain(place.line);
-          if (place.kind === 'mark') expect(drawing.marks.map((m) => m.id)).toContain(place.mark);
+          if (place.kind === 'stretch') expect(own.lines.map((l) => l.id)).toContain(place.line);
+          if (place.kind === 'mark') expect(own.marks.map((m) => m.id)).toContain(place.mark);
         }
       }),
       { numRuns: 60 },
