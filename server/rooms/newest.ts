@@ -1,4 +1,4 @@
-import type { Seat } from '../../shared/room/events.ts';
+import type { RoomEvent, RoomFact, Seat } from '../../shared/room/events.ts';
 import type { RoomState, TeamId } from '../../shared/room/state.ts';
 import type { Doing, LatestDown } from '../../shared/wire/protocol.ts';
 import type { EventLog, LatestRecord } from '../log/event-log.ts';
@@ -8,6 +8,9 @@ const KEEP_EVERY_MS = 1000;
 
 const keyOf = (value: LatestDown) =>
   value.kind === 'stage-clock' ? value.kind : `${value.kind} ${value.team}`;
+
+/** What puts another stage, or none, in the place of the one that the clock belongs to. */
+const NEW_STAGE: readonly RoomFact['kind'][] = ['staged', 'phase-changed', 'challenge-chosen'];
 
 /** Whether a seat may have a value: drafts go to the desk and to their own team, words to the wall too. */
 export function mayHave(seat: Seat, value: LatestDown): boolean {
@@ -36,17 +39,27 @@ export class Newest {
 
   static async load(log: EventLog, room: string): Promise<Newest> {
     const kept = await log.latest(room);
+    const values = kept.map((record) => JSON.parse(record.value) as LatestDown | null);
     return new Newest(
       log,
       room,
-      kept.map((record) => JSON.parse(record.value) as LatestDown),
+      values.filter((value) => value !== null),
     );
+  }
+
+  /** Call after every append: values that the events have made old are dropped. */
+  look(events: readonly RoomEvent[]): void {
+    if (!events.some(({ fact }) => fact !== null && NEW_STAGE.includes(fact.kind))) return;
+    if (this.#values.delete('stage-clock')) this.#keepSoon('stage-clock');
   }
 
   put(value: LatestDown): void {
     const key = keyOf(value);
     this.#values.set(key, value);
-    if (value.kind === 'doing') return;
+    if (value.kind !== 'doing') this.#keepSoon(key);
+  }
+
+  #keepSoon(key: string): void {
     this.#unkept.add(key);
     this.#timer ??= setTimeout(() => void this.keep(), KEEP_EVERY_MS);
   }
@@ -68,7 +81,10 @@ export class Newest {
     this.#timer = null;
     const keys = [...this.#unkept];
     this.#unkept.clear();
-    const records = keys.map((key): LatestRecord => ({ key, value: JSON.stringify(this.#values.get(key)) }));
+    // A value that was dropped is kept as null, so that the next process does not find the old one.
+    const records = keys.map(
+      (key): LatestRecord => ({ key, value: JSON.stringify(this.#values.get(key) ?? null) }),
+    );
     if (records.length === 0) return this.#keeping;
     this.#keeping = this.#keeping
       .then(() => this.#log.keepLatest(this.#room, records))

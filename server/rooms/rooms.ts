@@ -105,9 +105,13 @@ export class Rooms {
 
   async #load(id: string): Promise<OpenRoom | undefined> {
     const { log, now } = this.#parts;
-    const room = await LiveRoom.load({ log, now, told: (r, events) => this.#told(r, events) }, id);
-    if (!room) return undefined;
     const newest = await Newest.load(log, id);
+    const told = (r: LiveRoom, events: readonly RoomEvent[]) => {
+      newest.look(events);
+      this.#told(r, events);
+    };
+    const room = await LiveRoom.load({ log, now, told }, id);
+    if (!room) return undefined;
     this.#deadlines.look(room);
     this.#judge.look(room);
     return { room, newest };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MemoryLog } from '../../../server/log/memory.ts';
 import { mayHave, Newest } from '../../../server/rooms/newest.ts';
+import type { RoomFact } from '../../../shared/room/events.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import type { LatestDown } from '../../../shared/wire/protocol.ts';
 
@@ -68,6 +69,22 @@ describe('Newest', () => {
     const again = await Newest.load(log, 'r1');
     expect(again.seenBy(T1, state, () => true)).toEqual([draft('t1', 49)]);
     expect((await log.latest('r1')).length).toBe(1);
+  });
+
+  it('drops the clock of a stage when another takes its place, also for the next process', async () => {
+    const { log, values } = await newest();
+    const happens = (fact: RoomFact) => values.look([{ seq: 2, at: 1, version: 2, fact }]);
+    values.put(clock);
+    await values.keep();
+    happens({ kind: 'look-here', on: true });
+    expect(values.seenBy(BOARD, state, () => true)).toContainEqual(clock);
+    happens({ kind: 'staged', entries: ['e1'], designs: ['d1'], verdicts: [] });
+    await values.keep();
+    const again = await Newest.load(log, 'r1');
+    for (const each of [values, again])
+      expect(each.seenBy(BOARD, state, () => true)).not.toContainEqual(clock);
+    values.put(clock);
+    expect(values.seenBy(BOARD, state, () => true)).toContainEqual(clock);
   });
 
   it('tries a failed write again with the next one', async () => {
