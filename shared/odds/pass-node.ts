@@ -3,6 +3,7 @@ import type { Mm, Seconds } from '../geometry/units.ts';
 import { MODEL } from '../run/model.ts';
 import { exitFor, exitsOf } from '../track/arms.ts';
 import { twin } from '../track/track.ts';
+import { wayTaken } from './mind.ts';
 import { endTurnTime, halfTurnTime, halfWidth, searchTime, type Turn, turnBy } from './motion.ts';
 import { endAt, type Outcome, type Ride } from './ride.ts';
 import { edgeUnder, type Journey, looksLikeJunction, turnAt } from './roads.ts';
@@ -80,13 +81,8 @@ function passJunction(journey: Journey, ride: Ride): Outcome | undefined {
   const ways = waysAhead(journey, ride);
   const seenFor = ride.sinceJunction - kit.robot.barAhead + halfWidth(kit);
   if (seenFor < MODEL.pause && ways.includes('straight')) return takeOver(journey, ride);
-  const chosen = ride.pending;
-  ride.pending = undefined;
-  if (chosen && ways.includes(chosen)) return take(journey, ride, chosen);
-  if (kit.robot.unmarkedJunction === 'straight' && ways.includes('straight'))
-    return take(journey, ride, 'straight');
-  if (ways.length === 1) return take(journey, ride, ways[0]!);
-  return { kind: 'fork', ride };
+  const taken = wayTaken(ride, kit, ways);
+  return taken ? take(journey, ride, taken.way) : { kind: 'fork', ride };
 }
 
 /** A junction too soon after the last one goes unnoticed. */

@@ -1,9 +1,9 @@
-import { actionOf, type Kit, PACES } from '../documents/kit.ts';
+import { type Action, actionOf, type Kit, PACES } from '../documents/kit.ts';
 import type { Mm, Seconds } from '../geometry/units.ts';
-import { RUN_RULES } from '../run/model.ts';
+import { changeMind, enqueue, isOver, nextMoment, takeDue } from './mind.ts';
 import { after, halfWidth, timeFor } from './motion.ts';
 import { passNode, turnBack } from './pass-node.ts';
-import { changeMind, endAt, enqueue, type Outcome, placeKey, type Ride } from './ride.ts';
+import { endAt, type Outcome, placeKey, type Ride } from './ride.ts';
 import type { Journey } from './roads.ts';
 import { stopsOn } from './stops.ts';
 
@@ -47,10 +47,8 @@ function understand(kit: Kit, ride: Ride, word: string): void {
 function rideTo(journey: Journey, ride: Ride, way: Mm): Outcome | 'turned' | undefined {
   const { kit } = journey;
   for (;;) {
-    if (ride.arrivedAt !== undefined && ride.t >= ride.arrivedAt + RUN_RULES.afterFinish) {
-      return endAt(journey, ride, 'finished');
-    }
-    const due = nextMoment(journey, ride);
+    if (isOver(ride)) return endAt(journey, ride, 'finished');
+    const due = nextMoment(ride, (action) => mayBegin(journey, ride, action));
     const target = kit.robot.paces[PACES[ride.pace]!];
     const share = ride.t < ride.heldUntil ? 0 : shareAt(journey, ride);
     const left = Math.max(0, way - ride.way);
@@ -86,36 +84,23 @@ function shareAt({ kit }: Journey, { road, way }: Ride): number {
   return bend?.share ?? 1;
 }
 
-/** When something happens next: an action, the end of waiting, or the end of a run that has arrived. */
-function nextMoment(journey: Journey, ride: Ride): Seconds {
-  let due = Number.POSITIVE_INFINITY;
-  for (const waiting of ride.queue) {
-    if (waiting.action.kind !== 'turn-back' || canTurn(journey, ride)) due = Math.min(due, waiting.due);
-  }
-  if (ride.heldUntil > ride.t) due = Math.min(due, ride.heldUntil);
-  if (ride.arrivedAt !== undefined) due = Math.min(due, ride.arrivedAt + RUN_RULES.afterFinish);
-  return due;
-}
-
 /** A half turn waits while the robot creeps over a corner or junction. */
-function canTurn({ kit }: Journey, { road, way }: Ride): boolean {
-  if (road.end !== 'corner' && road.end !== 'junction') return true;
+function mayBegin({ kit }: Journey, { road, way }: Ride, action: Action): boolean {
+  if (action.kind !== 'turn-back' || (road.end !== 'corner' && road.end !== 'junction')) return true;
   return way + kit.robot.barAhead <= road.length - halfWidth(kit);
 }
 
 /** Begins the actions whose time has come. */
 function actDue(journey: Journey, ride: Ride): Outcome | 'turned' | undefined {
-  const due = ride.queue.filter(
-    ({ due, action }) => due <= ride.t && (action.kind !== 'turn-back' || canTurn(journey, ride)),
-  );
-  for (const waiting of due) {
-    ride.queue = ride.queue.filter((other) => other !== waiting);
-    if (waiting.action.kind === 'park') return endAt(journey, ride, 'parked');
-    if (waiting.action.kind === 'turn-back') {
+  const next = () => takeDue(ride, (action) => mayBegin(journey, ride, action))?.action;
+  for (let action = next(); action; action = next()) {
+    if (action.kind === 'park') return endAt(journey, ride, 'parked');
+    if (action.kind === 'turn-back') {
       turnBack(journey, ride);
       return 'turned';
     }
-    changeMind(ride, waiting.action);
+    if (action.kind === 'wait') ride.speed = 0;
+    changeMind(ride, action);
   }
   return undefined;
 }

@@ -1,4 +1,4 @@
-import { PACES, type Way } from '../documents/kit.ts';
+import type { Way } from '../documents/kit.ts';
 import type { Ending } from '../documents/trace.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Direction } from '../geometry/piece.ts';
@@ -8,6 +8,7 @@ import { MODEL } from '../run/model.ts';
 import { startOn } from '../track/start.ts';
 import { twin } from '../track/track.ts';
 import type { Chain, Step } from './chain.ts';
+import { newMind } from './mind.ts';
 import { take, waysAhead } from './pass-node.ts';
 import { copyOf, memoryOf, type Outcome, type Ride } from './ride.ts';
 import { rideOn } from './ride-on.ts';
@@ -66,16 +67,11 @@ export function trackChain(map: RoadMap, start: 'start' | 'finish'): TrackChain 
     road: map.from(found.edge),
     way: found.axle,
     // The motors lag as it sets off.
-    t: MODEL.motorLag,
+    ...newMind(kit, MODEL.motorLag),
     speed: 0,
-    pace: PACES.indexOf(kit.robot.startPace),
-    pending: undefined,
-    queue: [],
     plainFrom: found.bar,
     sinceJunction: Number.POSITIVE_INFINITY,
-    heldUntil: 0,
     counts: !to || distance(to.at, from.at) > to.r,
-    arrivedAt: undefined,
   };
   return explored(journey, ride);
 }

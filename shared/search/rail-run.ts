@@ -1,6 +1,7 @@
 import { actionOf, PACES, type Way } from '../documents/kit.ts';
-import type { Trace } from '../documents/trace.ts';
-import type { Mm, Seconds } from '../geometry/units.ts';
+import type { RunEventOf, Trace } from '../documents/trace.ts';
+import type { Mm } from '../geometry/units.ts';
+import { enqueue, isOver, nextMoment, takeDue, wayTaken } from '../odds/mind.ts';
 import { endTurnTime } from '../odds/motion.ts';
 import { MODEL, RUN_RULES } from '../run/model.ts';
 import type { StartBerth } from '../run/world.ts';
@@ -10,7 +11,6 @@ import { effortAt, wayWith } from './rails.ts';
 import {
   act,
   advance,
-  enqueue,
   enter,
   here,
   launched,
@@ -160,7 +160,7 @@ function rideTo(ride: Ride, way: Mm): void {
     const held = ride.heldUntil > ride.t;
     const left = Math.max(0, effortAt(rail, way) - effortAt(rail, ride.way));
     const arrival = held ? Number.POSITIVE_INFINITY : ride.t + left / speedOf(ride);
-    const due = nextMoment(ride);
+    const due = Math.max(ride.t, Math.min(map.limit, nextMoment(ride)));
     if (arrival <= due) {
       advance(ride, Math.max(way, ride.way), arrival);
       return;
@@ -170,24 +170,16 @@ function rideTo(ride: Ride, way: Mm): void {
       : wayWith(rail, effortAt(rail, ride.way) + (due - ride.t) * speedOf(ride));
     advance(ride, Math.max(reached, ride.way), due);
     if (ride.t >= map.limit) ride.ending = 'time-up';
-    else if (ride.arrivedAt !== undefined && ride.t >= ride.arrivedAt + RUN_RULES.afterFinish)
-      ride.ending = 'finished';
+    else if (isOver(ride)) ride.ending = 'finished';
     else actDue(ride);
     if (ride.ending !== undefined || ride.rail !== rail) return;
   }
 }
 
-function nextMoment(ride: Ride): Seconds {
-  let due = Math.min(ride.queue[0]?.due ?? Number.POSITIVE_INFINITY, ride.map.limit);
-  if (ride.heldUntil > ride.t) due = Math.min(due, ride.heldUntil);
-  if (ride.arrivedAt !== undefined) due = Math.min(due, ride.arrivedAt + RUN_RULES.afterFinish);
-  return Math.max(due, ride.t);
-}
-
 function actDue(ride: Ride): void {
-  while (ride.queue[0] && ride.queue[0].due <= ride.t) {
-    const { rail } = ride;
-    act(ride, ride.queue.shift()!);
+  const { rail } = ride;
+  for (let due = takeDue(ride); due; due = takeDue(ride)) {
+    act(ride, due);
     if (ride.ending !== undefined || ride.rail !== rail) return;
   }
 }
@@ -221,18 +213,13 @@ function passJunction(ride: Ride): void {
 
 interface Taken {
   readonly way: Way;
-  readonly by: 'mark' | 'straight' | 'chance' | 'only';
+  readonly by: RunEventOf<'junction'>['by'];
 }
 
-/** As the robot does it: a waiting choice is used up, also one for an arm that is not there. */
 function armTaken(ride: Ride): Taken {
   const arms = ride.rail.exits.map((exit) => exit.way);
-  const chosen = ride.pending;
-  ride.pending = undefined;
-  if (chosen && arms.includes(chosen)) return { way: chosen, by: 'mark' };
-  const goesOn = ride.map.kit.robot.unmarkedJunction === 'straight';
-  if (goesOn && arms.includes('straight')) return { way: 'straight', by: 'straight' };
-  if (arms.length === 1) return { way: arms[0]!, by: 'only' };
+  const taken = wayTaken(ride, ride.map.kit, arms);
+  if (taken) return taken;
   const settled = ride.choices[ride.made++] ?? 0;
   ride.probability /= arms.length;
   return { way: arms[settled] ?? arms[0]!, by: 'chance' };

@@ -1,8 +1,9 @@
-import { type Action, type Kit, PACES, type Way } from '../documents/kit.ts';
+import { type Kit, PACES } from '../documents/kit.ts';
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import type { Ending, RunEvent, Trace } from '../documents/trace.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Mm, MmPerSecond, Seconds } from '../geometry/units.ts';
+import { changeMind, type Mind, newMind, type Waiting } from '../odds/mind.ts';
 import { halfTurnTime } from '../odds/motion.ts';
 import { MODEL } from '../run/model.ts';
 import type { StartBerth } from '../run/world.ts';
@@ -42,13 +43,7 @@ export interface RailRun {
   readonly end: Mm;
 }
 
-interface Waiting {
-  readonly due: Seconds;
-  readonly action: Action;
-  readonly read: number;
-}
-
-export interface Ride {
+export interface Ride extends Mind {
   readonly map: RailMap;
   readonly marks: readonly PlacedMark[];
   readonly to: Berth | undefined;
@@ -64,13 +59,7 @@ export interface Ride {
   way: Mm;
   plain: Mm;
   driven: Mm;
-  t: Seconds;
-  pace: number;
-  pending: Way | undefined;
-  queue: Waiting[];
-  heldUntil: Seconds;
   counts: boolean;
-  arrivedAt: Seconds | undefined;
   made: number;
   probability: number;
   ending: Ending | undefined;
@@ -104,13 +93,8 @@ export function launched(
     plain: on?.bar ?? 0,
     driven: 0,
     // The motors lag, and the pace is approached gently.
-    t: MODEL.motorLag + kit.robot.paces[kit.robot.startPace] / (2 * MODEL.paceChange),
-    pace: PACES.indexOf(kit.robot.startPace),
-    pending: undefined,
-    queue: [],
-    heldUntil: 0,
+    ...newMind(kit, MODEL.motorLag + kit.robot.paces[kit.robot.startPace] / (2 * MODEL.paceChange)),
     counts: to !== undefined && distance(to.at, from.at) > to.r,
-    arrivedAt: undefined,
     made: 0,
     probability: 1,
     ending: on ? undefined : 'never-started',
@@ -129,11 +113,6 @@ export function here(ride: Ride) {
   return { t: ride.t, x, y, way: ride.driven, pace: PACES[ride.pace]! };
 }
 
-export function enqueue(ride: Ride, waiting: Waiting): void {
-  ride.queue.push(waiting);
-  ride.queue.sort((a, b) => a.due - b.due);
-}
-
 export const speedOf = ({ map, pace }: Ride): MmPerSecond => map.kit.robot.paces[PACES[pace]!];
 
 export function advance(ride: Ride, way: Mm, t: Seconds): void {
@@ -145,34 +124,15 @@ export function advance(ride: Ride, way: Mm, t: Seconds): void {
   ride.passes.at(-1)!.to = way;
 }
 
-/** Not a reading: the end of a pace that was for a time only. */
-const PACE_ENDS = -1;
-
 export function act(ride: Ride, { action, read }: Waiting): void {
-  if (read !== PACE_ENDS) ride.events.push({ kind: 'act', ...here(ride), action, read });
+  if (read !== undefined) ride.events.push({ kind: 'act', ...here(ride), action, read });
+  const before = ride.pace;
+  changeMind(ride, action);
+  if (ride.pace !== before) ride.events.push({ kind: 'pace', ...here(ride), from: PACES[before]! });
   switch (action.kind) {
-    case 'pace-by':
-      changePace(ride, Math.min(Math.max(ride.pace + action.steps, 0), PACES.length - 1));
-      return;
-    case 'pace-to':
-      changePace(ride, PACES.indexOf(action.pace));
-      return;
-    case 'pace-for': {
-      const back = ride.queue.find((waiting) => waiting.read === PACE_ENDS)?.action;
-      const before: Action = back ?? { kind: 'pace-to', pace: PACES[ride.pace]! };
-      changePace(ride, PACES.indexOf(action.pace));
-      enqueue(ride, { due: ride.t + action.time, action: before, read: PACE_ENDS });
-      return;
-    }
-    case 'choose':
-      ride.pending = action.way;
-      return;
     case 'wait':
-      ride.heldUntil = ride.t + action.time;
-      ride.events.push({ kind: 'wait', ...here(ride), until: ride.heldUntil });
-      return;
     case 'signal':
-      ride.events.push({ kind: 'signal', ...here(ride), until: ride.t + action.time });
+      ride.events.push({ kind: action.kind, ...here(ride), until: ride.t + action.time });
       return;
     case 'turn-back':
       ride.events.push({ kind: 'turn-back', ...here(ride) });
@@ -181,17 +141,9 @@ export function act(ride: Ride, { action, read }: Waiting): void {
     case 'park':
       ride.ending = 'parked';
       return;
-    case 'nothing':
+    default:
       return;
   }
-}
-
-function changePace(ride: Ride, pace: number): void {
-  ride.queue = ride.queue.filter((waiting) => waiting.read !== PACE_ENDS);
-  if (pace === ride.pace) return;
-  const from = PACES[ride.pace]!;
-  ride.pace = pace;
-  ride.events.push({ kind: 'pace', ...here(ride), from });
 }
 
 /** Begins another rail, after a turn on the spot; `plain` where the bar has seen plain line for longer. */
