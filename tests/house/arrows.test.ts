@@ -36,6 +36,7 @@ const SHARED: Record<string, readonly string[]> = {
   wording: ['geometry', 'documents', 'room', 'wire'],
   room: ['geometry', 'documents'],
   wire: ['geometry', 'documents', 'room'],
+  prep: ['geometry'],
 };
 
 /** Packages that only one folder knows, and packages that the engine may use. */
