@@ -26,7 +26,8 @@ export class LatestSender {
     this.#newest.set(value.kind, value);
     if (this.#pending.has(value.kind)) return;
     const since = this.#timers.now() - (this.#sentAt.get(value.kind) ?? Number.NEGATIVE_INFINITY);
-    const wait = PAUSE_MS[value.kind] - since;
+    // A clock that was set back must not hold a draft back for hours.
+    const wait = since < 0 ? 0 : PAUSE_MS[value.kind] - since;
     if (wait <= 0) this.#flush(value.kind);
     else
       this.#pending.set(

@@ -32,6 +32,9 @@ const PROBE_MS = 2500;
 /** A refused seat or a room that is not open yet is asked for again. */
 const ASK_AGAIN_MS = 3000;
 const DOCUMENTS_KEPT = 400;
+/** How often the page's clock is looked at, and how far off it may be then, ms. */
+const CLOCK_LOOK_MS = 5000;
+const CLOCK_SLACK_MS = 2000;
 
 /**
  * One page's link to its room: says hello with the last number it has, folds events, sends commands
@@ -46,6 +49,9 @@ export class Link {
   readonly #documents = new Map<DocumentId, Promise<Fetched>>();
   #state: LinkState = FIRST_STATE;
   #greeting = false;
+  /** Something has happened since the hello that is on its way. */
+  #anew = false;
+  #unwatch: () => void = () => undefined;
   #sending = false;
   #askAgain: (() => void) | null = null;
 
@@ -60,9 +66,10 @@ export class Link {
       events: (events) => this.#take(foldEvents(this.#state, events)),
       latest: (value) => this.#set(foldLatest(this.#state, value)),
       quiet: () => this.#quiet(),
-      moved: () => void this.#greet(ANSWER_MS),
+      moved: () => this.#greetAnew(),
     });
     this.#wire.start();
+    this.#watchClock();
   }
 
   /** The newest state; the same object until something changes. */
@@ -126,6 +133,7 @@ export class Link {
 
   readonly close = (): void => {
     this.#askAgain?.();
+    this.#unwatch();
     this.#latest.stop();
     this.#wire.drop(true);
     this.#listeners.clear();
@@ -138,13 +146,30 @@ export class Link {
   }
 
   #take(folded: ReturnType<typeof foldEvents>): void {
-    if ('gap' in folded) void this.#greet(ANSWER_MS);
+    if ('gap' in folded) this.#greetAnew();
     else this.#set(folded.state);
+  }
+
+  /** Says hello on news that an answer on its way does not know of yet. */
+  #greetAnew(): void {
+    if (this.#greeting) this.#anew = true;
+    else void this.#greet(ANSWER_MS);
+  }
+
+  /** A clock that was set, or stood still in its sleep, is no longer the server's by the known offset. */
+  #watchClock(): void {
+    const { timers } = this.#parts;
+    const before = timers.now();
+    this.#unwatch = timers.after(CLOCK_LOOK_MS, () => {
+      if (Math.abs(timers.now() - before - CLOCK_LOOK_MS) > CLOCK_SLACK_MS) this.wake();
+      this.#watchClock();
+    });
   }
 
   async #greet(timeoutMs: number): Promise<void> {
     if (this.#greeting) return;
     this.#greeting = true;
+    this.#anew = false;
     const sentAt = this.#parts.timers.now();
     const { room } = this.#state;
     const hello: Hello = { version: PROTOCOL_VERSION, room: room?.id ?? null, seq: room?.seq ?? 0 };
@@ -152,6 +177,7 @@ export class Link {
       const welcome = (await this.#wire.ask('hello', hello, timeoutMs)) as Welcome;
       this.#greeting = false;
       this.#welcomed(welcome, sentAt);
+      if (this.#anew) void this.#greet(ANSWER_MS);
     } catch {
       this.#greeting = false;
       if (this.#wire.open()) this.#wire.drop(false);

@@ -1,3 +1,4 @@
+import { nanoid } from 'nanoid';
 import { io } from 'socket.io-client';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import type { Handshake, LatestDown } from '../../shared/wire/protocol.ts';
@@ -41,7 +42,11 @@ export interface SocketTarget {
 export const socketTo =
   (target?: SocketTarget): OpenWire =>
   (handshake, listener) => {
-    const options = { transports: ['websocket'], auth: { ...handshake }, autoConnect: false, ...COME_BACK };
+    const tab = nanoid();
+    let connection = 0;
+    const auth = (send: (auth: Handshake) => void) =>
+      send({ ...handshake, tab: { id: tab, connection: ++connection } });
+    const options = { transports: ['websocket'], auth, autoConnect: false, ...COME_BACK };
     const socket = target
       ? io(target.url, { ...options, forceNew: true, extraHeaders: { cookie: target.cookie } })
       : io(options);

@@ -19,6 +19,12 @@ export interface Session {
   standing: Standing;
 }
 
+/** Whether `a` is an earlier connection of the tab whose later one is `b`. */
+function isOutrunBy(a: Session, b: Session): boolean {
+  const [tab, other] = [a.shake.tab, b.shake.tab];
+  return tab !== undefined && tab.id === other?.id && tab.connection < other.connection;
+}
+
 /** All connected pages. */
 export class Sessions {
   readonly #all = new Set<Session>();
@@ -29,6 +35,16 @@ export class Sessions {
 
   drop(session: Session): void {
     this.#all.delete(session);
+  }
+
+  /** Whether a later connection of the same tab is here: this one came back to life, and nobody listens. */
+  isOutrun(session: Session): boolean {
+    return [...this.#all].some((other) => isOutrunBy(session, other));
+  }
+
+  /** Earlier connections of the same tab, of which the server has not noticed yet that they are gone. */
+  outrunBy(session: Session): Session[] {
+    return [...this.#all].filter((other) => isOutrunBy(other, session));
   }
 
   /** Pages that wait for a room or follow the newest one. */

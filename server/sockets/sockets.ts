@@ -123,6 +123,7 @@ class Talk {
       return reply(found);
     }
     await found.open.room.inTurn(() => {
+      if (this.#sessions.isOutrun(session)) return reply(refused({ code: 'no-seat' }));
       this.#sit(session, found.open, found.seat);
       reply(welcome(hello.value, found, this.#sessions, now()));
     });
@@ -132,12 +133,13 @@ class Talk {
   #sit(session: Session, open: OpenRoom, seat: Seat): void {
     const wasHere = session.standing.kind === 'seated' && session.standing.open === open;
     session.standing = { kind: 'seated', open, seat };
-    if (seat.role !== 'team') return;
-    const older = this.#sessions.ofTeam(open.room.state.id, seat.team, session);
+    const older = seat.role === 'team' ? this.#sessions.ofTeam(open.room.state.id, seat.team, session) : [];
     for (const other of older) {
       other.standing = { kind: 'quiet' };
       other.socket.emit('quiet');
     }
+    for (const ghost of this.#sessions.outrunBy(session)) ghost.socket.disconnect(true);
+    if (seat.role !== 'team') return;
     if (!wasHere && older.length === 0) {
       this.#pass(open, { kind: 'doing', team: seat.team, doing: 'drawing' }, session);
     }

@@ -27,6 +27,11 @@ export const PROTOCOL_VERSION = 1;
 export interface Handshake {
   readonly page: 'desk' | 'board' | 'tablet';
   readonly room: RoomId | null;
+  /**
+   * Which tab this is, and the how manieth of its connections: an older one may come back to life after
+   * a newer one has spoken. Absent: a program that connects once.
+   */
+  readonly tab?: { readonly id: string; readonly connection: number } | undefined;
 }
 
 export const LIMITS = {

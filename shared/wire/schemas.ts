@@ -52,7 +52,11 @@ const HelloForm = z.strictObject({
   room: z.nullable(Token),
   seq: z.int().check(z.gte(0)),
 });
-const Shake = z.strictObject({ page: z.enum(['desk', 'board', 'tablet']), room: z.nullable(Token) });
+const Shake = z.strictObject({
+  page: z.enum(['desk', 'board', 'tablet']),
+  room: z.nullable(Token),
+  tab: z.optional(z.strictObject({ id: Token, connection: z.int().check(z.gte(1)) })),
+});
 const SPEEDS = [1, 2, 4] as const;
 const LatestForm = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('draft'), round: Round, design: z.unknown() }),

@@ -10,6 +10,7 @@ import {
   type Answer,
   type ClientAsk,
   type Fetched,
+  type Handshake,
   type LatestDown,
   PROTOCOL_VERSION,
   ROUTES,
@@ -76,10 +77,16 @@ export class Page {
   moved = 0;
   welcome: Welcome | null = null;
 
-  constructor(url: string, page: 'desk' | 'board' | 'tablet', cookie = '', room: string | null = null) {
+  constructor(
+    url: string,
+    page: 'desk' | 'board' | 'tablet',
+    cookie = '',
+    room: string | null = null,
+    tab?: Handshake['tab'],
+  ) {
     this.socket = io(url, {
       transports: ['websocket'],
-      auth: { page, room },
+      auth: { page, room, ...(tab && { tab }) },
       extraHeaders: { cookie },
       forceNew: true,
       reconnection: false,

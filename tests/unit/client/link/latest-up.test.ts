@@ -25,6 +25,14 @@ describe('LatestSender', () => {
     expect(sent).toEqual([draft('a'), draft('c')]);
   });
 
+  it('sends a draft though the clock was set back meanwhile', () => {
+    const { latest, sent, timers } = sender();
+    latest.put(draft('a'));
+    timers.set(-3_600_000);
+    latest.put(draft('b'));
+    expect(sent).toEqual([draft('a'), draft('b')]);
+  });
+
   it('does not hold back a word because of a draft', () => {
     const { latest, sent } = sender();
     latest.put(draft('a'));

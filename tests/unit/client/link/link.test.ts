@@ -75,6 +75,41 @@ describe('hello and welcome', () => {
   });
 });
 
+describe('news while a hello is on its way', () => {
+  it('of another room is followed: the answer may still be of the old one', async () => {
+    const { link, wire } = await live();
+    link.wake();
+    wire.listener.moved();
+    await wire.answer('hello', welcome({ snapshot: null }));
+    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3 }]);
+    await wire.answer('hello', welcome({ room: 'other', snapshot: roomState(1, { id: 'other' }) }));
+    expect(link.state().room?.id).toBe('other');
+    expect(wire.bodies('hello')).toEqual([]);
+  });
+});
+
+describe('the clock of the page', () => {
+  const HOUR = 3_600_000;
+
+  it.each([[5 * HOUR], [-3 * HOUR]])(
+    'that was set by %d ms makes the link ask for the server’s time',
+    async (by) => {
+      const { link, wire, timers } = await live();
+      timers.set(by);
+      await timers.pass(5000);
+      expect(wire.bodies('hello')).toHaveLength(1);
+      await wire.answer('hello', welcome({ snapshot: null, now: 12_000 }));
+      expect(link.serverNow()).toBe(12_000);
+    },
+  );
+
+  it('that runs as it should says nothing', async () => {
+    const { wire, timers } = await live();
+    for (let i = 0; i < 5; i++) await timers.pass(5000);
+    expect(wire.bodies('hello')).toEqual([]);
+  });
+});
+
 describe('events', () => {
   it('in order are folded, repeated ones skipped', async () => {
     const { link, wire } = await live();
