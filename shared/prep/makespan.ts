@@ -15,7 +15,7 @@ export interface Schedule {
 }
 
 /** How many placements the search may try: well under a tenth of a second. */
-const MOST_STEPS = 200_000;
+const MOST_STEPS = 40_000;
 
 const longestFirst = (times: readonly number[]): number[] =>
   times.map((_, i) => i).sort((a, b) => times[b]! - times[a]! || a - b);
@@ -93,13 +93,9 @@ function packed(search: Search, count: number, most: number): number[][] | null 
     if (job === undefined) return true;
     if (search.steps-- <= 0) return undefined;
     const time = times[job]!;
-    const tried = new Set<number>();
-    // The fullest machine first leaves the most room to what comes later.
-    const fullestFirst = loads.map((_, m) => m).sort((a, b) => loads[b]! - loads[a]!);
-    for (const machine of fullestFirst) {
+    // The fullest machine first leaves the most room to what comes later; of equally full ones one will do.
+    for (let machine = fullest(time, most + 1); machine >= 0; machine = fullest(time, loads[machine]!)) {
       const load = loads[machine]!;
-      if (load + time > most || tried.has(load)) continue;
-      tried.add(load);
       const lost = lostBy(most - load - time, at);
       if (lost > waste) continue;
       machines[machine]!.push(job);
@@ -112,6 +108,16 @@ function packed(search: Search, count: number, most: number): number[][] | null 
       loads[machine] = load;
     }
     return false;
+  }
+
+  /** The fullest machine under `below` that has room for `time`, or -1. */
+  function fullest(time: number, below: number): number {
+    let best = -1;
+    for (let m = 0; m < count; m++) {
+      const load = loads[m]!;
+      if (load < below && load + time <= most && (best < 0 || load > loads[best]!)) best = m;
+    }
+    return best;
   }
 
   /** Room that no later job can use, since even the shortest is longer. */

@@ -1,5 +1,5 @@
 import { type Battery, type Minutes, minutesToFull } from './charging.ts';
-import { type Schedule, shortestSchedule } from './makespan.ts';
+import { lowerBound, type Schedule, shortestSchedule } from './makespan.ts';
 
 /**
  * Who charges where and when, only while somebody watches. Times are wall-clock minutes of a local date, so
@@ -141,29 +141,22 @@ interface Need {
  * may take the turn of another that needs longer; so the number is found by halving.
  */
 function mostReady(needs: readonly Need[], ports: number, time: Minutes) {
-  const plan = (count: number) => {
-    const ready = needs.slice(0, count);
-    return {
-      ready,
-      schedule: shortestSchedule(
-        ready.map(({ minutes }) => minutes),
-        ports,
-      ),
-    };
-  };
-  let best = plan(0);
+  let best = 0;
+  let schedule = shortestSchedule([], ports);
   let tooMany = needs.length + 1;
   let proved = true;
-  for (let count = needs.length; count > best.ready.length; ) {
-    const tried = plan(count);
-    if (tried.schedule.makespan <= time) best = tried;
-    else {
+  for (let count = needs.length; count > best; count = Math.floor((best + tooMany) / 2)) {
+    const times = needs.slice(0, count).map(({ minutes }) => minutes);
+    const tried = lowerBound(times, ports) > time ? undefined : shortestSchedule(times, ports);
+    if (tried && tried.makespan <= time) {
+      best = count;
+      schedule = tried;
+    } else {
       tooMany = count;
-      proved = tried.schedule.bound > time;
+      proved = !tried || tried.bound > time;
     }
-    count = Math.floor((best.ready.length + tooMany) / 2);
   }
-  return { ...best, proved };
+  return { ready: needs.slice(0, best), schedule, proved };
 }
 
 function turnsOf(ready: readonly Need[], schedule: Schedule, hours: readonly Watched[]): Turn[] {
