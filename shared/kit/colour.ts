@@ -63,10 +63,18 @@ export const colourDifference = (one: Srgb, two: Srgb): number => ciede2000(asRg
  */
 export function seen(colour: Srgb, sight: Sight, convention: Convention, severity = 1): Srgb {
   if (sight === 'normal') return colour;
-  const filter = FILTERS[sight](severity);
-  if (convention === 'gamma') return clamped(filter(asRgb(colour)));
-  const light = filter({ ...convertRgbToLrgb(asRgb(colour)), mode: 'rgb' });
+  if (convention === 'gamma') return clamped(mixed(asRgb(colour), sight, severity));
+  const light = mixed({ ...convertRgbToLrgb(asRgb(colour)), mode: 'rgb' }, sight, severity);
   return clamped(convertLrgbToRgb(clamped(light)));
+}
+
+/** By the two published matrices beside a severity; the library takes the nearest of them. */
+function mixed(colour: Rgb, sight: Exclude<Sight, 'normal'>, severity: number): Srgb {
+  const step = Math.floor(severity * 10);
+  const [low, high] = [step, step + 1].map((tenths) => FILTERS[sight](Math.min(1, tenths / 10))(colour));
+  const share = severity * 10 - step;
+  const mix = (part: 'r' | 'g' | 'b'): number => low![part] * (1 - share) + high![part] * share;
+  return { r: mix('r'), g: mix('g'), b: mix('b') };
 }
 
 const FILTERS = {

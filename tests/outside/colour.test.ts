@@ -60,6 +60,12 @@ describe.skipIf(!referenceIsHere)(`colour-deficient sight${skippedWithoutReferen
       });
     }
   });
+
+  it('has rows that sum to 1, so that greys stay grey', () => {
+    for (const m of Object.values(machado2009 ?? {}).flat()) {
+      for (const i of [0, 3, 6]) expect(Math.abs(m[i]! + m[i + 1]! + m[i + 2]! - 1)).toBeLessThan(1.1e-6);
+    }
+  });
 });
 
 describe('colour-deficient sight', () => {
@@ -90,6 +96,20 @@ describe('colour-deficient sight', () => {
       '#776a18',
       '#007c6c',
     ]);
+  });
+
+  // Source: the tests of the colorspacious library, gold_values.py, which apply the matrices to light; 0.95
+  // lies between two published severities.
+  it.each([
+    ['deutan', 0.5, [0.1, 0.2, 0.3], [0.12440528, 0.19103024, 0.29911687]],
+    ['deutan', 0.5, [0.9, 0.5, 0.3], [0.76726301, 0.59528358, 0.29263454]],
+    ['protan', 0.95, [0.1, 0.2, 0.3], [0.15588987, 0.2038791, 0.30416046]],
+    ['protan', 0.95, [0.9, 0.5, 0.3], [0.62151883, 0.55237436, 0.27997229]],
+  ] as const)('%s at severity %f on light', (sight, severity, [r, g, b], published) => {
+    const found = seen({ r, g, b }, sight, 'linear', severity);
+    [found.r, found.g, found.b].forEach((part, i) => {
+      expect(part).toBeCloseTo(published[i]!, 6);
+    });
   });
 
   it('leaves greys grey', () => {

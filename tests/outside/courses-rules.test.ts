@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../shared/documents/kit.ts';
 import { degrees, distance } from '../../shared/geometry/exact-math.ts';
+import type { Path } from '../../shared/geometry/path.ts';
 import { checkDrawing, type RuleContext, ruleContext } from '../../shared/rules/rules.ts';
 import { type Course, courses } from '../courses.ts';
 import { referenceIsHere, skippedWithoutReference } from '../reference.ts';
@@ -28,6 +29,38 @@ const contextOf = (course: Course, kit: Kit): RuleContext => ruleContext(course.
 const PLACE = 0.5;
 /** Published angles have a precision of 0.1 degree. */
 const ANGLE = 0.1;
+
+interface Stretch {
+  readonly curvature: number;
+  readonly from: number;
+  to: number;
+}
+
+/** The stretches of one curvature on a path. */
+function stretchesOf({ pieces, starts }: Path): Stretch[] {
+  const stretches: Stretch[] = [];
+  pieces.forEach((piece, i) => {
+    const curvature = piece.kind === 'arc' ? piece.curvature : 0;
+    const last = stretches.at(-1);
+    const to = starts[i]! + piece.length;
+    if (last && Math.abs(last.curvature - curvature) < SAME_CURVATURE) last.to = to;
+    else stretches.push({ curvature, from: starts[i]!, to });
+  });
+  return stretches;
+}
+
+/** All but the first and the last, which are one: the path is closed. */
+const wholeLengths = (stretches: readonly Stretch[]): number[] =>
+  stretches.slice(1, -1).map(({ from, to }) => to - from);
+
+/** How much straight line lies to either side of a place. */
+const straightBeside = (stretches: readonly Stretch[], way: number): number =>
+  Math.max(
+    ...stretches.map(({ curvature, from, to }) => (curvature === 0 ? Math.min(way - from, to - way) : 0)),
+  );
+
+/** 1/mm; curves of the courses differ by far more, rounding of one by far less. */
+const SAME_CURVATURE = 5e-4;
 
 const all = referenceIsHere ? courses() : [];
 
@@ -61,6 +94,25 @@ describe.skipIf(!referenceIsHere)(`real contest courses${skippedWithoutReference
         expect(first.to).toBeGreaterThanOrEqual((100 - 15) * scaleOf(course));
       }
     });
+
+    it(`${course.name}: at most 60 m, and curvature changes at least 100 mm apart`, () => {
+      const { path } = context.track.lines[0]!.line;
+      expect(path.length).toBeLessThanOrEqual(60_000 * scaleOf(course));
+      // Transcriptions of drawings: 0.5 mm of tolerance on a segment.
+      const least = Math.min(...wholeLengths(stretchesOf(path))) / scaleOf(course);
+      expect(least).toBeGreaterThanOrEqual(100 - 0.5);
+    });
+
+    if (Number(course.name.slice(0, 4)) <= 2022) {
+      it(`${course.name}: an edition to 2022, with 250 mm of straight on each side of a crossing`, () => {
+        const stretches = stretchesOf(context.track.lines[0]!.line.path);
+        for (const { a, b } of found) {
+          const straight = Math.min(straightBeside(stretches, a.way), straightBeside(stretches, b.way));
+          // Transcriptions of drawings: 15 mm of tolerance on a straight.
+          expect(straight / scaleOf(course)).toBeGreaterThanOrEqual(250 - 15);
+        }
+      });
+    }
 
     it(`${course.name}: accepted with the contest's own radius`, () => {
       expect(checkDrawing(context)).toEqual([]);

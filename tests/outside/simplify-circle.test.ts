@@ -66,6 +66,14 @@ describe('circle fit', () => {
     expect(squares.reduce((a, b) => a + b)).toBeCloseTo(1.2276, 4);
   });
 
+  // Kåsa's fit of the same points by an independent calculation: on a short arc it is a third of a radius off.
+  it('the quick fit of the published points is Kåsa’s, which the geometric one improves', () => {
+    const { center, radius } = quickCircle(published)!;
+    expect(center.x).toBeCloseTo(4.7423, 4);
+    expect(center.y).toBeCloseTo(3.8351, 4);
+    expect(radius).toBeCloseTo(4.1088, 4);
+  });
+
   // Source: OSGeoLabBp tutorials, circle.rst, four points; Kåsa's fit by an independent calculation.
   it('the quick fit agrees on a surveyor’s example', () => {
     const { center, radius } = quickCircle(
