@@ -49,14 +49,19 @@ export function pointsSoFar(room: RoomState, team: TeamId): number | null {
   return best.size === 0 ? null : [...best.values()].reduce((sum, points) => sum + points, 0);
 }
 
+/** A team that has been taken out of the room counts nowhere. */
+const countedEntries = (room: RoomState): Entry[] =>
+  room.entries.filter((entry) => teamOf(room, entry.team) !== undefined);
+
 const scoredOf = (room: RoomState): Scored[] =>
-  room.entries
+  countedEntries(room)
     .filter((entry) => entry.verdict !== null)
     .map((entry) => ({ team: entry.team, round: entry.round, points: pointsOf(entry) }));
 
 /** What the class did together. */
 export function classFigures(room: RoomState): Together {
-  const met = new Set(room.entries.filter((entry) => entry.verdict?.met).map((entry) => entry.team));
+  const entries = countedEntries(room);
+  const met = new Set(entries.filter((entry) => entry.verdict?.met).map((entry) => entry.team));
   const better = room.teams.filter((team) =>
     room.rounds.some((_, round) => {
       const first = entriesOf(room, team.id, round).find((entry) => entry.verdict !== null);
@@ -66,9 +71,9 @@ export function classFigures(room: RoomState): Together {
   );
   return {
     teams: room.teams.length,
-    challenges: new Set(room.entries.map((entry) => entry.round)).size,
-    entries: room.entries.length,
-    teamsHandedIn: new Set(room.entries.map((entry) => entry.team)).size,
+    challenges: new Set(entries.map((entry) => entry.round)).size,
+    entries: entries.length,
+    teamsHandedIn: new Set(entries.map((entry) => entry.team)).size,
     teamsMet: met.size,
     teamsBetter: better.length,
   };

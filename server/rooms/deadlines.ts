@@ -20,10 +20,10 @@ export class Deadlines {
 
   /** Call after every change of a room, and when it has been loaded. */
   look(room: LiveRoom, atLeast = LEAST_MS): void {
-    const { id, building } = room.state;
+    const { id, building, paused } = room.state;
     clearTimeout(this.#timers.get(id));
     this.#timers.delete(id);
-    if (building === null || building.ended || building.until === null) return;
+    if (building === null || building.ended || building.until === null || paused !== null) return;
     const wait = Math.min(MOST_MS, Math.max(atLeast, building.until - this.#now()));
     this.#timers.set(
       id,

@@ -5,7 +5,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 import type { LatestDown, LatestUp } from '../../shared/wire/protocol.ts';
 import { type Checked, checkDesign } from '../../shared/wire/schemas.ts';
 
-const refused = (code: 'not-for-this-seat' | 'other-round'): Checked<never> => ({
+const refused = (code: 'not-for-this-seat' | 'other-round' | 'team-removed'): Checked<never> => ({
   ok: false,
   refusal: { code },
 });
@@ -18,6 +18,7 @@ export function passedOn(value: LatestUp, seat: Seat, state: RoomState, now: num
   }
   if (seat.role !== 'team') return refused('not-for-this-seat');
   const { team } = seat;
+  if (!state.teams.some((known) => known.id === team)) return refused('team-removed');
   if (value.kind === 'doing') return { ok: true, value: { kind: 'doing', team, doing: value.doing } };
   if (value.round !== state.rounds.length - 1) return refused('other-round');
   const design = checkDesign(value.design);

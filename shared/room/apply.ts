@@ -1,5 +1,14 @@
+import type { Millis } from '../geometry/units.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
-import type { Entry, EntryVerdict, RoomState } from './state.ts';
+import {
+  type Building,
+  type Entry,
+  type EntryVerdict,
+  freePlace,
+  type RoomState,
+  type Team,
+  timeIn,
+} from './state.ts';
 
 type Opened = Extract<RoomFact, { kind: 'opened' }>;
 type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
@@ -14,9 +23,11 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     phase: 'gather',
     chargerWatched: fact.chargerWatched,
     teams: [],
+    removed: [],
     rounds: [],
     building: null,
     lookHere: false,
+    paused: null,
     standingsShown: false,
     entries: [],
     stage: [],
@@ -30,8 +41,29 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'charger-watched': (state) => ({ ...state, chargerWatched: true }),
   'team-joined': (state, fact) => ({
     ...state,
-    teams: [...state.teams, { id: fact.team, emblem: fact.emblem, berth: state.teams.length + 1 }],
+    teams: byBerth([
+      ...state.teams,
+      { id: fact.team, emblem: fact.emblem, berth: freePlace(state)?.berth ?? 0, seatFree: false },
+    ]),
   }),
+  'emblem-changed': (state, fact) => withTeam(state, fact.team, { emblem: fact.emblem }),
+  'team-removed': (state, fact) => ({
+    ...state,
+    teams: state.teams.filter((team) => team.id !== fact.team),
+    removed: [...state.removed, ...state.teams.filter((team) => team.id === fact.team)],
+  }),
+  'team-put-back': (state, fact) => {
+    const { emblem, berth } = fact;
+    const back = state.removed.filter((t) => t.id === fact.team).map((t) => ({ ...t, emblem, berth }));
+    return {
+      ...state,
+      removed: state.removed.filter((team) => team.id !== fact.team),
+      teams: byBerth([...state.teams, ...back]),
+    };
+  },
+  'seat-freed': (state, fact) => withTeam(state, fact.team, { seatFree: true }),
+  'seat-kept': (state, fact) => withTeam(state, fact.team, { seatFree: false }),
+  'seat-moved': (state, fact) => withTeam(state, fact.team, { seatFree: false }),
   'challenge-chosen': (state, fact) => ({
     ...state,
     rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key }],
@@ -42,13 +74,15 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'phase-changed': (state, fact) => ({ ...state, phase: fact.phase, stage: [] }),
   'building-started': (state, fact, event) => ({
     ...state,
-    building: { since: event.at, until: fact.until, ended: false },
+    building: { since: timeIn(state, event.at), until: fact.until, ended: false },
   }),
   'building-extended': (state, fact) =>
     state.building ? { ...state, building: { ...state.building, until: fact.until, ended: false } } : state,
   'building-ended': (state) =>
     state.building ? { ...state, building: { ...state.building, ended: true } } : state,
   'look-here': (state, fact) => ({ ...state, lookHere: fact.on }),
+  paused: (state, _, event) => ({ ...state, paused: event.at }),
+  resumed: (state, fact) => ({ ...state, paused: null, building: later(state.building, fact.after) }),
   'standings-shown': (state, fact) => ({
     ...state,
     standingsShown: fact.on,
@@ -104,6 +138,20 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     unjudged: false,
   };
 }
+
+const byBerth = (teams: Team[]): Team[] => teams.sort((a, b) => a.berth - b.berth);
+
+const withTeam = (state: RoomState, id: string, change: Partial<Team>): RoomState => ({
+  ...state,
+  teams: state.teams.map((team) => (team.id === id ? { ...team, ...change } : team)),
+});
+
+const later = (building: Building | null, by: Millis): Building | null =>
+  building && {
+    ...building,
+    since: building.since + by,
+    until: building.until === null ? null : building.until + by,
+  };
 
 const withEntry = (entries: readonly Entry[], id: string, change: (entry: Entry) => Entry) =>
   entries.map((entry) => (entry.id === id ? change(entry) : entry));

@@ -7,6 +7,15 @@ import type { DocumentId, EntryId, EntryVerdict, Phase, TeamId } from './state.t
 export type RoomCommand =
   | { readonly kind: 'watch-charger' }
   | { readonly kind: 'join'; readonly team: TeamId }
+  | { readonly kind: 'swap-emblem'; readonly emblem: string }
+  | { readonly kind: 'remove-team'; readonly team: TeamId }
+  | { readonly kind: 'put-back-team'; readonly team: TeamId }
+  /** Has the team's tablet rest, so that another one can take the seat. */
+  | { readonly kind: 'free-seat'; readonly team: TeamId }
+  /** Takes that back, as long as no other tablet has come. */
+  | { readonly kind: 'keep-seat'; readonly team: TeamId }
+  /** By the server only: another tablet has come with the desk's leave. */
+  | { readonly kind: 'move-seat'; readonly team: TeamId }
   | { readonly kind: 'choose-challenge'; readonly challenge: DocumentId; readonly key: string }
   | { readonly kind: 'go-to'; readonly phase: Phase }
   /** `seconds` null: without a time limit. */
@@ -14,6 +23,7 @@ export type RoomCommand =
   | { readonly kind: 'extend-building'; readonly seconds: number }
   | { readonly kind: 'end-building' }
   | { readonly kind: 'look-here'; readonly on: boolean }
+  | { readonly kind: 'pause'; readonly on: boolean }
   | { readonly kind: 'show-standings'; readonly on: boolean }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   /** `round` is the one the design was drawn for. */
@@ -30,6 +40,10 @@ export type Refusal =
   | { readonly code: 'not-for-this-seat' }
   | { readonly code: 'not-now'; readonly phase: Phase }
   | { readonly code: 'room-full'; readonly most: number }
+  | { readonly code: 'unknown-team' }
+  /** The desk has taken this team out of the room. */
+  | { readonly code: 'team-removed' }
+  | { readonly code: 'emblem-taken' }
   | { readonly code: 'no-challenge' }
   | { readonly code: 'unknown-challenge'; readonly key: string }
   | { readonly code: 'other-round' }

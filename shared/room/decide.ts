@@ -1,29 +1,20 @@
 import type { Millis } from '../geometry/units.ts';
-import type { Refusal, RoomCommand } from './commands.ts';
+import type { RoomCommand } from './commands.ts';
+import { strangerTo, TEAM_RULES } from './decide-teams.ts';
+import {
+  ALREADY,
+  type CommandOf,
+  type Decision,
+  done,
+  notNow,
+  ROOM_LIMITS,
+  type Rule,
+  refuse,
+} from './decision.ts';
 import type { RoomFact, Seat, ToldVerdict } from './events.ts';
-import { EMBLEMS, type Phase, type RoomState } from './state.ts';
+import { type Phase, type RoomState, timeIn } from './state.ts';
 
-/** At most so many teams in a room, one an emblem, and so many entries on the stage. */
-export const ROOM_LIMITS = { teams: EMBLEMS.length, onStage: 2 } as const;
-
-export type Decision =
-  | { readonly ok: true; readonly facts: readonly RoomFact[] }
-  | { readonly ok: false; readonly refusal: Refusal };
-
-type CommandOf<K extends RoomCommand['kind']> = Extract<RoomCommand, { kind: K }>;
-type Decide<K extends RoomCommand['kind']> = (
-  state: RoomState,
-  command: CommandOf<K>,
-  seat: Seat,
-  now: Millis,
-) => Decision;
-
-const done = (...facts: RoomFact[]): Decision => ({ ok: true, facts });
-const refuse = (refusal: Refusal): Decision => ({ ok: false, refusal });
-const ALREADY = refuse({ code: 'already-so' });
 const NOT_BUILDING = refuse({ code: 'not-building' });
-const notNow = (state: RoomState) => refuse({ code: 'not-now', phase: state.phase });
-
 const SECOND = 1000;
 const isBuilding = (state: RoomState) => state.building !== null && !state.building.ended;
 const endByDesk = (state: RoomState): RoomFact[] =>
@@ -31,13 +22,6 @@ const endByDesk = (state: RoomState): RoomFact[] =>
 
 /** Phases in which the room has a challenge to speak of. */
 const NEEDS_CHALLENGE: readonly Phase[] = ['brief', 'build', 'show'];
-
-function join(state: RoomState, command: CommandOf<'join'>): Decision {
-  if (state.teams.some((team) => team.id === command.team)) return ALREADY;
-  const emblem = EMBLEMS.find((e) => !state.teams.some((team) => team.emblem === e));
-  if (emblem === undefined) return refuse({ code: 'room-full', most: ROOM_LIMITS.teams });
-  return done({ kind: 'team-joined', team: command.team, emblem });
-}
 
 /** A new round. A room that was building or showing goes back to the brief with it. */
 function chooseChallenge(state: RoomState, command: CommandOf<'choose-challenge'>): Decision {
@@ -67,7 +51,7 @@ function startBuilding(
 ): Decision {
   if (state.rounds.length === 0) return refuse({ code: 'no-challenge' });
   if (isBuilding(state)) return ALREADY;
-  const until = command.seconds === null ? null : now + command.seconds * SECOND;
+  const until = command.seconds === null ? null : timeIn(state, now) + command.seconds * SECOND;
   const started: RoomFact = { kind: 'building-started', until };
   return state.phase === 'build' ? done(started) : done({ kind: 'phase-changed', phase: 'build' }, started);
 }
@@ -82,7 +66,8 @@ function extendBuilding(
   const { building } = state;
   if (building === null || state.phase !== 'build') return NOT_BUILDING;
   if (building.until === null && !building.ended) return ALREADY;
-  const from = building.ended ? now : Math.max(now, building.until ?? now);
+  const clock = timeIn(state, now);
+  const from = building.ended ? clock : Math.max(clock, building.until ?? clock);
   return done({ kind: 'building-extended', until: from + command.seconds * SECOND });
 }
 
@@ -97,6 +82,7 @@ function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
   for (const id of command.entries) {
     const entry = state.entries.find((e) => e.id === id);
     if (!entry || entry.design === null) return refuse({ code: 'unknown-entry', entry: id });
+    if (!state.teams.some((team) => team.id === entry.team)) return strangerTo(state, entry.team);
     if (entry.verdict === null) return refuse({ code: 'not-judged' });
     designs.push(entry.design);
     verdicts.push({ entry: id, ...entry.verdict });
@@ -106,10 +92,11 @@ function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
 
 function handIn(state: RoomState, command: CommandOf<'hand-in'>, seat: Seat, now: Millis): Decision {
   if (seat.role !== 'team') return refuse({ code: 'not-for-this-seat' });
+  if (!state.teams.some((team) => team.id === seat.team)) return strangerTo(state, seat.team);
   if (command.round !== state.rounds.length - 1) return refuse({ code: 'other-round' });
   const { building } = state;
   if (building === null) return NOT_BUILDING;
-  const late = building.ended || (building.until !== null && now >= building.until);
+  const late = building.ended || (building.until !== null && timeIn(state, now) >= building.until);
   return done({ kind: 'handed-in', entry: command.entry, team: seat.team, design: command.design, late });
 }
 
@@ -141,15 +128,16 @@ function showStandings(state: RoomState, { on }: CommandOf<'show-standings'>): D
   return done({ kind: 'standings-shown', on, verdicts });
 }
 
-function timeIsUp(state: RoomState, _: CommandOf<'time-is-up'>, __: Seat, now: Millis): Decision {
-  const until = state.building?.until ?? null;
-  if (!isBuilding(state) || until === null || now < until) return NOT_BUILDING;
-  return done({ kind: 'building-ended', by: 'time' });
+/** All tablets rest and time stands still: whatever was due is due later by as much. */
+function pause(state: RoomState, { on }: CommandOf<'pause'>, _: Seat, now: Millis): Decision {
+  if ((state.paused !== null) === on) return ALREADY;
+  return done(state.paused === null ? { kind: 'paused' } : { kind: 'resumed', after: now - state.paused });
 }
 
-interface Rule<K extends RoomCommand['kind']> {
-  readonly by: Seat['role'];
-  readonly decide: Decide<K>;
+function timeIsUp(state: RoomState, _: CommandOf<'time-is-up'>, __: Seat, now: Millis): Decision {
+  const until = state.building?.until ?? null;
+  if (!isBuilding(state) || until === null || timeIn(state, now) < until) return NOT_BUILDING;
+  return done({ kind: 'building-ended', by: 'time' });
 }
 
 const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
@@ -157,7 +145,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
     by: 'desk',
     decide: (state) => (state.chargerWatched ? ALREADY : done({ kind: 'charger-watched' })),
   },
-  join: { by: 'server', decide: join },
+  ...TEAM_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'go-to': { by: 'desk', decide: goTo },
   'start-building': { by: 'desk', decide: startBuilding },
@@ -170,6 +158,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
     by: 'desk',
     decide: (state, { on }) => (state.lookHere === on ? ALREADY : done({ kind: 'look-here', on })),
   },
+  pause: { by: 'desk', decide: pause },
   'show-standings': { by: 'desk', decide: showStandings },
   stage: { by: 'desk', decide: stage },
   'hand-in': { by: 'team', decide: handIn },

@@ -16,12 +16,33 @@ export type RoomFact =
     }
   | { readonly kind: 'charger-watched' }
   | { readonly kind: 'team-joined'; readonly team: TeamId; readonly emblem: string }
+  /** Another emblem, by the team's own wish. */
+  | { readonly kind: 'emblem-changed'; readonly team: TeamId; readonly emblem: string }
+  /** Out of the room, with its work kept; the desk may put it back. */
+  | { readonly kind: 'team-removed'; readonly team: TeamId }
+  | {
+      readonly kind: 'team-put-back';
+      readonly team: TeamId;
+      /** Its own, unless another team has it now. */
+      readonly emblem: string;
+      readonly berth: number;
+    }
+  /** Its tablet must rest; another one may take the seat. */
+  | { readonly kind: 'seat-freed'; readonly team: TeamId }
+  /** The desk took that back. */
+  | { readonly kind: 'seat-kept'; readonly team: TeamId }
+  /** Another tablet has the seat now; earlier tokens of the team are void. */
+  | { readonly kind: 'seat-moved'; readonly team: TeamId }
   | { readonly kind: 'challenge-chosen'; readonly challenge: DocumentId; readonly key: string }
   | { readonly kind: 'phase-changed'; readonly phase: Phase }
   | { readonly kind: 'building-started'; readonly until: Millis | null }
   | { readonly kind: 'building-extended'; readonly until: Millis }
   | { readonly kind: 'building-ended'; readonly by: 'desk' | 'time' }
   | { readonly kind: 'look-here'; readonly on: boolean }
+  /** All tablets rest and time stands still. */
+  | { readonly kind: 'paused' }
+  /** Time goes on; what was due is due so many ms later. */
+  | { readonly kind: 'resumed'; readonly after: Millis }
   | {
       readonly kind: 'standings-shown';
       readonly on: boolean;

@@ -18,8 +18,10 @@ export interface Team {
   readonly id: TeamId;
   /** A key of EMBLEMS; nobody types a person's name. */
   readonly emblem: string;
-  /** Number of the berth on the harbour wall, from 1, in order of joining. */
+  /** Number of the berth on the harbour wall, from 1, in order of joining; no two teams share one. */
   readonly berth: number;
+  /** Its tablet has been asked to rest, and none has taken its place yet. */
+  readonly seatFree: boolean;
 }
 
 /** One challenge chosen in this room; entries belong to the round in which they were handed in. */
@@ -71,16 +73,24 @@ export interface RoomState {
   readonly phase: Phase;
   /** Whether somebody said that they stay with the charger. */
   readonly chargerWatched: boolean;
+  /** Those who play, in the order of their berths. */
   readonly teams: readonly Team[];
+  /** Those whom the desk has taken out, the last one last. Their entries are kept and count nowhere. */
+  readonly removed: readonly Team[];
   readonly rounds: readonly Round[];
   /** Of the current round; null before its first building phase. */
   readonly building: Building | null;
   readonly lookHere: boolean;
+  /** Server time at which everything was paused; null while time runs. */
+  readonly paused: Millis | null;
   readonly standingsShown: boolean;
   readonly entries: readonly Entry[];
   /** One entry, or two in a heat. Empty: no stage. */
   readonly stage: readonly EntryId[];
 }
+
+/** The room's own time: it stands still while everything is paused. */
+export const timeIn = (state: RoomState, now: Millis): Millis => state.paused ?? now;
 
 /** Forty objects without faces; the keys are those of the icons. */
 export const EMBLEMS = [
@@ -126,3 +136,18 @@ export const EMBLEMS = [
   'chair',
 ] as const;
 export type Emblem = (typeof EMBLEMS)[number];
+
+/**
+ * The next emblem and berth that nobody has. Those of removed teams are kept for them as long as there
+ * are others. Undefined where forty teams play.
+ */
+export function freePlace({ teams, removed }: RoomState): Pick<Team, 'emblem' | 'berth'> | undefined {
+  const all = [...teams, ...removed];
+  const berths = EMBLEMS.map((_, i) => i + 1);
+  const free = <T>(list: readonly T[], of: (team: Team) => T): T | undefined =>
+    list.find((one) => !all.some((team) => of(team) === one)) ??
+    list.find((one) => !teams.some((team) => of(team) === one));
+  const emblem = free<string>(EMBLEMS, (team) => team.emblem);
+  const berth = free(berths, (team) => team.berth);
+  return emblem === undefined || berth === undefined ? undefined : { emblem, berth };
+}

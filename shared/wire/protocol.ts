@@ -1,7 +1,7 @@
 import type { Millis } from '../geometry/units.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
-import type { DocumentId, EntryId, Phase, RoomId, RoomState, TeamId } from '../room/state.ts';
+import type { DocumentId, Emblem, EntryId, Phase, RoomId, RoomState, TeamId } from '../room/state.ts';
 
 /**
  * The protocol between pages and server: websocket transport only, JSON.
@@ -58,6 +58,9 @@ export type ClientAsk =
   | { readonly kind: 'extend-building'; readonly seconds: number }
   | { readonly kind: 'end-building' }
   | { readonly kind: 'look-here'; readonly on: boolean }
+  | { readonly kind: 'pause'; readonly on: boolean }
+  | { readonly kind: 'swap-emblem'; readonly emblem: Emblem }
+  | { readonly kind: 'remove-team' | 'put-back-team' | 'free-seat' | 'keep-seat'; readonly team: TeamId }
   | { readonly kind: 'show-standings'; readonly on: boolean }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   | { readonly kind: 'judge-again'; readonly entry: EntryId }

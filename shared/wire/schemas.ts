@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { Design } from '../documents/design.ts';
 import { parseDocument } from '../documents/values.ts';
-import { PHASES } from '../room/state.ts';
+import { EMBLEMS, PHASES } from '../room/state.ts';
 import {
   type ClientCommand,
   type Handshake,
@@ -36,6 +36,12 @@ const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('extend-building'), seconds: Seconds }),
   z.strictObject({ kind: z.literal('end-building') }),
   z.strictObject({ kind: z.literal('look-here'), on: On }),
+  z.strictObject({ kind: z.literal('pause'), on: On }),
+  z.strictObject({ kind: z.literal('swap-emblem'), emblem: z.enum(EMBLEMS) }),
+  z.strictObject({ kind: z.literal('remove-team'), team: Token }),
+  z.strictObject({ kind: z.literal('put-back-team'), team: Token }),
+  z.strictObject({ kind: z.literal('free-seat'), team: Token }),
+  z.strictObject({ kind: z.literal('keep-seat'), team: Token }),
   z.strictObject({ kind: z.literal('show-standings'), on: On }),
   z.strictObject({
     kind: z.literal('stage'),

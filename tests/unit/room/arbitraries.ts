@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
+import type { Decision } from '../../../shared/room/decision.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../../shared/room/events.ts';
 import { PHASES, type RoomState } from '../../../shared/room/state.ts';
 
@@ -23,6 +24,22 @@ export function opened(): RoomState {
   if (OPENED.fact?.kind !== 'opened') throw new Error('the first fact opens the room');
   return openedState(OPENED.fact, OPENED);
 }
+
+export type Move = readonly [Seat, RoomCommand, number?];
+
+/** The room after these moves; each must be accepted. */
+export function roomAfter(...moves: Move[]): RoomState {
+  let state = opened();
+  for (const [seat, command, at = 2000] of moves) {
+    const decision = decide(state, command, seat, at);
+    if (!decision.ok) throw new Error(`${command.kind} was refused: ${decision.refusal.code}`);
+    for (const fact of decision.facts) state = apply(state, { seq: state.seq + 1, at, version: 1, fact });
+  }
+  return state;
+}
+
+export const factsOf = (decision: Decision) => (decision.ok ? decision.facts : decision.refusal);
+export const codeOf = (decision: Decision) => (decision.ok ? 'accepted' : decision.refusal.code);
 
 /** One step: after `wait` ms, `seat` sends `command`. */
 export interface Step {
@@ -51,20 +68,29 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
   fc.constant<RoomCommand>({ kind: 'end-building' }),
   fc.record({ kind: fc.constant('look-here' as const), on: fc.boolean() }),
   fc.record({ kind: fc.constant('show-standings' as const), on: fc.boolean() }),
+  fc.record({ kind: fc.constant('pause' as const), on: fc.boolean() }),
+  fc.record({
+    kind: fc.constantFrom('remove-team' as const, 'put-back-team', 'free-seat', 'keep-seat'),
+    team: teamId,
+  }),
   fc.record({ kind: fc.constant('judge-again' as const), entry: handedIn }),
   fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(handedIn, { maxLength: 3 }) }),
 );
 
 const deskStep = fc.record({ seat: fc.constant(DESK), command: deskCommand });
-const teamStep = fc
+const handIn = fc
   .record({ by: teamId, entry: entryId, round: fc.integer({ min: 0, max: 2 }) })
   .map(({ by, entry, round }) => ({
     seat: team(by),
     command: { kind: 'hand-in', round, entry: `${by}-${entry}`, design: `d-${by}-${entry}` } as const,
   }));
+const swap = fc
+  .record({ by: teamId, emblem: fc.constantFrom('sailboat', 'bell', 'chair') })
+  .map(({ by, emblem }) => ({ seat: team(by), command: { kind: 'swap-emblem', emblem } as const }));
+const teamStep = fc.oneof({ arbitrary: handIn, weight: 4 }, { arbitrary: swap, weight: 1 });
 const serverStep: fc.Arbitrary<{ seat: Seat; command: RoomCommand }> = fc
   .oneof(
-    fc.record({ kind: fc.constant('join' as const), team: teamId }),
+    fc.record({ kind: fc.constantFrom('join' as const, 'move-seat'), team: teamId }),
     fc.constant({ kind: 'time-is-up' as const }),
     fc.record({ kind: fc.constant('give-up-judging' as const), entry: handedIn }),
     fc.record({ by: teamId, entry: entryId, points: fc.integer({ min: 0, max: 100 }) }).map((j) => ({

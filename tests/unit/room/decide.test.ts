@@ -1,26 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { apply } from '../../../shared/room/apply.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
-import { type Decision, decide } from '../../../shared/room/decide.ts';
+import { decide } from '../../../shared/room/decide.ts';
 import type { Seat } from '../../../shared/room/events.ts';
 import { EMBLEMS, type RoomState } from '../../../shared/room/state.ts';
-import { BOARD, DESK, opened, SERVER, team } from './arbitraries.ts';
-
-type Move = readonly [Seat, RoomCommand, number?];
-
-/** The room after these moves; each must be accepted. */
-function roomAfter(...moves: Move[]): RoomState {
-  let state = opened();
-  for (const [seat, command, at = 2000] of moves) {
-    const decision = decide(state, command, seat, at);
-    if (!decision.ok) throw new Error(`${command.kind} was refused: ${decision.refusal.code}`);
-    for (const fact of decision.facts) state = apply(state, { seq: state.seq + 1, at, version: 1, fact });
-  }
-  return state;
-}
-
-const factsOf = (decision: Decision) => (decision.ok ? decision.facts : decision.refusal);
-const codeOf = (decision: Decision) => (decision.ok ? 'accepted' : decision.refusal.code);
+import { BOARD, codeOf, DESK, factsOf, type Move, opened, roomAfter, SERVER, team } from './arbitraries.ts';
 
 const JOIN: Move = [SERVER, { kind: 'join', team: 't1' }];
 const CHOOSE: Move = [DESK, { kind: 'choose-challenge', challenge: 'c1', key: 'k1' }];
@@ -46,6 +29,13 @@ describe('seats', () => {
     [{ kind: 'extend-building', seconds: 60 }, 'desk'],
     [{ kind: 'end-building' }, 'desk'],
     [{ kind: 'look-here', on: true }, 'desk'],
+    [{ kind: 'pause', on: true }, 'desk'],
+    [{ kind: 'swap-emblem', emblem: 'bell' }, 'team'],
+    [{ kind: 'remove-team', team: 't1' }, 'desk'],
+    [{ kind: 'put-back-team', team: 't1' }, 'desk'],
+    [{ kind: 'free-seat', team: 't1' }, 'desk'],
+    [{ kind: 'keep-seat', team: 't1' }, 'desk'],
+    [{ kind: 'move-seat', team: 't1' }, 'server'],
     [{ kind: 'show-standings', on: true }, 'desk'],
     [{ kind: 'stage', entries: [] }, 'desk'],
     [handIn('e9'), 'team'],
@@ -69,8 +59,8 @@ describe('joining', () => {
       [SERVER, { kind: 'join', team: 't2' }],
     );
     expect(state.teams).toEqual([
-      { id: 't1', emblem: EMBLEMS[0], berth: 1 },
-      { id: 't2', emblem: EMBLEMS[1], berth: 2 },
+      { id: 't1', emblem: EMBLEMS[0], berth: 1, seatFree: false },
+      { id: 't2', emblem: EMBLEMS[1], berth: 2, seatFree: false },
     ]);
   });
 
@@ -245,12 +235,13 @@ describe('the stage', () => {
 });
 
 describe('switches', () => {
-  it.each([[{ kind: 'look-here', on: false }], [{ kind: 'show-standings', on: false }]] as [RoomCommand][])(
-    '%o is refused when it is so already',
-    (command) => {
-      expect(codeOf(decide(opened(), command, DESK, 3000))).toBe('already-so');
-    },
-  );
+  it.each([
+    [{ kind: 'look-here', on: false }],
+    [{ kind: 'show-standings', on: false }],
+    [{ kind: 'pause', on: false }],
+  ] as [RoomCommand][])('%o is refused when it is so already', (command) => {
+    expect(codeOf(decide(opened(), command, DESK, 3000))).toBe('already-so');
+  });
 
   it('the charger is watched once', () => {
     const watch: Move = [DESK, { kind: 'watch-charger' }];

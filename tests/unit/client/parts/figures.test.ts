@@ -17,7 +17,7 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   counted: false,
   unjudged: false,
 });
-const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({ id, emblem: 'bell', berth: i + 1 }));
+const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({ id, emblem: 'bell', berth: i + 1, seatFree: false }));
 const rounds = [
   { challenge: 'c', key: 'k' },
   { challenge: 'd', key: 'l' },
@@ -66,5 +66,19 @@ describe('classFigures', () => {
       teamsMet: 2,
       teamsBetter: 1,
     });
+  });
+
+  it('leaves out a team that was taken out of the room', () => {
+    const [first, ...rest] = teams;
+    const without = roomState(9, { teams: rest, removed: [first!], rounds, entries });
+    expect(classFigures(without)).toEqual({
+      teams: 3,
+      challenges: 2,
+      entries: 3,
+      teamsHandedIn: 2,
+      teamsMet: 1,
+      teamsBetter: 0,
+    });
+    expect(standingsOf(without).map((s) => s.team.id)).toEqual(['b', 'c', 'd']);
   });
 });
