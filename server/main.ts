@@ -57,6 +57,8 @@ async function run(): Promise<void> {
   };
   process.on('SIGINT', end);
   process.on('SIGTERM', end);
+  // A closed terminal window.
+  process.on('SIGHUP', end);
 }
 
 await run();

@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import { pino } from 'pino';
+import { type DestinationStream, pino } from 'pino';
 import type { Challenge } from '../shared/documents/challenge.ts';
 import { lanAddresses } from './addresses.ts';
 import { makeApp } from './http/app.ts';
@@ -11,6 +11,7 @@ import type { EventLog } from './log/event-log.ts';
 import { lockFolder } from './log/folder-lock.ts';
 import type { Recovery } from './log/recovery.ts';
 import { openSqliteLog } from './log/sqlite.ts';
+import { Meter } from './meter.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
 import { ownerKeyIn } from './seats/owner-key.ts';
@@ -32,12 +33,15 @@ export interface ServerConfig {
   /** The folder of the built pages; null without pages. */
   readonly pages: string | null;
   readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
+  /** How long open work may take at the end, ms, once for answers and once for judging. */
+  readonly endWithinMs?: number;
   /** For tests: another store, judge, clock, library or rates. */
   readonly log?: EventLog;
   readonly judging?: Judging;
   readonly now?: () => number;
   readonly rates?: RateLimits;
   readonly challenge?: (key: string) => Challenge | undefined;
+  readonly logTo?: DestinationStream;
 }
 
 export interface RunningServer {
@@ -65,6 +69,11 @@ function defaultJudging(): Judging {
   });
 }
 
+/** Long enough for the slowest sound drawing in the judge, short enough for a person who waits. */
+const END_WITHIN_MS = 5000;
+/** Longer than the minute that balancers usually keep an idle connection, so that they close it first. */
+const KEEP_ALIVE_MS = 65_000;
+
 const freeing = (unlock: () => void) => (error: unknown) => {
   unlock();
   throw error;
@@ -75,8 +84,12 @@ const freeing = (unlock: () => void) => (error: unknown) => {
  * had, and with FolderInUse where another server has the folder.
  */
 export async function startServer(config: ServerConfig): Promise<RunningServer> {
-  const logger = pino({ level: config.logLevel ?? 'error', base: null });
+  const logOptions = { level: config.logLevel ?? 'error', base: null };
+  const logger = config.logTo ? pino(logOptions, config.logTo) : pino(logOptions);
   const trouble = (what: string, error: unknown) => logger.error({ err: error }, what);
+  const meter = new Meter(() => ({ ...rooms.counts(), sockets: sockets.count() }));
+  let closing: Promise<void> | null = null;
+  const ending = () => closing !== null;
   const now = config.now ?? Date.now;
   // A store given from outside may be shared; the one in the folder has one server at a time.
   const unlock = config.log ? () => undefined : lockFolder(config.dataDir);
@@ -90,18 +103,30 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
   const judging = config.judging ?? defaultJudging();
   const rates = config.rates ?? new Rates();
-  const rooms = new Rooms({ log, judging, now, challenge: config.challenge ?? readyChallenge, trouble });
+  const challenge = config.challenge ?? readyChallenge;
+  const rooms = new Rooms({ log, judging, now, challenge, trouble, meter });
   let addresses: readonly string[] = [];
   const { pages } = config;
-  const app = makeApp({ rooms, rates, isOwner, pages, addresses: () => addresses, trouble });
-  const http = createServer(app);
-  const sockets = startSockets({ http, rooms, rates, isOwner, now, trouble });
+  const app = makeApp({ rooms, rates, isOwner, pages, addresses: () => addresses, meter, ending, trouble });
+  const http = createServer({ keepAliveTimeout: KEEP_ALIVE_MS }, app);
+  const sockets = startSockets({ http, rooms, rates, isOwner, now, meter, trouble });
   rooms.tell(sockets.outlet);
-  const close = async () => {
-    await sockets.close();
-    await rooms.close();
+  const end = async () => {
+    logger.info('ending');
+    const withinMs = config.endWithinMs ?? END_WITHIN_MS;
+    // No new connection from here on; those that are open are told and answered.
+    if (http.listening) http.close();
+    await sockets.close(withinMs);
+    http.closeAllConnections();
+    await rooms.close(withinMs);
     await log.close();
+    meter.close();
     unlock();
+    logger.info('ended');
+  };
+  const close = () => {
+    closing ??= end();
+    return closing;
   };
   try {
     http.listen(config.port, config.host);

@@ -1,7 +1,7 @@
 import { nanoid } from 'nanoid';
 import { io } from 'socket.io-client';
 import type { RoomEvent } from '../../shared/room/events.ts';
-import type { Handshake, LatestDown } from '../../shared/wire/protocol.ts';
+import type { Ending, Handshake, LatestDown } from '../../shared/wire/protocol.ts';
 
 /** What the link needs of a socket; a test gives it a plain object. */
 export interface Wire {
@@ -51,11 +51,18 @@ export const socketTo =
       ? io(target.url, { ...options, forceNew: true, extraHeaders: { cookie: target.cookie } })
       : io(options);
     let stopped = false;
+    /** A server that ends says how long its pages may take to come back. */
+    let comeBackWithin = 0;
+    socket.on('ending', ({ within }: Ending) => {
+      comeBackWithin = within;
+    });
     socket.on('connect', listener.opened);
     socket.on('disconnect', (reason) => {
       listener.closed();
       // After a close by the server socket.io does not come back by itself.
-      if (reason === 'io server disconnect' && !stopped) socket.connect();
+      if (reason === 'io server disconnect')
+        setTimeout(() => !stopped && socket.connect(), Math.random() * comeBackWithin);
+      comeBackWithin = 0;
     });
     socket.on('connect_error', () => {
       listener.closed();

@@ -2,6 +2,7 @@ import express, { type ErrorRequestHandler, type Express } from 'express';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { securityHeaders } from './headers.ts';
 import { joining } from './joining.ts';
+import { operating } from './operating.ts';
 import { pages } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -23,6 +24,13 @@ export function makeApp(parts: HttpParts): Express {
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
   app.use(securityHeaders());
+  app.use((_, response, next) => {
+    response.once('finish', () => {
+      const { refused } = response.locals;
+      if (typeof refused === 'string') parts.meter.refused('http', refused);
+    });
+    next();
+  });
   const smallJson = express.json({ limit: SMALL_BODY_BYTES });
   // A room file is large and has a reader of its own.
   app.use((request, response, next) =>
@@ -32,7 +40,7 @@ export function makeApp(parts: HttpParts): Express {
     response.set('Cache-Control', 'no-store');
     next();
   });
-  app.use(joining(parts), roomsApi(parts), openApi(parts), pages(parts));
+  app.use(joining(parts), roomsApi(parts), openApi(parts), operating(parts), pages(parts));
   app.use((_, response) => refuse(response, { code: 'unknown-page' }));
   const failed: ErrorRequestHandler = (error, request, response, _next) => {
     const refusal = bodyRefusal(error);

@@ -1,4 +1,5 @@
 import type { Request, Response } from 'express';
+import type { Meter } from '../meter.ts';
 import type { OpenRoom, Rooms } from '../rooms/rooms.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
 import type { RateLimits } from '../seats/rates.ts';
@@ -11,6 +12,9 @@ export interface HttpParts {
   readonly pages: string | null;
   /** Addresses that tablets may reach, the one for the QR code first. Known once the port is. */
   readonly addresses: () => readonly string[];
+  readonly meter: Meter;
+  /** Whether this server is about to go. */
+  readonly ending: () => boolean;
   readonly trouble: (what: string, error: unknown) => void;
 }
 

@@ -21,6 +21,7 @@ const BAD_REQUEST = 400;
 
 /** Answers with the refusal's code as JSON, and the status that fits it. */
 export function refuse(response: Response, refusal: WireRefusal): void {
+  response.locals.refused = refusal.code;
   const body: HttpRefusal = { refusal };
   response.status(STATUS[refusal.code] ?? BAD_REQUEST).json(body);
 }

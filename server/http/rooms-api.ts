@@ -63,14 +63,9 @@ export function roomsApi(parts: HttpParts): Router {
   return router;
 }
 
-/** What anybody in the room may ask: whether the server is well, and how tablets get in. */
+/** What anybody in the room may ask: how tablets get in. */
 export function openApi(parts: HttpParts): Router {
   const router = Router();
-
-  router.get(ROUTES.health, async (_, response) => {
-    await parts.rooms.list();
-    response.json({ ok: true });
-  });
 
   router.get(ROUTES.addresses, (_, response) => {
     const all = parts.addresses();

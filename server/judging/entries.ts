@@ -92,6 +92,11 @@ export class EntryJudge {
     await pause(PAUSE_MS, undefined, { signal: this.#closed.signal });
   }
 
+  /** How many entries wait for their verdict. */
+  get size(): number {
+    return this.#atWork.size;
+  }
+
   /** Begins nothing more; what fails from now on is not counted. */
   stop(): void {
     this.#closed.abort();

@@ -7,6 +7,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { upgraded } from '../../shared/room/upgrade.ts';
 import type { Answer, CommandId, WireRefusal } from '../../shared/wire/protocol.ts';
 import type { AnswerRecord, EventLog, SeatRecord, StoredDocument } from '../log/event-log.ts';
+import type { Meter } from '../meter.ts';
 
 /** A command as it reaches a room, with what must be kept together with it. */
 export interface Order {
@@ -21,6 +22,7 @@ export interface Order {
 export interface RoomParts {
   readonly log: EventLog;
   readonly now: () => number;
+  readonly meter: Pick<Meter, 'appended'>;
   /** Called after every append, with the events that are new and durable. */
   readonly told: (room: LiveRoom, events: readonly RoomEvent[]) => void;
 }
@@ -107,14 +109,17 @@ export class LiveRoom {
     return facts.map((fact, i) => ({ seq: seq + 1 + i, at, version: EVENT_VERSION, fact }));
   }
 
-  #append(order: Order, events: readonly RoomEvent[], answer: Answer) {
+  async #append(order: Order, events: readonly RoomEvent[], answer: Answer) {
     const record = this.#answerRecord(order, answer);
-    return this.#parts.log.append(this.#state.id, {
+    const began = performance.now();
+    const result = await this.#parts.log.append(this.#state.id, {
       events,
       documents: order.documents ?? [],
       seats: order.seats ?? [],
       ...(record && { answer: record }),
     });
+    this.#parts.meter.appended((performance.now() - began) / 1000);
+    return result;
   }
 
   #answerRecord(order: Order, answer: Answer): AnswerRecord | undefined {

@@ -9,7 +9,9 @@ import { checkDesign } from '../../shared/wire/schemas.ts';
 import { EntryJudge } from '../judging/entries.ts';
 import type { Judging } from '../judging/judging.ts';
 import type { EventLog, SeatRecord, StoredDocument } from '../log/event-log.ts';
+import type { Meter } from '../meter.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
+import { settledWithin } from '../settled.ts';
 import { Deadlines } from './deadlines.ts';
 import { storedChallenge, storedDesign, withoutTeachersPart } from './documents.ts';
 import { LiveRoom } from './live-room.ts';
@@ -35,6 +37,7 @@ export interface RoomsParts {
   /** A ready challenge by its key. */
   readonly challenge: (key: string) => Challenge | undefined;
   readonly trouble: (what: string, error: unknown) => void;
+  readonly meter: Meter;
 }
 
 export type Opened =
@@ -104,13 +107,13 @@ export class Rooms {
   }
 
   async #load(id: string): Promise<OpenRoom | undefined> {
-    const { log, now } = this.#parts;
+    const { log, now, meter } = this.#parts;
     const newest = await Newest.load(log, id);
     const told = (r: LiveRoom, events: readonly RoomEvent[]) => {
       newest.look(events);
       this.#told(r, events);
     };
-    const room = await LiveRoom.load({ log, now, told }, id);
+    const room = await LiveRoom.load({ log, now, meter, told }, id);
     if (!room) return undefined;
     this.#deadlines.look(room);
     this.#judge.look(room);
@@ -234,10 +237,25 @@ export class Rooms {
     return this.#parts.log.documents(room.state.id);
   }
 
-  /** Ends the judging and writes what is still only in memory. */
-  async close(): Promise<void> {
+  counts(): { readonly rooms: number; readonly judging: number } {
+    return { rooms: this.#open.size, judging: this.#judge.size };
+  }
+
+  async storeAnswers(): Promise<boolean> {
+    try {
+      await this.#parts.log.roomByWord('');
+      return true;
+    } catch (error) {
+      this.#parts.trouble('the store does not answer', error);
+      return false;
+    }
+  }
+
+  /** Lets judging that has begun end within `withinMs`, and writes what is still only in memory. */
+  async close(withinMs: number): Promise<void> {
     this.#deadlines.close();
     this.#judge.stop();
+    await settledWithin(this.#judge.stopped(), withinMs);
     await this.#parts.judging.close();
     await this.#judge.stopped();
     for (const opening of this.#open.values()) {

@@ -29,6 +29,10 @@ function isOutrunBy(a: Session, b: Session): boolean {
 export class Sessions {
   readonly #all = new Set<Session>();
 
+  get count(): number {
+    return this.#all.size;
+  }
+
   add(session: Session): void {
     this.#all.add(session);
   }

@@ -1,8 +1,9 @@
 import type { Server as HttpServer, IncomingMessage } from 'node:http';
+import { setTimeout as pause } from 'node:timers/promises';
 import { Server, type Socket } from 'socket.io';
 import type { RoomEvent, Seat } from '../../shared/room/events.ts';
 import { seen } from '../../shared/room/seen.ts';
-import type { LatestDown, WireRefusal } from '../../shared/wire/protocol.ts';
+import type { Ending, LatestDown, WireRefusal } from '../../shared/wire/protocol.ts';
 import {
   type Checked,
   checkCommand,
@@ -11,11 +12,13 @@ import {
   checkHello,
   checkLatest,
 } from '../../shared/wire/schemas.ts';
+import type { Meter } from '../meter.ts';
 import { seatKey } from '../rooms/live-room.ts';
 import { mayHave } from '../rooms/newest.ts';
 import type { OpenRoom, Outlet, Rooms } from '../rooms/rooms.ts';
 import { carriedBy } from '../seats/cookies.ts';
 import type { RateLimits, RateName } from '../seats/rates.ts';
+import { settledWithin } from '../settled.ts';
 import { findSeat, welcome } from './hello.ts';
 import { passedOn } from './latest.ts';
 import { type Session, Sessions } from './session.ts';
@@ -26,16 +29,23 @@ export interface SocketsParts {
   readonly rates: RateLimits;
   readonly isOwner: (key: string | undefined) => boolean;
   readonly now: () => number;
+  readonly meter: Meter;
   readonly trouble: (what: string, error: unknown) => void;
 }
 
 export interface Sockets {
   readonly outlet: Outlet;
-  readonly close: () => Promise<void>;
+  /** How many pages are connected. */
+  readonly count: () => number;
+  /** Tells every page, answers what is on its way, but takes no longer than `withinMs`. */
+  readonly close: (withinMs: number) => Promise<void>;
 }
 
 /** What is far too large is cut off while it arrives; what is only too large gets a refusal. */
 const HARD_LIMIT_BYTES = 1_000_000;
+/** Another server, or this one after its restart, shall not get everybody in the same instant. */
+const COME_BACK_WITHIN_MS = 3000;
+const LAST_WORDS_MS = 500;
 
 type Reply = (answer: unknown) => void;
 const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
@@ -56,6 +66,9 @@ function isSameSite(request: IncomingMessage): boolean {
 class Talk {
   readonly #parts: SocketsParts;
   readonly #sessions = new Sessions();
+  /** Messages that have no answer yet. */
+  readonly #atWork = new Set<Promise<void>>();
+  #ending = false;
 
   constructor(parts: SocketsParts) {
     this.#parts = parts;
@@ -70,27 +83,34 @@ class Talk {
     const carried = carriedBy(socket.handshake.headers.cookie);
     const session: Session = { socket, shake: shake.value, carried, standing: { kind: 'unseated' } };
     this.#sessions.add(session);
-    socket.on('hello', (body, ack) =>
-      this.#guarded('hello', replyOf(ack), () => this.#hello(session, body, ack)),
-    );
-    socket.on('command', (body, ack) =>
-      this.#guarded('command', replyOf(ack), () => this.#command(session, body, replyOf(ack))),
-    );
-    socket.on('fetch', (body, ack) =>
-      this.#guarded('fetch', replyOf(ack), () => this.#fetch(session, body, replyOf(ack))),
-    );
-    socket.on('latest', (body, ack) =>
-      this.#guarded('latest', replyOf(ack), () => this.#latest(session, body, replyOf(ack))),
-    );
+    this.#hear(session, 'hello', (body, reply) => this.#hello(session, body, reply));
+    this.#hear(session, 'command', (body, reply) => this.#command(session, body, reply));
+    this.#hear(session, 'fetch', (body, reply) => this.#fetch(session, body, reply));
+    this.#hear(session, 'latest', (body, reply) => this.#latest(session, body, reply));
     socket.on('disconnect', () => this.#left(session));
   };
 
+  /** A message that comes while the server ends gets no answer: its page asks the next server. */
+  #hear({ socket }: Session, way: string, work: (body: unknown, reply: Reply) => Promise<void>): void {
+    socket.on(way, (body: unknown, ack: unknown) => {
+      if (this.#ending) return;
+      const answering = this.#answer(way, replyOf(ack), (reply) => work(body, reply));
+      this.#atWork.add(answering);
+      void answering.finally(() => this.#atWork.delete(answering));
+    });
+  }
+
   /** Whatever goes wrong with one message is that message's answer; the room goes on. */
-  async #guarded(what: string, reply: Reply, work: () => Promise<void>): Promise<void> {
+  async #answer(way: string, ack: Reply, work: (reply: Reply) => Promise<void>): Promise<void> {
+    const reply: Reply = (answer) => {
+      const { ok, refusal } = answer as { ok: boolean; refusal?: WireRefusal };
+      if (!ok && refusal) this.#parts.meter.refused(way, refusal.code);
+      ack(answer);
+    };
     try {
-      await work();
+      await work(reply);
     } catch (error) {
-      this.#parts.trouble(what, error);
+      this.#parts.trouble(way, error);
       reply(refused({ code: 'server-trouble' }));
     }
   }
@@ -111,8 +131,7 @@ class Talk {
     return { ok: true, value: checked.value, open, seat };
   }
 
-  async #hello(session: Session, body: unknown, ack: unknown): Promise<void> {
-    const reply = replyOf(ack);
+  async #hello(session: Session, body: unknown, reply: Reply): Promise<void> {
     const hello = checkHello(body);
     if (!hello.ok) return reply(hello);
     const { rates, rooms, isOwner, now } = this.#parts;
@@ -149,7 +168,9 @@ class Talk {
     const admitted = await this.#admit(session, 'command', () => checkCommand(body));
     if (!admitted.ok) return reply(admitted);
     const { open, seat, value } = admitted;
-    reply(await this.#parts.rooms.take(open.room, seat, value));
+    const answer = await this.#parts.rooms.take(open.room, seat, value);
+    if (answer.ok) this.#parts.meter.took(value.ask.kind);
+    reply(answer);
   }
 
   async #fetch(session: Session, body: unknown, reply: Reply): Promise<void> {
@@ -182,6 +203,16 @@ class Talk {
     this.#pass(standing.open, { kind: 'doing', team: standing.seat.team, doing: 'away' }, session);
   }
 
+  get count(): number {
+    return this.#sessions.count;
+  }
+
+  /** Takes nothing more; resolves when everything has its answer. */
+  async end(): Promise<void> {
+    this.#ending = true;
+    await Promise.allSettled(this.#atWork);
+  }
+
   readonly outlet: Outlet = {
     events: (room, events) => {
       for (const { session, seat } of this.#sessions.seatedIn(room.state.id)) {
@@ -193,6 +224,11 @@ class Talk {
       for (const session of this.#sessions.followers()) session.socket.emit('moved');
     },
   };
+}
+
+/** Resolves when every connection has sent what it had to say and is closed. */
+async function gone(io: Server): Promise<void> {
+  while (io.engine.clientsCount > 0) await pause(5);
 }
 
 /** Puts the protocol of `shared/wire` on an HTTP server. */
@@ -210,6 +246,14 @@ export function startSockets(parts: SocketsParts): Sockets {
   io.on('connection', talk.connect);
   return {
     outlet: talk.outlet,
-    close: () => io.close(),
+    count: () => talk.count,
+    close: async (withinMs) => {
+      const ending: Ending = { within: COME_BACK_WITHIN_MS };
+      io.emit('ending', ending);
+      await settledWithin(talk.end(), withinMs);
+      io.disconnectSockets(true);
+      await settledWithin(gone(io), LAST_WORDS_MS);
+      await io.close();
+    },
   };
 }

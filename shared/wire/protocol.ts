@@ -14,6 +14,7 @@ import type { DocumentId, Emblem, EntryId, Phase, RoomId, RoomState, TeamId } fr
  * server → client `latest`    LatestDown
  * server → client `quiet`     this seat is open in a newer tab; no argument
  * server → client `moved`     this page now belongs to another room: say hello again; no argument
+ * server → client `ending`    Ending: this server is about to go; what it does not answer is asked again
  *
  * Cookies are read when the socket connects: a page that has just got its seat connects anew.
  * Every HTTP refusal is JSON: HttpRefusal.
@@ -123,6 +124,11 @@ export type Fetched =
   | { readonly ok: true; readonly kind: 'challenge' | 'design' | 'verdict'; readonly body: unknown }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
+/** How long pages may take to come back, spread over it so that they don't come all at once, ms. */
+export interface Ending {
+  readonly within: number;
+}
+
 /** What a team is doing, as one word on the board. */
 export type Doing = 'drawing' | 'trying' | 'handed-in' | 'away';
 
@@ -164,7 +170,12 @@ export const ROUTES = {
   roomFile: '/api/room.json',
   /** POST a room file by the owner → { room, word }. */
   restoreRoom: '/api/rooms/restore',
-  health: '/api/health',
+  /** GET by anybody: `ok` while the process lives. */
+  health: '/health',
+  /** GET by anybody: `ready`, or 503 with why this server must not get new visitors. */
+  ready: '/ready',
+  /** GET by the owner or from this machine: figures in the OpenMetrics text format. */
+  metrics: '/metrics',
 } as const;
 
 /** One room of a server, as the owner's list shows it. */

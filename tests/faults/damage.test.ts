@@ -201,7 +201,7 @@ describe('a server on a damaged data file', () => {
       /was damaged\. What could be read of it, \d rooms with \d+ events, is in .*rooms-2\.db/,
     );
     expect(server.printed()).toContain(`is kept: ${join(folder, 'rooms.db')}`);
-    expect((await fetch(`${server.url}/api/health`)).status).toBe(200);
+    expect((await fetch(`${server.url}/ready`)).status).toBe(200);
     expect(await server.end('SIGTERM')).toBe(0);
     bundle.remove();
   });

@@ -122,7 +122,7 @@ describe('a server that is started', () => {
     await expect(startProcess(bundle, folder)).rejects.toThrow(
       /ended with 1: Another server is running already on the data folder .*end it first/,
     );
-    expect((await fetch(`${first.url}/api/health`)).status).toBe(200);
+    expect((await fetch(`${first.url}/ready`)).status).toBe(200);
     await first.end('SIGKILL');
     const second = await startProcess(bundle, folder);
     expect(await second.end('SIGTERM')).toBe(0);

@@ -157,10 +157,6 @@ describe('headers', () => {
     expect(await refusalOf(await get('/api/nothing'))).toEqual([404, 'unknown-page']);
     expect(await refusalOf(await get('/../../etc/passwd'))).toEqual([404, 'unknown-page']);
   });
-
-  it('health is open to everybody', async () => {
-    expect(await (await get(ROUTES.health)).json()).toEqual({ ok: true });
-  });
 });
 
 describe('the QR code', () => {

@@ -6,6 +6,7 @@ import type { RoomEvent, Seat } from '../../../shared/room/events.ts';
 
 const DESK: Seat = { role: 'desk' };
 const SERVER: Seat = { role: 'server' };
+const meter = { appended: () => undefined };
 
 /** A log that answers as it is told instead of writing. */
 class TroubledLog extends MemoryLog {
@@ -27,7 +28,7 @@ async function openedLog(): Promise<TroubledLog> {
 /** One process's copy of the room; `told` collects what its pages are told. */
 async function processOf(log: MemoryLog, now: () => number = () => 2000) {
   const told: RoomEvent[] = [];
-  const room = await LiveRoom.load({ log, now, told: (_, events) => told.push(...events) }, 'r1');
+  const room = await LiveRoom.load({ log, now, meter, told: (_, events) => told.push(...events) }, 'r1');
   if (!room) throw new Error('the room is there');
   return { room, told };
 }
@@ -38,7 +39,7 @@ const lookHere = (on: boolean, id: string): Order => ({ seat: DESK, id, command:
 describe('LiveRoom', () => {
   it('is not there without its first event', async () => {
     const log = await openedLog();
-    expect(await LiveRoom.load({ log, now: () => 1, told: () => undefined }, 'r2')).toBeUndefined();
+    expect(await LiveRoom.load({ log, now: () => 1, meter, told: () => undefined }, 'r2')).toBeUndefined();
   });
 
   it('two processes over one log keep one order, and both hear of everything', async () => {

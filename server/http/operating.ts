@@ -1,0 +1,44 @@
+import { type Request, Router } from 'express';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import { carried, type HttpParts } from './parts.ts';
+import { refuse } from './refuse.ts';
+
+const UNAVAILABLE = 503;
+const LOOPBACK = /^(::1|(::ffff:)?127(\.\d+){3})$/;
+
+/** Asked on the machine itself, and not passed on by a balancer that runs there. */
+const isFromHere = (request: Request): boolean =>
+  LOOPBACK.test(request.socket.remoteAddress ?? '') &&
+  request.headers.forwarded === undefined &&
+  request.headers['x-forwarded-for'] === undefined;
+
+/** Why this server must not get new visitors; null where it may. */
+async function unready({ ending, rooms }: HttpParts): Promise<string | null> {
+  if (ending()) return 'This server is ending.';
+  return (await rooms.storeAnswers()) ? null : 'The store does not answer.';
+}
+
+/** What a balancer, a supervisor and those who run the server ask. */
+export function operating(parts: HttpParts): Router {
+  const router = Router();
+  const { meter, isOwner } = parts;
+
+  router.get(ROUTES.health, (_, response) => void response.type('text').send('ok\n'));
+
+  router.get(ROUTES.ready, async (_, response) => {
+    const why = await unready(parts);
+    if (why !== null) response.status(UNAVAILABLE);
+    response
+      .type('text')
+      .set('Cache-Control', 'no-store')
+      .send(`${why ?? 'ready'}\n`);
+  });
+
+  router.get(ROUTES.metrics, async (request, response) => {
+    if (!isFromHere(request) && !isOwner(carried(request).ownerKey))
+      return refuse(response, { code: 'no-seat' });
+    const text = await meter.text();
+    response.set('Content-Type', meter.contentType).set('Cache-Control', 'no-store').end(text);
+  });
+  return router;
+}

@@ -1,0 +1,122 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { MemoryLog } from '../../server/log/memory.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import {
+  buildingRoom,
+  codeOf,
+  joinCookie,
+  lineDesign,
+  openRoom,
+  ownerCookie,
+  quickJudging,
+  seated,
+  type TestServer,
+  testServer,
+} from './harness.ts';
+
+let server: TestServer;
+afterEach(() => server.end());
+
+const get = (path: string, headers: Record<string, string> = {}) => fetch(server.url + path, { headers });
+
+class DeadLog extends MemoryLog {
+  override roomByWord(): Promise<undefined> {
+    return Promise.reject(new Error('gone'));
+  }
+}
+
+describe('health and readiness', () => {
+  it('are open to everybody and say ok and ready', async () => {
+    server = await testServer({ judging: quickJudging });
+    expect(await (await get(ROUTES.health)).text()).toBe('ok\n');
+    const ready = await get(ROUTES.ready);
+    expect([ready.status, await ready.text()]).toEqual([200, 'ready\n']);
+  });
+
+  it('a server whose store does not answer lives but is not ready, and says why', async () => {
+    server = await testServer({ judging: quickJudging, log: new DeadLog() });
+    expect((await get(ROUTES.health)).status).toBe(200);
+    const ready = await get(ROUTES.ready);
+    expect([ready.status, await ready.text()]).toEqual([503, 'The store does not answer.\n']);
+  });
+});
+
+/** The value of a sample line of the text format. */
+const sample = (text: string, name: string) =>
+  Number(
+    text
+      .split('\n')
+      .find((line) => line.startsWith(`${name} `))
+      ?.split(' ')[1],
+  );
+
+describe('metrics', () => {
+  // OpenMetrics 1.0.0: the content type, `_total` behind counters, and `# EOF` as the last line.
+  it('are OpenMetrics text that counts commands, refusals, appends, sockets and entries', async () => {
+    server = await testServer({ judging: quickJudging });
+    const { desk, tablet } = await buildingRoom(server);
+    expect(codeOf(await tablet.command({ kind: 'end-building' }))).toBe('not-for-this-seat');
+    await tablet.command({ kind: 'hand-in', round: 0, design: lineDesign(150) });
+    await desk.until('the verdict', () => Boolean(desk.state?.entries[0]?.verdict));
+    const response = await get(ROUTES.metrics);
+    const text = await response.text();
+    expect(response.headers.get('content-type')).toBe(
+      'application/openmetrics-text; version=1.0.0; charset=utf-8',
+    );
+    expect(text.endsWith('# EOF\n')).toBe(true);
+    expect(sample(text, 'harbour_commands_total{kind="hand-in"}')).toBe(1);
+    expect(sample(text, 'harbour_refusals_total{way="command",code="not-for-this-seat"}')).toBe(1);
+    // Joined, challenge chosen, building started, handed in, judged.
+    expect(sample(text, 'harbour_append_seconds_count')).toBe(5);
+    expect(sample(text, 'harbour_sockets')).toBe(2);
+    expect(sample(text, 'harbour_rooms')).toBe(1);
+    expect(sample(text, 'harbour_judge_queue')).toBe(0);
+    expect(sample(text, 'harbour_event_loop_delay_seconds{quantile="0.99"}')).toBeGreaterThanOrEqual(0);
+    for (const page of [desk, tablet]) page.close();
+  });
+
+  it('name no room, team, device or secret', async () => {
+    server = await testServer({ judging: quickJudging });
+    const { desk, tablet, word, owner, team } = await buildingRoom(server);
+    await get(`${ROUTES.joinByLink}?word=nowhere-11`);
+    const text = await (await get(ROUTES.metrics, { cookie: owner })).text();
+    const { id, teams } = desk.state!;
+    const secrets = [server.ownerKey, owner.split('=')[1]!, team.split('=')[1]!];
+    for (const told of [word, id, teams[0]!.id, teams[0]!.emblem, '127.0.0.1', '::1', ...secrets])
+      expect(text).not.toContain(told);
+    for (const page of [desk, tablet]) page.close();
+  });
+
+  it('are for this machine and the owner; what a balancer passes on is from elsewhere', async () => {
+    server = await testServer({ judging: quickJudging });
+    const passedOn = { 'x-forwarded-for': '192.0.2.7' };
+    expect((await get(ROUTES.metrics, passedOn)).status).toBe(401);
+    const cookie = await ownerCookie(server);
+    expect((await get(ROUTES.metrics, { ...passedOn, cookie })).status).toBe(200);
+  });
+});
+
+describe('logs at level info', () => {
+  it('of a lesson with a wrong word and a refusal are JSON lines without devices, words and secrets', async () => {
+    const lines: string[] = [];
+    const logTo = { write: (line: string) => void lines.push(line) };
+    server = await testServer({ judging: quickJudging, logLevel: 'info', logTo });
+    const owner = await ownerCookie(server);
+    const { room, word } = await openRoom(server.url, owner);
+    const team = await joinCookie(server.url, word);
+    const tablet = await seated(server.url, 'tablet', team);
+    await tablet.command({ kind: 'end-building' });
+    await get('/desk?key=guess');
+    await get(`${ROUTES.joinByLink}?word=nowhere-11`);
+    tablet.close();
+    await server.close();
+    expect(lines.map((line) => (JSON.parse(line) as { msg: string }).msg)).toEqual([
+      'listening',
+      'ending',
+      'ended',
+    ]);
+    const secrets = [server.ownerKey, owner.split('=')[1]!, team.split('=')[1]!, room, word];
+    for (const told of ['127.0.0.1', '::1', 'guess', 'nowhere', ...secrets])
+      expect(lines.join('')).not.toContain(told);
+  });
+});
