@@ -53,6 +53,7 @@ export function KeysHelp() {
         icon={<Icon of={Keyboard} />}
         shortcut="?"
         className="keys-open"
+        aria-label={keys.open}
         onClick={() => setHelp(true)}
       >
         <span className="keys-open-word">{keys.open}</span>

@@ -8,8 +8,8 @@ import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLinkState } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
-import { Cautions } from './cautions.tsx';
 import { useKeys } from './keys.ts';
+import { PrepareLeaves } from './prepare-leaves.tsx';
 import { RestoreRoom, RoomList } from './rooms.tsx';
 import { goToRoom, openRoom } from './session.ts';
 import './prepare.css';
@@ -18,7 +18,7 @@ import './prepare.css';
 export function PrepareLobby({ keysOn }: { readonly keysOn: boolean }) {
   return (
     <div className="prepare">
-      <Cautions />
+      <PrepareLeaves />
       <div className="prepare-side">
         <OpenRoom keysOn={keysOn} />
         <RoomList />
@@ -98,7 +98,7 @@ export function PrepareStep() {
   const { ask, refusal, busy } = useAsk();
   return (
     <main className="desk-main prepare">
-      <Cautions />
+      <PrepareLeaves />
       <div className="prepare-side">
         <section className="prepare-box">
           {watched ? (

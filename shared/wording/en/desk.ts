@@ -42,6 +42,7 @@ const time = (ms: number): string => {
 };
 
 const preparing = {
+  leaves: 'Before the lesson',
   openTitle: 'Open a room',
   openNote:
     'One room is one class playing together. It is kept on this machine until you delete the data folder.',

@@ -13,6 +13,7 @@ import { points } from './points.ts';
 import { questions } from './questions.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
+import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
 
@@ -30,6 +31,7 @@ export const en = {
   questions,
   refusals,
   replay,
+  rota,
   safety,
   desk,
   board,

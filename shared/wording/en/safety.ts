@@ -84,6 +84,7 @@ const GROUPS: readonly CautionGroup[] = [
 ];
 
 export const safety = {
+  leaf: 'Cautions',
   title: 'Before the robots come out',
   first:
     'The maker’s instructions and your school’s own rules come first. Where this page differs from them, keep to the stricter one.',

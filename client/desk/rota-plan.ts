@@ -1,0 +1,85 @@
+import * as z from 'zod/mini';
+import { chargingRota, MOST_ROBOTS, type RotaAnswer } from '../../shared/prep/rota.ts';
+
+/** What the rota's form holds; numbers as typed, times as `13:30`. Kept in this browser. */
+const Plan = z.object({
+  capacity: z.number(),
+  current: z.number(),
+  ports: z.number(),
+  /** In percent, robot 1 first. */
+  charges: z.array(z.number()).check(z.maxLength(MOST_ROBOTS)),
+  watched: z.array(z.object({ date: z.string(), from: z.string(), to: z.string() })),
+  needed: z.object({ date: z.string(), time: z.string() }),
+});
+export type Plan = z.infer<typeof Plan>;
+
+const KEPT = 'harbour-lines.desk.rota';
+const EMPTY_CHARGE = 50;
+
+/** A class set of twelve on the afternoon of `today` for the next morning. */
+export function firstPlan(today: string, tomorrow: string): Plan {
+  return {
+    capacity: 300,
+    current: 200,
+    ports: 6,
+    charges: new Array<number>(12).fill(EMPTY_CHARGE),
+    watched: [{ date: today, from: '13:00', to: '16:00' }],
+    needed: { date: tomorrow, time: '08:00' },
+  };
+}
+
+/** The plan of last time; undefined where there is none that can be read. */
+export function keptPlan(): Plan | undefined {
+  try {
+    const read = Plan.safeParse(JSON.parse(window.localStorage.getItem(KEPT) ?? ''));
+    return read.success ? read.data : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+export function keepPlan(plan: Plan): void {
+  try {
+    window.localStorage.setItem(KEPT, JSON.stringify(plan));
+  } catch {
+    // Not kept over a reload, no more.
+  }
+}
+
+/** More robots begin half full, fewer are taken from the end. */
+export function withRobots(plan: Plan, count: number): Plan {
+  const wanted = Math.max(1, Math.min(MOST_ROBOTS, Math.floor(count)));
+  const charges = Array.from({ length: wanted }, (_, i) => plan.charges[i] ?? EMPTY_CHARGE);
+  return { ...plan, charges };
+}
+
+/** Minutes since midnight of `13:30`; an empty field counts as midnight, which no rota accepts. */
+function minuteOf(time: string): number {
+  const [hours = 0, minutes = 0] = time.split(':').map(Number);
+  return hours * 60 + minutes;
+}
+
+export function rotaOf({ capacity, current, ports, charges, watched, needed }: Plan): RotaAnswer {
+  return chargingRota({
+    robots: charges.map((percent, i) => ({ robot: i + 1, capacity, charge: percent / 100 })),
+    ports,
+    current,
+    watched: watched.map(({ date, from, to }) => ({ date, from: minuteOf(from), to: minuteOf(to) })),
+    needed: { date: needed.date, minute: minuteOf(needed.time) },
+  });
+}
+
+/** A local date in ISO 8601, `days` from now, as date inputs have it. */
+export function localDate(now: Date, days = 0): string {
+  const day = new Date(now.getFullYear(), now.getMonth(), now.getDate() + days);
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
+}
+
+/** A date as it is read aloud. It names a day, not a moment, so no time zone may move it. */
+export function dayInWords(date: string): string {
+  const at = Date.parse(`${date}T00:00:00Z`);
+  if (Number.isNaN(at)) return date;
+  const format = { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' } as const;
+  return new Intl.DateTimeFormat(undefined, format).format(at);
+}
