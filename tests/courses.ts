@@ -2,7 +2,7 @@ import { Drawing, type Piece } from '../shared/documents/design.ts';
 import type { Kit } from '../shared/documents/kit.ts';
 import { Sheet } from '../shared/documents/sheet.ts';
 import { parseDocument, writeDocument } from '../shared/documents/values.ts';
-import { type Box, pieceBox } from '../shared/geometry/box.ts';
+import type { Box } from '../shared/geometry/box.ts';
 import { cos, sin } from '../shared/geometry/exact-math.ts';
 import { pathOf } from '../shared/geometry/path.ts';
 import type { Mm, PaperPoint, Rad, Seconds } from '../shared/geometry/units.ts';
@@ -69,7 +69,7 @@ export function courses(): Course[] {
 function courseOf(published: PublishedCourse): Course {
   const scale = COURSE_RADIUS / published.min_radius_cm;
   const drawn = drawnFrom(published, scale);
-  const box = extentOf(pathOf(drawn).pieces.map(pieceBox));
+  const box = extentOf(pathOf(drawn).pieces.map((piece) => piece.box));
   const shift = { x: MARGIN - box.minX, y: MARGIN - box.minY };
   const moved = (p: PaperPoint): PaperPoint => ({ x: p.x + shift.x, y: p.y + shift.y });
   const from = moved(drawn.from);

@@ -1,4 +1,3 @@
-import { angleAlong, type PieceShape } from './piece.ts';
 import type { Mm, PaperPoint } from './units.ts';
 
 /** An upright rectangle on the sheet. */
@@ -24,19 +23,14 @@ export function boxOf(points: readonly PaperPoint[]): Box {
   return { minX, minY, maxX, maxY };
 }
 
-/** The least upright box around a piece; on an arc it holds the extremes, not only the ends. */
-export function pieceBox(piece: PieceShape): Box {
-  if (piece.kind === 'straight') return boxOf([piece.from, piece.to]);
-  const { center, radius } = piece;
-  const size = piece.sweep < 0 ? -piece.sweep : piece.sweep;
-  const extremes = [
-    { x: center.x - radius, y: center.y },
-    { x: center.x + radius, y: center.y },
-    { x: center.x, y: center.y - radius },
-    { x: center.x, y: center.y + radius },
-  ].filter((p) => angleAlong(piece, p) <= size);
-  return boxOf([piece.from, piece.to, ...extremes]);
-}
+/** The least upright box around boxes; at least one is needed. */
+export const boxAround = (boxes: readonly Box[]): Box =>
+  boxOf(
+    boxes.flatMap(({ minX, minY, maxX, maxY }) => [
+      { x: minX, y: minY },
+      { x: maxX, y: maxY },
+    ]),
+  );
 
 export function boxesMeet(a: Box, b: Box, apart: Mm = 0): boolean {
   return (

@@ -1,8 +1,9 @@
-import { boxGapSquared, pieceBox } from './box.ts';
+import { boxesMeet, boxGapSquared } from './box.ts';
 import { norm } from './exact-math.ts';
 import { type Meeting, pieceIntersections } from './intersections.ts';
 import type { Path } from './path.ts';
 import { type Arc, type PieceShape, pieceFoot } from './piece.ts';
+import { TOLERANCE } from './tolerances.ts';
 import type { Mm, PaperPoint } from './units.ts';
 
 /** The least distance of two pieces or paths, with the way along each where it is attained. */
@@ -16,7 +17,8 @@ export interface LeastDistance {
 
 /** The least distance of two pieces; 0 at their first meeting along `a` where they meet. */
 export function pieceDistance(a: PieceShape, b: PieceShape): LeastDistance {
-  const meeting = pieceIntersections(a, b)[0];
+  // Each of the two may end by the tolerance before their meeting.
+  const meeting = boxesMeet(a.box, b.box, 2 * TOLERANCE.samePoint) && pieceIntersections(a, b)[0];
   if (meeting) return together(meeting);
   let best: LeastDistance | undefined;
   const offer = (found: LeastDistance): void => {
@@ -75,12 +77,12 @@ function squareOn(arc: Arc, x: number, y: number): PaperPoint[] {
 /** The least distance of two paths, ways measured along the whole paths. */
 export function pathDistance(a: Path, b: Path): LeastDistance {
   let best: LeastDistance | undefined;
-  const boxes = b.pieces.map(pieceBox);
   for (let i = 0; i < a.pieces.length; i++) {
-    const box = pieceBox(a.pieces[i]!);
+    const piece = a.pieces[i]!;
     for (let j = 0; j < b.pieces.length; j++) {
-      if (best && boxGapSquared(box, boxes[j]!) >= best.distance * best.distance) continue;
-      const found = pieceDistance(a.pieces[i]!, b.pieces[j]!);
+      const other = b.pieces[j]!;
+      if (best && boxGapSquared(piece.box, other.box) >= best.distance * best.distance) continue;
+      const found = pieceDistance(piece, other);
       if (best && found.distance >= best.distance) continue;
       best = { ...found, a: found.a + a.starts[i]!, b: found.b + b.starts[j]! };
     }

@@ -1,8 +1,8 @@
-import { type Box, boxesMeet, pieceBox } from './box.ts';
+import { boxesMeet } from './box.ts';
 import { atan2 } from './exact-math.ts';
 import { type Intersection, type Meeting, pieceIntersections } from './intersections.ts';
 import { type Path, pieceIndexAt } from './path.ts';
-import { type Direction, pieceDirection } from './piece.ts';
+import { type Direction, type PieceShape, pieceDirection } from './piece.ts';
 import { TOLERANCE } from './tolerances.ts';
 import type { Mm } from './units.ts';
 
@@ -21,11 +21,9 @@ export function isClosed(path: Path): boolean {
  */
 export function pathIntersections(a: Path, b: Path): Intersection[] {
   const found: Intersection[] = [];
-  const boxes = b.pieces.map(pieceBox);
   for (let i = 0; i < a.pieces.length; i++) {
-    const box = pieceBox(a.pieces[i]!);
     for (let j = 0; j < b.pieces.length; j++) {
-      if (meetable(box, boxes[j]!)) found.push(...shifted(a, i, b, j));
+      if (meetable(a.pieces[i]!, b.pieces[j]!)) found.push(...shifted(a, i, b, j));
     }
   }
   return tidied(found, a, b);
@@ -37,14 +35,15 @@ export function pathIntersections(a: Path, b: Path): Intersection[] {
  */
 export function selfIntersections(path: Path): Intersection[] {
   const found: Intersection[] = [];
-  const boxes = path.pieces.map(pieceBox);
   const closed = isClosed(path);
   const atJoint = (m: Intersection): boolean =>
     m.kind !== 'shared' &&
     (m.b - m.a <= 2 * TOLERANCE.samePoint || (closed && m.a + path.length - m.b <= 2 * TOLERANCE.samePoint));
   for (let i = 0; i < path.pieces.length; i++) {
+    const piece = path.pieces[i]!;
     for (let j = i + 1; j < path.pieces.length; j++) {
-      if (!meetable(boxes[i]!, boxes[j]!)) continue;
+      const other = path.pieces[j]!;
+      if (!meetable(piece, other) || (j === i + 1 && runsOn(piece, other))) continue;
       found.push(...shifted(path, i, path, j).filter((m) => !atJoint(m)));
     }
   }
@@ -55,7 +54,28 @@ export function selfIntersections(path: Path): Intersection[] {
   );
 }
 
-const meetable = (a: Box, b: Box): boolean => boxesMeet(a, b, TOLERANCE.samePoint);
+const meetable = (a: PieceShape, b: PieceShape): boolean => boxesMeet(a.box, b.box, TOLERANCE.samePoint);
+
+/**
+ * Whether two pieces have nothing but their joint in common, for sure: both run ahead all the way, seen in
+ * the direction in which the path goes over the joint. Most neighbours do, and need no closer look.
+ */
+function runsOn(a: PieceShape, b: PieceShape): boolean {
+  const before = pieceDirection(a, a.length);
+  const after = pieceDirection(b, 0);
+  const ahead = { x: before.x + after.x, y: before.y + after.y };
+  return runsAhead(a, ahead) && runsAhead(b, ahead);
+}
+
+/** Under half a circle every direction lies between those of the two ends. */
+function runsAhead(piece: PieceShape, ahead: Direction): boolean {
+  if (piece.bulge <= -1 || piece.bulge >= 1) return false;
+  const isAhead = ({ x, y }: Direction): boolean => x * ahead.x + y * ahead.y > AHEAD;
+  return isAhead(pieceDirection(piece, 0)) && isAhead(pieceDirection(piece, piece.length));
+}
+
+/** Of at most 2: far from running square to it. */
+const AHEAD = 0.5;
 
 function shifted(a: Path, i: number, b: Path, j: number): Intersection[] {
   const shift = (m: Meeting): Meeting => ({
@@ -71,6 +91,7 @@ function shifted(a: Path, i: number, b: Path, j: number): Intersection[] {
 }
 
 function tidied(found: readonly Intersection[], a: Path, b: Path): Intersection[] {
+  if (found.length === 0) return [];
   const ordered = [...found].sort((m, n) => m.a - n.a || m.b - n.b);
   const shared = joinedStretches(ordered, a, b);
   const tidy: Intersection[] = [...shared];

@@ -1,3 +1,4 @@
+import { type Box, boxOf } from './box.ts';
 import { atan, atan2, cos, norm, sin } from './exact-math.ts';
 import { TOLERANCE } from './tolerances.ts';
 import type { Mm, PaperPoint, PerMm, Rad } from './units.ts';
@@ -22,6 +23,8 @@ interface Common extends PieceEnds {
   readonly length: Mm;
   /** Signed: 0 on a straight. */
   readonly curvature: PerMm;
+  /** The least upright box around it; on an arc it holds the extremes, not only the ends. */
+  readonly box: Box;
 }
 
 export interface Straight extends Common {
@@ -50,7 +53,16 @@ export function shapeOf(ends: PieceEnds): PieceShape {
   const along = { x: dx / chord, y: dy / chord };
   const b = ends.bulge;
   if (b < TOLERANCE.straightBulge && b > -TOLERANCE.straightBulge) {
-    return { kind: 'straight', ...pick(ends), length: chord, curvature: 0, along };
+    return {
+      kind: 'straight',
+      from: ends.from,
+      to: ends.to,
+      bulge: b,
+      length: chord,
+      curvature: 0,
+      box: boxOf([ends.from, ends.to]),
+      along,
+    };
   }
   const offset = (chord * (1 - b * b)) / (4 * b);
   const center = {
@@ -61,9 +73,12 @@ export function shapeOf(ends: PieceEnds): PieceShape {
   const sweep = 4 * atan(b);
   return {
     kind: 'arc',
-    ...pick(ends),
+    from: ends.from,
+    to: ends.to,
+    bulge: b,
     length: radius * (sweep < 0 ? -sweep : sweep),
     curvature: (sweep < 0 ? -1 : 1) / radius,
+    box: arcBox(ends, along, center, radius),
     center,
     radius,
     start: atan2(ends.from.y - center.y, ends.from.x - center.x),
@@ -71,7 +86,18 @@ export function shapeOf(ends: PieceEnds): PieceShape {
   };
 }
 
-const pick = ({ from, to, bulge }: PieceEnds): PieceEnds => ({ from, to, bulge });
+/** A direction belongs to an arc where it is within half the sweep of the arc's middle: of the bulge that is rational. */
+function arcBox({ from, to, bulge }: PieceEnds, along: Direction, center: PaperPoint, radius: Mm): Box {
+  const side = bulge < 0 ? -1 : 1;
+  const middle = { x: side * along.y, y: -side * along.x };
+  const least = (1 - bulge * bulge) / (1 + bulge * bulge);
+  return {
+    minX: -middle.x >= least ? center.x - radius : Math.min(from.x, to.x),
+    minY: -middle.y >= least ? center.y - radius : Math.min(from.y, to.y),
+    maxX: middle.x >= least ? center.x + radius : Math.max(from.x, to.x),
+    maxY: middle.y >= least ? center.y + radius : Math.max(from.y, to.y),
+  };
+}
 
 /** The point at way `s` along the piece; `s` outside the piece goes on straight or round. */
 export function pieceAt(piece: PieceShape, s: Mm): PaperPoint {

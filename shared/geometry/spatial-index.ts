@@ -1,5 +1,5 @@
 import Flatbush from 'flatbush';
-import { type Box, pieceBox } from './box.ts';
+import type { Box } from './box.ts';
 import type { PieceShape } from './piece.ts';
 import type { Mm, PaperPoint } from './units.ts';
 
@@ -34,4 +34,5 @@ export function boxIndex(boxes: readonly Box[]): SpatialIndex {
 }
 
 /** An index over pieces of lines; an answer still has to be measured against the piece itself. */
-export const pieceIndex = (pieces: readonly PieceShape[]): SpatialIndex => boxIndex(pieces.map(pieceBox));
+export const pieceIndex = (pieces: readonly PieceShape[]): SpatialIndex =>
+  boxIndex(pieces.map((piece) => piece.box));

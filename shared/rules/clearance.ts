@@ -1,7 +1,7 @@
-import { type Box, boxOf, pieceBox } from '../geometry/box.ts';
+import { type Box, boxGapSquared, boxOf } from '../geometry/box.ts';
 import { distance, sin } from '../geometry/exact-math.ts';
 import { pieceDirection } from '../geometry/piece.ts';
-import { boxIndex } from '../geometry/spatial-index.ts';
+import { boxIndex, pieceIndex } from '../geometry/spatial-index.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, Rad } from '../geometry/units.ts';
 import { turnBetween } from '../track/arms.ts';
@@ -20,7 +20,6 @@ import { type LineSpot, togetherOn } from './track-ways.ts';
 export const clearance: Rule = { id: 'R-clearance', check };
 
 interface Segment extends LinePiece {
-  readonly box: Box;
   /** How far the line has turned from its beginning to the piece's beginning, and to its end; never less. */
   readonly turned: { readonly before: Rad; readonly after: Rad };
 }
@@ -34,12 +33,13 @@ function check(view: RuleView): Draft[] {
       partedAt(allowed, Math.max(angle, node === 'corner' ? LEAST_AT_CORNER : LEAST_AT_JUNCTION)),
     furthest: partedAt(allowed, LEAST_AT_CORNER),
   });
-  const index = boxIndex(segments.map((segment) => segment.box));
+  const index = pieceIndex(segments.map((segment) => segment.piece));
   const gaps = gapsOf(view);
   const near = segments.flatMap((a, i) =>
-    index.within(grown(a.box, allowed)).flatMap((j) => {
+    index.within(grown(a.piece.box, allowed)).flatMap((j) => {
       const b = segments[j]!;
-      if (j <= i || isGiven(view, a.line, b.line) || isOneBend(a, b, allowed)) return [];
+      if (j <= i || isApart(a, b, allowed) || isGiven(view, a.line, b.line) || isOneBend(a, b, allowed))
+        return [];
       return nearPlaces(a, b, allowed, hangTogether).filter((place) => !isAtGap(view, gaps, place));
     }),
   );
@@ -55,7 +55,7 @@ function segmentsOf({ track }: RuleView): Segment[] {
       if (last) turned += Math.abs(turnBetween(pieceDirection(last, last.length), pieceDirection(piece, 0)));
       const before = turned;
       if (piece.kind === 'arc') turned += Math.abs(piece.sweep);
-      return { line, start: path.starts[i]!, piece, box: pieceBox(piece), turned: { before, after: turned } };
+      return { line, start: path.starts[i]!, piece, turned: { before, after: turned } };
     });
   });
 }
@@ -68,6 +68,12 @@ function isAtGap(view: RuleView, gaps: readonly Gap[], { spots: [one, two] }: Ne
     const [from, to] = [endSpot(view.track, a), endSpot(view.track, b)];
     return (isBeside(one, from) && isBeside(two, to)) || (isBeside(one, to) && isBeside(two, from));
   });
+}
+
+/** Seen from their boxes alone. */
+function isApart(a: Segment, b: Segment, allowed: Mm): boolean {
+  const near = allowed - TOLERANCE.samePoint;
+  return boxGapSquared(a.piece.box, b.piece.box) >= near * near;
 }
 
 const isGiven = ({ track }: RuleView, a: number, b: number): boolean =>

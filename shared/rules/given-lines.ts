@@ -1,5 +1,5 @@
 import { type Drawing, EMPTY_DRAWING, type Line } from '../documents/design.ts';
-import { boxesMeet, pieceBox } from '../geometry/box.ts';
+import { boxesMeet } from '../geometry/box.ts';
 import { cos } from '../geometry/exact-math.ts';
 import { type Path, pathFoot, pathOf, pointAt } from '../geometry/path.ts';
 import { type PieceShape, pieceAt, pieceDirection, pieceFoot } from '../geometry/piece.ts';
@@ -96,10 +96,9 @@ function stretchesOver(path: Path, under: LaidLine): { from: Mm; to: Mm }[] {
 
 /** Places of a piece that lie on the ink of the given line and run along it. */
 function waysOver(piece: PieceShape, { path, width }: LaidLine): Mm[] {
-  const box = pieceBox(piece);
   return path.pieces.flatMap((under) => {
     const ways: Mm[] = [];
-    if (!boxesMeet(box, pieceBox(under), width / 2)) return ways;
+    if (!boxesMeet(piece.box, under.box, width / 2)) return ways;
     for (let s = 0; s < piece.length + LOOK; ) {
       const way = Math.min(s, piece.length);
       const foot = pieceFoot(under, pieceAt(piece, way));

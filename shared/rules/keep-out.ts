@@ -1,5 +1,5 @@
 import type { Area } from '../documents/sheet.ts';
-import { type Box, boxesMeet, boxOf, pieceBox } from '../geometry/box.ts';
+import { type Box, boxesMeet, boxOf } from '../geometry/box.ts';
 import { type LeastDistance, pieceDistance } from '../geometry/distances.ts';
 import { type Path, pathFrom, pointAt } from '../geometry/path.ts';
 import { pathIntersections } from '../geometry/path-intersections.ts';
@@ -23,7 +23,7 @@ export const keepOut: Rule = {
 function checkLine(view: RuleView, { path }: LaidLine, { polygon }: Area): Draft[] {
   const allowed = view.kit.robot.width / 2;
   const box = boxOf(polygon);
-  if (!path.pieces.some((piece) => boxesMeet(pieceBox(piece), box, allowed))) return [];
+  if (!path.pieces.some((piece) => boxesMeet(piece.box, box, allowed))) return [];
   const outline = pathFrom(
     polygon.map((from, i) => ({ from, to: polygon[(i + 1) % polygon.length]!, bulge: 0 })),
   );
@@ -68,7 +68,7 @@ function stretchesInside(path: Path, outline: Path, polygon: Area['polygon']): S
 function leastTo(path: Path, outline: Path, box: Box, reach: Mm): LeastDistance | undefined {
   let least: LeastDistance | undefined;
   for (const piece of path.pieces) {
-    if (!boxesMeet(pieceBox(piece), box, reach)) continue;
+    if (!boxesMeet(piece.box, box, reach)) continue;
     for (const side of outline.pieces) {
       const found = pieceDistance(piece, side);
       if (!least || found.distance < least.distance) least = found;

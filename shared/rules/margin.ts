@@ -27,7 +27,9 @@ const sidesOf = (w: Mm, h: Mm): Side[] => [
 function checkLine(view: RuleView, line: LaidLine): Draft[] {
   const allowed = view.kit.rules.sheetMargin;
   return sidesOf(view.sheet.w, view.sheet.h).flatMap((side) => {
-    const at = nearestTo(side, line.path.pieces);
+    const near = line.path.pieces.filter((piece) => boxGap(side, piece) < allowed);
+    if (near.length === 0) return [];
+    const at = nearestTo(side, near);
     const gap = side.gap(at);
     if (gap >= allowed - TOLERANCE.samePoint) return [];
     const finding = findingAt('R-margin', pointPlace(at), {
@@ -38,6 +40,9 @@ function checkLine(view: RuleView, line: LaidLine): Draft[] {
     return [{ finding }];
   });
 }
+
+const boxGap = ({ gap }: Side, { box }: PieceShape): Mm =>
+  Math.min(gap({ x: box.minX, y: box.minY }), gap({ x: box.maxX, y: box.maxY }));
 
 /** The nearest point to a side: an end of a piece, or where an arc faces the side. */
 function nearestTo(side: Side, pieces: readonly PieceShape[]): PaperPoint {

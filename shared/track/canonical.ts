@@ -1,6 +1,6 @@
 import type { Drawing, Mark } from '../documents/design.ts';
 import { chainsOf, uniqueLines } from './chains.ts';
-import { type InkMark, inkOf, withoutFirstGap } from './ink-lines.ts';
+import { type InkLine, type InkMark, inkOf, withoutFirstGap } from './ink-lines.ts';
 import { compareLists, numbersOf, smallestForm } from './line-form.ts';
 
 /**
@@ -19,8 +19,9 @@ import { compareLists, numbersOf, smallestForm } from './line-form.ts';
  * are not touched, and marks on them stay as they are. Refuses nothing.
  */
 export function canonicalDrawing(drawing: Drawing, given: Drawing): Drawing {
-  const forms = uniqueLines(chainsOf(inkOf(drawing)).map(({ line, isRing }) => smallestForm(line, isRing)));
-  forms.sort((a, b) => compareLists(numbersOf(a), numbersOf(b)));
+  const forms = inOrder(
+    uniqueLines(chainsOf(inkOf(drawing)).map(({ line, isRing }) => smallestForm(line, isRing))),
+  );
   const prefix = freePrefix(given);
   const lines = forms.map(({ width, from, pieces }, i) => ({
     id: `${prefix}${i + 1}`,
@@ -36,6 +37,12 @@ export function canonicalDrawing(drawing: Drawing, given: Drawing): Drawing {
     .sort((a, b) => compareText(a.line, b.line) || a.at - b.at || compareText(a.id, b.id));
   return { lines, marks: [...marks, ...elsewhere] };
 }
+
+const inOrder = (forms: readonly InkLine[]): InkLine[] =>
+  forms
+    .map((form) => ({ form, numbers: numbersOf(form) }))
+    .sort((a, b) => compareLists(a.numbers, b.numbers))
+    .map(({ form }) => form);
 
 /** Lines of the sheet keep their names, so drawn ones take others. */
 function freePrefix(given: Drawing): string {

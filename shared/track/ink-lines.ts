@@ -8,6 +8,7 @@ export interface InkLine {
   readonly width: Mm;
   readonly from: PaperPoint;
   readonly pieces: Line['pieces'];
+  /** Worked out when it is first asked for: most lines on their way to the form are not. */
   readonly path: Path;
   readonly marks: readonly InkMark[];
 }
@@ -31,7 +32,17 @@ export function inkLine(
   pieces: Line['pieces'],
   marks: readonly InkMark[],
 ): InkLine {
-  return { width, from, pieces, path: pathOf({ from, pieces }), marks };
+  let path: Path | undefined;
+  return {
+    width,
+    from,
+    pieces,
+    get path() {
+      path ??= pathOf({ from, pieces });
+      return path;
+    },
+    marks,
+  };
 }
 
 export const inkOf = (drawing: Drawing): InkLine[] =>
@@ -66,21 +77,23 @@ const movedMark = (mark: InkMark, by: Mm): InkMark => {
 const movedMarks = (marks: readonly InkMark[], by: Mm): InkMark[] => marks.map((m) => movedMark(m, by));
 
 export function turnedRound(line: InkLine): InkLine {
-  const { from, pieces, path } = line;
+  const { from, pieces } = line;
   const ends = [from, ...pieces.map((piece) => piece.to)];
   const back = pieces.map((_, i) => {
     const piece = pieces.length - 1 - i;
     return { to: ends[piece]!, bulge: 0 - pieces[piece]!.bulge };
   });
   const marks = line.marks.map((mark) =>
-    movedMark({ ...mark, at: path.length - mark.to, bands: backwards(mark.bands) }, 0),
+    movedMark({ ...mark, at: line.path.length - mark.to, bands: backwards(mark.bands) }, 0),
   );
   return inkLine(line.width, ends.at(-1)!, back, marks);
 }
 
 /** One line after the other; the second begins where the first ends. */
-export const joinedLine = (a: InkLine, b: InkLine): InkLine =>
-  inkLine(a.width, a.from, [...a.pieces, ...b.pieces], [...a.marks, ...movedMarks(b.marks, a.path.length)]);
+export function joinedLine(a: InkLine, b: InkLine): InkLine {
+  const marks = b.marks.length > 0 ? movedMarks(b.marks, a.path.length) : [];
+  return inkLine(a.width, a.from, [...a.pieces, ...b.pieces], [...a.marks, ...marks]);
+}
 
 /** The parts of a line between the inner vertices `at` (1 is the end of the first piece), ascending. */
 export function cutLine(line: InkLine, at: readonly number[]): InkLine[] {

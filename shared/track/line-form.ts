@@ -16,7 +16,7 @@ import {
 /** Numbers that tell one line from another: width, beginning, pieces; in steps of the file form. */
 export function numbersOf({ width, from, pieces }: InkLine): number[] {
   const own = pieces.flatMap(({ to, bulge }) => [steps(to.x), steps(to.y), Math.round(bulge * 1e6)]);
-  return [steps(from.x), steps(from.y), ...own, steps(width)];
+  return [...stepsOf(from), ...own, steps(width)];
 }
 
 export function compareLists(a: readonly number[], b: readonly number[]): number {
@@ -29,11 +29,16 @@ export function compareLists(a: readonly number[], b: readonly number[]): number
 /** The line in the direction that gives the smaller numbers, its pieces joined where they go on. */
 export function smallestForm(line: InkLine, isRing: boolean): InkLine {
   const begun = isRing ? rotatedRing(line, ringBeginning(line)) : line;
+  if (hasOverhang(line)) return withJoinedPieces(begun);
+  const last = begun.pieces.at(-1)!.to;
+  const order = compareLists(stepsOf(begun.from), stepsOf(last));
+  if (order !== 0) return withJoinedPieces(order < 0 ? begun : turnedRound(begun));
   const one = withJoinedPieces(begun);
-  if (hasOverhang(line)) return one;
   const other = withJoinedPieces(turnedRound(begun));
   return compareLists(numbersOf(one), numbersOf(other)) <= 0 ? one : other;
 }
+
+const stepsOf = ({ x, y }: PaperPoint): number[] => [steps(x), steps(y)];
 
 /** The vertex with the smallest numbers where the ring bends anew; never one under a mark. */
 function ringBeginning(ring: InkLine): number {
@@ -46,9 +51,8 @@ function ringBeginning(ring: InkLine): number {
     const from = vertex((i + ring.pieces.length - 1) % ring.pieces.length);
     return !oneFor(from, [vertex(i)], before, ring.pieces[i]!);
   });
-  const numbers = (i: number): number[] => [steps(vertex(i).x), steps(vertex(i).y)];
   const choice = bends.length > 0 ? bends : free;
-  return choice.reduce((best, i) => (compareLists(numbers(i), numbers(best)) < 0 ? i : best));
+  return choice.reduce((best, i) => (compareLists(stepsOf(vertex(i)), stepsOf(vertex(best))) < 0 ? i : best));
 }
 
 function withJoinedPieces(line: InkLine): InkLine {

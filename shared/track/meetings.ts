@@ -1,4 +1,4 @@
-import { boxesMeet, boxOf, pieceBox } from '../geometry/box.ts';
+import { boxAround, boxesMeet } from '../geometry/box.ts';
 import { atan2 } from '../geometry/exact-math.ts';
 import type { Intersection } from '../geometry/intersections.ts';
 import { directionAt, type Path } from '../geometry/path.ts';
@@ -52,7 +52,7 @@ export function meetingsOf(lines: readonly LaidLine[], snap: Mm): Meetings {
       covers.push(coverOf(a, b, m));
     }
   };
-  const boxes = lines.map((line) => boxOf(line.path.pieces.flatMap((piece) => corners(pieceBox(piece)))));
+  const boxes = lines.map((line) => boxAround(line.path.pieces.map((piece) => piece.box)));
   for (let i = 0; i < lines.length; i++) {
     take(i, i, selfIntersections(lines[i]!.path));
     for (let j = i + 1; j < lines.length; j++) {
@@ -62,11 +62,6 @@ export function meetingsOf(lines: readonly LaidLine[], snap: Mm): Meetings {
   links.push(...endLinks(lines, snap));
   return { links, crossings, covers };
 }
-
-const corners = (box: ReturnType<typeof pieceBox>): PaperPoint[] => [
-  { x: box.minX, y: box.minY },
-  { x: box.maxX, y: box.maxY },
-];
 
 function crossingOf(lines: readonly LaidLine[], a: number, b: number, m: Intersection): Crossing {
   return {

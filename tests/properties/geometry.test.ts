@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pieceBox } from '../../shared/geometry/box.ts';
 import { pathDistance } from '../../shared/geometry/distances.ts';
 import { pieceIntersections } from '../../shared/geometry/intersections.ts';
 import { type Path, pathFoot, pathFrom, pathOf, pathPart, pointAt } from '../../shared/geometry/path.ts';
@@ -63,7 +62,7 @@ describe('pieces', () => {
     fc.assert(
       fc.property(ends, (e) => {
         const shape = shapeOf(e);
-        const box = pieceBox(shape);
+        const { box } = shape;
         const points = Array.from({ length: 401 }, (_, i) => pieceAt(shape, (i / 400) * shape.length));
         const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
         // Between samples an arc stands off by at most its sagitta: step²/(8r).

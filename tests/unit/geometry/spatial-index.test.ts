@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { boxesMeet, boxGapSquared, boxOf, pieceBox } from '../../../shared/geometry/box.ts';
+import { boxesMeet, boxGapSquared, boxOf } from '../../../shared/geometry/box.ts';
 import { boxIndex, pieceIndex } from '../../../shared/geometry/spatial-index.ts';
 import { piece } from './scenes.ts';
 
 describe('boxes', () => {
   it('of a half circle holds its top', () => {
-    const box = pieceBox(piece(-50, 0, 50, 0, 1));
+    const box = piece(-50, 0, 50, 0, 1).box;
     expect(box.minX).toBeCloseTo(-50, 9);
     expect(box.minY).toBeCloseTo(-50, 9);
     expect(box.maxX).toBeCloseTo(50, 9);
@@ -13,13 +13,13 @@ describe('boxes', () => {
   });
 
   it('of a shallow arc holds its sagitta: bulge·chord/2', () => {
-    const box = pieceBox(piece(0, 0, 100, 0, -0.1));
+    const box = piece(0, 0, 100, 0, -0.1).box;
     expect(box.maxY).toBeCloseTo(5, 9);
     expect(box.minY).toBe(0);
   });
 
   it('of a straight, and of points', () => {
-    expect(pieceBox(piece(5, 9, 2, 3))).toEqual({ minX: 2, minY: 3, maxX: 5, maxY: 9 });
+    expect(piece(5, 9, 2, 3).box).toEqual({ minX: 2, minY: 3, maxX: 5, maxY: 9 });
     expect(() => boxOf([])).toThrow(RangeError);
   });
 
