@@ -25,6 +25,12 @@ function isOutrunBy(a: Session, b: Session): boolean {
   return tab !== undefined && tab.id === other?.id && tab.connection < other.connection;
 }
 
+/** Whether both speak for one connection of one tab, which the network has doubled. */
+function isTwinOf(a: Session, b: Session): boolean {
+  const [tab, other] = [a.shake.tab, b.shake.tab];
+  return tab !== undefined && tab.id === other?.id && tab.connection === other.connection;
+}
+
 /** All connected pages. */
 export class Sessions {
   readonly #all = new Set<Session>();
@@ -65,10 +71,15 @@ export class Sessions {
     }
   }
 
-  /** The tabs that hold a team's seat, without `but`. */
-  ofTeam(room: string, team: string, but?: Session): Session[] {
+  /** The connections that hold a team's seat. */
+  ofTeam(room: string, team: string): Session[] {
     return [...this.seatedIn(room)]
-      .filter(({ session, seat }) => session !== but && seat.role === 'team' && seat.team === team)
+      .filter(({ seat }) => seat.role === 'team' && seat.team === team)
       .map(({ session }) => session);
+  }
+
+  /** Other tabs that hold a team's seat, and earlier connections of this one. */
+  rivals(room: string, team: string, session: Session): Session[] {
+    return this.ofTeam(room, team).filter((other) => other !== session && !isTwinOf(other, session));
   }
 }

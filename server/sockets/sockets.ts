@@ -152,7 +152,7 @@ class Talk {
   #sit(session: Session, open: OpenRoom, seat: Seat): void {
     const wasHere = session.standing.kind === 'seated' && session.standing.open === open;
     session.standing = { kind: 'seated', open, seat };
-    const older = seat.role === 'team' ? this.#sessions.ofTeam(open.room.state.id, seat.team, session) : [];
+    const older = seat.role === 'team' ? this.#sessions.rivals(open.room.state.id, seat.team, session) : [];
     for (const other of older) {
       other.standing = { kind: 'quiet' };
       other.socket.emit('quiet');
@@ -200,7 +200,9 @@ class Talk {
     const { standing } = session;
     this.#sessions.drop(session);
     if (standing.kind !== 'seated' || standing.seat.role !== 'team') return;
-    this.#pass(standing.open, { kind: 'doing', team: standing.seat.team, doing: 'away' }, session);
+    const { open, seat } = standing;
+    if (this.#sessions.ofTeam(open.room.state.id, seat.team).length > 0) return;
+    this.#pass(open, { kind: 'doing', team: seat.team, doing: 'away' }, session);
   }
 
   get count(): number {

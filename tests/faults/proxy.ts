@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import { type AddressInfo, connect, createServer, type Server, type Socket } from 'node:net';
 
-/** What a proxy does to the bytes that pass, in both directions. */
+/** What a proxy does to the bytes that pass. */
 export type Weather =
   | { readonly kind: 'clear' }
   /** Every chunk comes so much later, in order. */
@@ -10,31 +10,60 @@ export type Weather =
   | { readonly kind: 'throttle'; readonly bytes: number }
   /** Connections stay open, and nothing passes: a tablet at the edge of the network. */
   | { readonly kind: 'half-open' }
+  /** What the page says never arrives, or what the server says. */
+  | { readonly kind: 'lose'; readonly way: Way }
+  /** What the page says waits until other weather comes, or until its connection haunts. */
+  | { readonly kind: 'hold' }
   /** New connections are cut off at once. */
   | { readonly kind: 'refuse' };
+
+type Way = 'up' | 'down';
 
 const PORTION_MS = 4;
 
 interface Pair {
   readonly page: Socket;
   readonly server: Socket;
+  /** Says everything to the server that the page says; nobody hears what it is told. */
+  readonly double: Socket | null;
+  /** What is held. */
+  readonly held: (() => void)[];
+  /** Without its page: the server believes that it is still there. */
+  ghost: boolean;
+  /** Nothing is held any more. */
+  free: boolean;
+  /** Has lost something and can only be cut. */
+  doomed: boolean;
 }
 
-const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+const later = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
-/** A TCP proxy of our own in front of a server, with weather. */
+const release = ({ held }: Pair) => {
+  for (const goOn of held.splice(0)) goOn();
+};
+
+function end(pair: Pair): void {
+  release(pair);
+  for (const socket of [pair.page, pair.server, pair.double]) socket?.destroy();
+}
+
+/**
+ * A TCP proxy of our own in front of a server, with weather. Each connection may be doubled, and one
+ * that its page has given up may go on as a ghost while the page has a newer one.
+ */
 export class FaultyProxy {
-  readonly #target: number;
   readonly #listener: Server;
   readonly #pairs = new Set<Pair>();
-  /** Connections that have lost something and can only be cut. */
-  readonly #doomed = new Set<Pair>();
+  /** Where the server listens; another one after a restart. */
+  target: number;
+  /** Whether everything that comes in on new connections is said to the server twice. */
+  doubling = false;
   /** How many connections there have been. */
   accepted = 0;
   weather: Weather = { kind: 'clear' };
 
   private constructor(target: number) {
-    this.#target = target;
+    this.target = target;
     this.#listener = createServer((page) => this.#accept(page));
   }
 
@@ -45,15 +74,46 @@ export class FaultyProxy {
     return proxy;
   }
 
+  get port(): number {
+    return (this.#listener.address() as AddressInfo).port;
+  }
+
   get url(): string {
-    return `http://127.0.0.1:${(this.#listener.address() as AddressInfo).port}`;
+    return `http://127.0.0.1:${this.port}`;
   }
 
   /** Cuts every connection, as when a cable is pulled. */
   cut(): void {
-    for (const { page, server } of [...this.#pairs, ...this.#doomed]) {
-      page.destroy();
-      server.destroy();
+    for (const pair of this.#pairs) end(pair);
+  }
+
+  /**
+   * The page's ends are cut. The server's go on: what they still get, such as what was held, comes
+   * `afterMs` later, when the page has a newer connection; they end as long after that.
+   */
+  haunt(afterMs: number): void {
+    for (const pair of this.#pairs) {
+      if (pair.ghost) continue;
+      pair.ghost = true;
+      pair.page.destroy();
+      void this.#ghostly(pair, afterMs);
+    }
+  }
+
+  async #ghostly(pair: Pair, afterMs: number): Promise<void> {
+    await later(afterMs);
+    pair.free = true;
+    release(pair);
+    await later(afterMs);
+    end(pair);
+  }
+
+  /** Other weather. Connections that lost bytes meanwhile are cut. */
+  change(weather: Weather): void {
+    this.weather = weather;
+    for (const pair of this.#pairs) {
+      if (pair.doomed) end(pair);
+      else if (!pair.ghost && weather.kind !== 'hold') release(pair);
     }
   }
 
@@ -66,60 +126,48 @@ export class FaultyProxy {
   #accept(page: Socket): void {
     if (this.weather.kind === 'refuse') return void page.destroy();
     this.accepted++;
-    const server = connect(this.#target, '127.0.0.1');
-    const pair = { page, server };
+    const upstream = () => connect(this.target, '127.0.0.1');
+    const double = this.doubling ? upstream() : null;
+    const pair = { page, server: upstream(), double, held: [], ghost: false, free: false, doomed: false };
     this.#pairs.add(pair);
-    this.#pass(page, server);
-    this.#pass(server, page);
-    for (const [end, other] of [
-      [page, server],
-      [server, page],
-    ] as const) {
-      end.on('error', () => undefined);
-      end.on('close', () => {
-        // The other end of a half-open connection is not told before the weather changes.
-        if (this.weather.kind === 'half-open') this.#doomed.add(pair);
-        else other.destroy();
-        this.#pairs.delete(pair);
-      });
-    }
+    this.#pass(pair, 'up');
+    this.#pass(pair, 'down');
+    pair.double?.resume();
+    for (const socket of [page, pair.server, pair.double]) socket?.on('error', () => undefined);
+    page.on('close', () => !pair.ghost && this.#closed(pair));
+    pair.server.on('close', () => this.#closed(pair));
+  }
+
+  /** The other end of a half-open connection is not told before the weather changes. */
+  #closed(pair: Pair): void {
+    if (this.weather.kind === 'half-open' && !pair.ghost) pair.doomed = true;
+    else end(pair);
+    if (pair.page.destroyed && pair.server.destroyed) this.#pairs.delete(pair);
   }
 
   /** Bytes go through one after the other, each in the weather of its moment. */
-  #pass(from: Socket, to: Socket): void {
+  #pass(pair: Pair, way: Way): void {
+    const [from, to] = way === 'up' ? [pair.page, [pair.server, pair.double]] : [pair.server, [pair.page]];
     let turn = Promise.resolve();
     from.on('data', (chunk: Buffer) => {
-      turn = turn.then(() => this.#carry(chunk, to));
+      turn = turn.then(() => this.#carry(pair, way, chunk, to));
     });
   }
 
-  async #carry(chunk: Buffer, to: Socket): Promise<void> {
+  async #carry(pair: Pair, way: Way, chunk: Buffer, to: readonly (Socket | null)[]): Promise<void> {
     const { weather } = this;
-    if (weather.kind === 'half-open') {
-      this.#doom(to);
+    if (weather.kind === 'half-open' || (weather.kind === 'lose' && weather.way === way)) {
+      pair.doomed = true;
       return;
     }
     if (weather.kind === 'delay') await later(weather.ms);
+    if (way === 'up' && (weather.kind === 'hold' || pair.ghost) && !pair.free) {
+      await new Promise<void>((goOn) => pair.held.push(goOn));
+    }
     const portion = weather.kind === 'throttle' ? weather.bytes : chunk.length;
     for (let at = 0; at < chunk.length; at += portion) {
       if (weather.kind === 'throttle') await later(PORTION_MS);
-      if (to.destroyed) return;
-      to.write(chunk.subarray(at, at + portion));
+      for (const socket of to) if (!socket?.destroyed) socket?.write(chunk.subarray(at, at + portion));
     }
-  }
-
-  #doom(socket: Socket): void {
-    for (const pair of this.#pairs)
-      if (pair.page === socket || pair.server === socket) this.#doomed.add(pair);
-  }
-
-  /** Other weather. Connections that lost bytes meanwhile are cut. */
-  change(weather: Weather): void {
-    this.weather = weather;
-    for (const { page, server } of this.#doomed) {
-      page.destroy();
-      server.destroy();
-    }
-    this.#doomed.clear();
   }
 }

@@ -2,21 +2,22 @@ import { isDeepStrictEqual } from 'node:util';
 import { Link } from '../../client/link/link.ts';
 import type { Pending, Shelf } from '../../client/link/outbox.ts';
 import { socketTo } from '../../client/link/wire.ts';
-import { MemoryLog } from '../../server/log/memory.ts';
 import { stateOf } from '../../shared/room/apply.ts';
 import type { RoomEvent, Seat } from '../../shared/room/events.ts';
 import { view } from '../../shared/room/seen.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import type { Answer, ClientAsk } from '../../shared/wire/protocol.ts';
-import { joinCookie, lineDesign, openRoom, ownerCookie, quickJudging, testServer } from '../rooms/harness.ts';
+import type { Answer, ClientAsk, LatestUp } from '../../shared/wire/protocol.ts';
+import { joinCookie, lineDesign, openRoom, ownerCookie } from '../rooms/harness.ts';
 import { FaultyProxy, type Weather } from './proxy.ts';
 import { randomFrom } from './random.ts';
+import { RestartableServer } from './restarts.ts';
 
 /** One lesson over bad connections, all of it from one seed. */
 
 const TEAMS = 3;
 const HAND_INS = 5;
-const FAULTS = 14;
+const FAULTS = 16;
+const RESTARTS = 2;
 const PATIENCE_MS = 40_000;
 
 const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -37,6 +38,7 @@ class FaultyPage {
   readonly seat: (room: RoomState) => Seat;
   readonly answers: Answer[] = [];
   readonly #make: () => Link;
+  #draft: LatestUp | null = null;
   link: Link;
 
   constructor(proxy: FaultyProxy, page: 'desk' | 'board' | 'tablet', cookie: string) {
@@ -65,10 +67,21 @@ class FaultyPage {
     };
   }
 
-  /** The page is loaded anew: what was on its way is on the shelf. */
+  /** The page is loaded anew: what was on its way is on the shelf, and its draft in the browser's storage. */
   reload(): void {
     this.link.close();
     this.link = this.#make();
+    if (this.#draft) this.link.tell(this.#draft);
+  }
+
+  draw(design: unknown): void {
+    this.#draft = { kind: 'draft', round: 0, design };
+    this.link.tell(this.#draft);
+  }
+
+  /** What was drawn last. */
+  get drawn(): unknown {
+    return this.#draft?.kind === 'draft' ? this.#draft.design : undefined;
   }
 
   /** Asks, and waits until it is answered, over any number of reloads. */
@@ -96,26 +109,60 @@ async function until(what: string, holds: () => boolean): Promise<void> {
 
 function weatherBy(random: () => number): Weather {
   const kinds: Weather[] = [
-    { kind: 'delay', ms: Math.floor(random() * 120) },
+    { kind: 'delay', ms: Math.floor(random() * 200) },
     { kind: 'throttle', bytes: 20 + Math.floor(random() * 200) },
     { kind: 'half-open' },
+    { kind: 'lose', way: random() < 0.5 ? 'up' : 'down' },
+    { kind: 'hold' },
     { kind: 'refuse' },
     { kind: 'clear' },
   ];
   return kinds[Math.floor(random() * kinds.length)]!;
 }
 
-/** Bad weather at random pages and moments, until all is said; then it clears up. */
-async function storm(pages: readonly FaultyPage[], random: () => number): Promise<void> {
+interface Lesson {
+  readonly server: RestartableServer;
+  readonly pages: readonly FaultyPage[];
+}
+
+/** The server goes at once, or has died in the middle of what it did; the network finds the new one. */
+async function restart({ server, pages }: Lesson, how: 'ended' | 'killed'): Promise<void> {
+  if (how === 'killed') for (const page of pages) page.proxy.cut();
+  await server.restart(how);
+  for (const { proxy } of pages) proxy.target = server.running.port;
+}
+
+/** Something bad at a random page. */
+function mishap({ proxy }: FaultyPage, random: () => number): void {
+  const deed = random();
+  proxy.doubling = random() < 0.2;
+  if (deed < 0.25) proxy.cut();
+  else if (deed < 0.5) {
+    // The way clears up for the next connection, and the one before comes back to life.
+    proxy.haunt(20 + random() * 1200);
+    proxy.change({ kind: 'clear' });
+  } else proxy.change(weatherBy(random));
+}
+
+/** Bad weather at random pages and moments and restarts of the server; then it clears up. */
+async function storm(lesson: Lesson, random: () => number): Promise<void> {
+  const { pages } = lesson;
+  const restarts = new Map<number, 'ended' | 'killed'>();
+  for (let i = 0; i < RESTARTS; i++) {
+    restarts.set(Math.floor(random() * FAULTS), random() < 0.5 ? 'ended' : 'killed');
+  }
   for (let i = 0; i < FAULTS; i++) {
     const page = pages[Math.floor(random() * pages.length)]!;
-    const deed = random();
-    if (deed < 0.3) page.proxy.cut();
-    else if (deed < 0.4) page.reload();
-    else page.proxy.change(weatherBy(random));
+    const how = restarts.get(i);
+    if (how) await restart(lesson, how);
+    else if (random() < 0.1) page.reload();
+    else mishap(page, random);
     await later(random() * 160);
   }
-  for (const page of pages) page.proxy.change({ kind: 'clear' });
+  for (const { proxy } of pages) {
+    proxy.doubling = false;
+    proxy.change({ kind: 'clear' });
+  }
 }
 
 async function deskPlays(desk: FaultyPage, random: () => number): Promise<void> {
@@ -129,7 +176,7 @@ async function deskPlays(desk: FaultyPage, random: () => number): Promise<void> 
 async function teamPlays(tablet: FaultyPage, team: number, random: () => number): Promise<void> {
   for (let i = 0; i < HAND_INS; i++) {
     const design = lineDesign(60 + 20 * i, 20 + team);
-    tablet.link.tell({ kind: 'draft', round: 0, design });
+    tablet.draw(design);
     await tablet.ask({ kind: 'hand-in', round: 0, design });
     await later(random() * 60);
   }
@@ -166,15 +213,17 @@ function differences(events: readonly RoomEvent[], pages: readonly FaultyPage[])
 /** Plays the schedule of a seed; what was wrong in the end. Rejects where a page never comes back. */
 export async function playSchedule(seed: number): Promise<string[]> {
   const random = randomFrom(seed);
-  const log = new MemoryLog();
-  const server = await testServer({ log, judging: quickJudging });
-  const proxies = await Promise.all(Array.from({ length: TEAMS + 2 }, () => FaultyProxy.before(server.port)));
+  const server = await RestartableServer.start();
+  const { log, running } = server;
+  const proxies = await Promise.all(
+    Array.from({ length: TEAMS + 2 }, () => FaultyProxy.before(running.port)),
+  );
   const pages: FaultyPage[] = [];
   try {
-    const owner = await ownerCookie(server);
-    const { word, room } = await openRoom(server.url, owner);
+    const owner = await ownerCookie(running);
+    const { word, room } = await openRoom(running.url, owner);
     const cookies = [owner, ''];
-    for (let i = 0; i < TEAMS; i++) cookies.push(await joinCookie(server.url, word));
+    for (let i = 0; i < TEAMS; i++) cookies.push(await joinCookie(running.url, word));
     for (const [i, proxy] of proxies.entries()) {
       pages.push(new FaultyPage(proxy, i === 0 ? 'desk' : i === 1 ? 'board' : 'tablet', cookies[i]!));
     }
@@ -183,7 +232,7 @@ export async function playSchedule(seed: number): Promise<string[]> {
     await desk.ask({ kind: 'choose-challenge', key: 'first-line' });
     await desk.ask({ kind: 'start-building', seconds: null });
     await Promise.all([
-      storm(pages, random),
+      storm({ server, pages }, random),
       deskPlays(desk, random),
       ...tablets.map((tablet, team) => teamPlays(tablet, team, random)),
     ]);
@@ -191,6 +240,13 @@ export async function playSchedule(seed: number): Promise<string[]> {
     await until('verdicts', () => judgedOn(desk) >= TEAMS * HAND_INS);
     const last = (await events()).at(-1)?.seq;
     await until('all pages to be current', () => pages.every((page) => page.link.state().room?.seq === last));
+    await until('the newest drafts at the desk', () =>
+      tablets.every((tablet) => {
+        const you = tablet.link.state().you;
+        const draft = you?.role === 'team' ? desk.link.state().drafts[you.team] : undefined;
+        return isDeepStrictEqual(draft?.design, tablet.drawn);
+      }),
+    );
     const connections = proxies.reduce((sum, proxy) => sum + proxy.accepted, 0);
     if (connections <= pages.length) return ['no connection was ever lost'];
     return differences(await events(), pages);
