@@ -117,7 +117,6 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     // No new connection from here on; those that are open are told and answered.
     if (http.listening) http.close();
     await sockets.close(withinMs);
-    http.closeAllConnections();
     await rooms.close(withinMs);
     await log.close();
     meter.close();

@@ -1,4 +1,5 @@
 import type { Server as HttpServer, IncomingMessage } from 'node:http';
+import type { Socket as TcpSocket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Server, type Socket } from 'socket.io';
 import type { RoomEvent, Seat } from '../../shared/room/events.ts';
@@ -244,6 +245,11 @@ export function startSockets(parts: SocketsParts): Sockets {
     pingTimeout: 8_000,
     allowRequest: (request, decide) => decide(null, isSameSite(request)),
   });
+  const connections = new Set<TcpSocket>();
+  parts.http.on('connection', (connection: TcpSocket) => {
+    connections.add(connection);
+    connection.on('close', () => connections.delete(connection));
+  });
   const talk = new Talk(parts);
   io.on('connection', talk.connect);
   return {
@@ -255,7 +261,11 @@ export function startSockets(parts: SocketsParts): Sockets {
       await settledWithin(talk.end(), withinMs);
       io.disconnectSockets(true);
       await settledWithin(gone(io), LAST_WORDS_MS);
-      await io.close();
+      const closed = io.close();
+      await settledWithin(closed, LAST_WORDS_MS);
+      // A page that went without a word, or has not said all of its request, would be waited for.
+      for (const connection of connections) connection.destroy();
+      await closed;
     },
   };
 }

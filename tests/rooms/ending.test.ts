@@ -1,3 +1,5 @@
+import { once } from 'node:events';
+import { connect } from 'node:net';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { Append } from '../../server/log/event-log.ts';
 import { MemoryLog } from '../../server/log/memory.ts';
@@ -108,4 +110,14 @@ it('a judge that never ends is left behind after the limit', async () => {
   await tablet.command({ kind: 'hand-in', round: 0, design: lineDesign(150) });
   await server.close();
   expect((await stored(desk.state!.id)).at(-1)).toBe('handed-in');
+});
+
+it('a connection that never says the end of its request is not waited for', async () => {
+  server = await testServer({ judging: quickJudging, log });
+  const silent = connect(server.port, 'localhost');
+  await once(silent, 'connect');
+  silent.write('GET / HT');
+  const gone = once(silent, 'close');
+  await server.close();
+  await gone;
 });
