@@ -56,6 +56,12 @@ export interface Append {
  */
 export type Appended = 'done' | 'clash' | 'answered' | 'full';
 
+/** The store cannot be reached now. Whether what was asked of it was done is not known; ask again. */
+export class StoreAway extends Error {
+  readonly code = 'STORE_AWAY';
+}
+
+/** All of it may reject with StoreAway where the store is a database elsewhere. */
 export interface EventLog {
   /** A new room with its first events; `taken` where its word or id is in use. */
   openRoom(room: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'>;

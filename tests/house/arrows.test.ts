@@ -49,6 +49,7 @@ const OWNERS: Record<string, string> = {
   helmet: 'server/http/',
   kysely: 'server/log/',
   libsql: 'server/log/',
+  pg: 'server/log/',
   piscina: 'server/judging/',
   culori: 'shared/kit/',
   flatbush: 'shared/geometry/',
