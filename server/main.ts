@@ -33,7 +33,7 @@ function greet(server: RunningServer, config: ServerConfig): void {
   say(`  Board (for the projector)        ${server.boardLink}`);
   say(`  Tablets                          ${server.addresses[0]}`);
   for (const address of server.addresses.slice(1)) say(`                                   ${address}`);
-  say(`  Everything is kept in            ${config.dataDir}`);
+  say(`  Everything is kept in            ${config.databaseUrl ? 'the database' : config.dataDir}`);
   if (config.pages === null) say('  The pages are not built: run npm run build');
   say('');
 }

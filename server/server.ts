@@ -7,10 +7,10 @@ import type { Challenge } from '../shared/documents/challenge.ts';
 import { lanAddresses } from './addresses.ts';
 import { makeApp } from './http/app.ts';
 import { type Judging, startJudging } from './judging/judging.ts';
-import type { EventLog } from './log/event-log.ts';
-import { lockFolder } from './log/folder-lock.ts';
+import { type EventLog, StoreAway } from './log/event-log.ts';
+import { ALONE, type Neighbours } from './log/neighbours.ts';
+import { openStore, type Store, type Trouble } from './log/open-store.ts';
 import type { Recovery } from './log/recovery.ts';
-import { openSqliteLog } from './log/sqlite.ts';
 import { Meter } from './meter.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
@@ -22,6 +22,8 @@ import { startSockets } from './sockets/sockets.ts';
 export interface ServerConfig {
   /** Holds the rooms and the owner's key; made where it is missing. */
   readonly dataDir: string;
+  /** Rooms are kept in this PostgreSQL database instead, with any number of other servers. */
+  readonly databaseUrl?: string;
   /** 0 takes one that is free. */
   readonly port: number;
   /** Absent: every address of this machine. */
@@ -37,6 +39,7 @@ export interface ServerConfig {
   readonly endWithinMs?: number;
   /** For tests: another store, judge, clock, library or rates. */
   readonly log?: EventLog;
+  readonly neighbours?: Neighbours;
   readonly judging?: Judging;
   readonly now?: () => number;
   readonly rates?: RateLimits;
@@ -74,37 +77,38 @@ const END_WITHIN_MS = 5000;
 /** Longer than the minute that balancers usually keep an idle connection, so that they close it first. */
 const KEEP_ALIVE_MS = 65_000;
 
-const freeing = (unlock: () => void) => (error: unknown) => {
-  unlock();
-  throw error;
-};
+/** The store given from outside, the database, or the data folder. */
+async function storeFor(config: ServerConfig, trouble: Trouble): Promise<Store> {
+  const { log, neighbours = ALONE, dataDir, databaseUrl } = config;
+  if (!log) return openStore(dataDir, databaseUrl, trouble);
+  return { log, neighbours, recovery: null, close: () => log.close() };
+}
 
 /**
  * Starts a whole server. Rejects with the system's error where the port or the data folder cannot be
- * had, and with FolderInUse where another server has the folder.
+ * had, with FolderInUse where another server has the folder, with StoreAway where the database is away.
  */
 export async function startServer(config: ServerConfig): Promise<RunningServer> {
   const logOptions = { level: config.logLevel ?? 'error', base: null };
   const logger = config.logTo ? pino(logOptions, config.logTo) : pino(logOptions);
-  const trouble = (what: string, error: unknown) => logger.error({ err: error }, what);
+  // While a database is away everything fails for the same reason, and it is said once.
+  const trouble: Trouble = (what, error) =>
+    error instanceof StoreAway
+      ? logger.warn(`${what}: ${error.message}`)
+      : logger.error({ err: error }, what);
   const meter = new Meter(() => ({ ...rooms.counts(), sockets: sockets.count() }));
   let closing: Promise<void> | null = null;
   const ending = () => closing !== null;
   const now = config.now ?? Date.now;
-  // A store given from outside may be shared; the one in the folder has one server at a time.
-  const unlock = config.log ? () => undefined : lockFolder(config.dataDir);
-  let recovery: Recovery | null = null;
-  const recovered = (done: Recovery) => {
-    recovery = done;
-    logger.error(done, 'the data file was damaged');
-  };
-  const log = config.log ?? (await openSqliteLog(config.dataDir, { told: recovered }).catch(freeing(unlock)));
+  const store = await storeFor(config, trouble);
+  const { log, neighbours, recovery } = store;
+  if (recovery) logger.error(recovery, 'the data file was damaged');
   const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
   const judging = config.judging ?? defaultJudging();
   const rates = config.rates ?? new Rates();
   const challenge = config.challenge ?? readyChallenge;
-  const rooms = new Rooms({ log, judging, now, challenge, trouble, meter });
+  const rooms = new Rooms({ log, neighbours, judging, now, challenge, trouble, meter });
   let addresses: readonly string[] = [];
   const { pages } = config;
   const app = makeApp({ rooms, rates, isOwner, pages, addresses: () => addresses, meter, ending, trouble });
@@ -118,9 +122,8 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     if (http.listening) http.close();
     await sockets.close(withinMs);
     await rooms.close(withinMs);
-    await log.close();
+    await store.close();
     meter.close();
-    unlock();
     logger.info('ended');
   };
   const close = () => {

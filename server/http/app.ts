@@ -1,5 +1,6 @@
 import express, { type ErrorRequestHandler, type Express } from 'express';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
+import { troubleOf } from '../log/event-log.ts';
 import { securityHeaders } from './headers.ts';
 import { joining } from './joining.ts';
 import { operating } from './operating.ts';
@@ -45,7 +46,7 @@ export function makeApp(parts: HttpParts): Express {
   const failed: ErrorRequestHandler = (error, request, response, _next) => {
     const refusal = bodyRefusal(error);
     if (!refusal) parts.trouble(`${request.method} ${request.path}`, error);
-    if (!response.headersSent) refuse(response, refusal ?? { code: 'server-trouble' });
+    if (!response.headersSent) refuse(response, refusal ?? troubleOf(error));
   };
   app.use(failed);
   return app;

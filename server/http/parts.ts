@@ -1,6 +1,7 @@
 import type { Request, Response } from 'express';
 import type { Meter } from '../meter.ts';
-import type { OpenRoom, Rooms } from '../rooms/rooms.ts';
+import type { OpenRoom } from '../rooms/outlet.ts';
+import type { Rooms } from '../rooms/rooms.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
 import type { RateLimits } from '../seats/rates.ts';
 

@@ -15,6 +15,7 @@ const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'too-large': 413,
   'too-fast': 429,
   'server-trouble': 500,
+  'store-away': 503,
   'store-full': 507,
 };
 const BAD_REQUEST = 400;

@@ -1,7 +1,8 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { RoomCommand } from '../../shared/room/commands.ts';
-import type { Entry } from '../../shared/room/state.ts';
-import type { EventLog, StoredDocument } from '../log/event-log.ts';
+import type { RoomEvent } from '../../shared/room/events.ts';
+import type { Entry, EntryId, RoomId } from '../../shared/room/state.ts';
+import { type EventLog, StoreAway, type StoredDocument } from '../log/event-log.ts';
 import { storedDocument } from '../rooms/documents.ts';
 import type { LiveRoom } from '../rooms/live-room.ts';
 import type { Judging } from './judging.ts';
@@ -14,6 +15,8 @@ const PAUSE_MS = 5000;
 export interface EntryJudgeParts {
   readonly log: EventLog;
   readonly judging: Judging;
+  /** How long the process that took an entry may take before this one judges it too, ms. */
+  readonly patienceMs: number;
   readonly failed: (room: string, entry: string, error: unknown) => void;
 }
 
@@ -22,18 +25,29 @@ export class EntryJudge {
   readonly #parts: EntryJudgeParts;
   readonly #atWork = new Map<string, Promise<void>>();
   readonly #tries = new Map<string, number>();
+  /** Entries that were handed in at this process. */
+  readonly #mine = new Set<string>();
+  /** When this process first saw the entries of others that have no verdict, by room. */
+  readonly #seen = new Map<RoomId, ReadonlyMap<EntryId, number>>();
+  readonly #timers = new Map<RoomId, NodeJS.Timeout>();
   readonly #closed = new AbortController();
 
   constructor(parts: EntryJudgeParts) {
     this.#parts = parts;
   }
 
-  /** Call after every change of a room, and when it has been loaded. */
-  look(room: LiveRoom): void {
+  /** Call after every change of a room with the events of this process, and when it has been loaded. */
+  look(room: LiveRoom, own: readonly RoomEvent[] = []): void {
     if (this.#closed.signal.aborted) return;
-    for (const entry of room.state.entries) {
-      const key = `${room.state.id} ${entry.id}`;
-      if (entry.verdict !== null || this.#atWork.has(key)) continue;
+    const { id, entries } = room.state;
+    for (const { fact } of own) {
+      if (fact?.kind === 'handed-in' || fact?.kind === 'judging-again') this.#mine.add(`${id} ${fact.entry}`);
+    }
+    const unjudged = entries.filter((entry) => entry.verdict === null);
+    const due = this.#due(room, unjudged);
+    for (const entry of due) {
+      const key = `${id} ${entry.id}`;
+      if (this.#atWork.has(key)) continue;
       if ((this.#tries.get(key) ?? 0) >= MOST_TRIES) {
         if (entry.unjudged) continue;
         this.#tries.delete(key);
@@ -42,20 +56,47 @@ export class EntryJudge {
     }
   }
 
+  /** Entries that this process took, and those of others once they have waited long enough. */
+  #due(room: LiveRoom, unjudged: readonly Entry[]): readonly Entry[] {
+    const { patienceMs } = this.#parts;
+    if (patienceMs === 0) return unjudged;
+    const { id } = room.state;
+    const now = performance.now();
+    const before = this.#seen.get(id);
+    const others = unjudged.filter((entry) => !this.#mine.has(`${id} ${entry.id}`) && !entry.unjudged);
+    const seen = new Map(others.map((entry) => [entry.id, before?.get(entry.id) ?? now]));
+    this.#seen.set(id, seen);
+    clearTimeout(this.#timers.get(id));
+    const waiting = [...seen.values()].filter((at) => at + patienceMs > now);
+    if (waiting.length > 0) {
+      const wait = Math.min(...waiting) + patienceMs - now;
+      this.#timers.set(
+        id,
+        setTimeout(() => this.look(room), wait),
+      );
+    }
+    return unjudged.filter((entry) => {
+      const at = seen.get(entry.id);
+      return this.#mine.has(`${id} ${entry.id}`) || (at !== undefined && at + patienceMs <= now);
+    });
+  }
+
   async #work(room: LiveRoom, entry: Entry, key: string): Promise<void> {
     try {
       await this.#judge(room, entry);
       this.#tries.delete(key);
+      this.#mine.delete(key);
     } catch (error) {
       if (this.#closed.signal.aborted) return;
+      if (error instanceof StoreAway) return await this.#rest();
       const tries = (this.#tries.get(key) ?? 0) + 1;
       this.#tries.set(key, tries);
       this.#parts.failed(room.state.id, entry.id, error);
       if (tries >= MOST_TRIES) await this.#giveUp(room, entry);
     } finally {
       this.#atWork.delete(key);
+      this.look(room);
     }
-    this.look(room);
   }
 
   /** Desk and team shall not wait for a verdict that does not come. */
@@ -89,7 +130,11 @@ export class EntryJudge {
     const answer = await room.carryOut({ seat: { role: 'server' }, id: null, command, documents });
     if (answer.ok || (answer.refusal.code !== 'store-full' && answer.refusal.code !== 'server-trouble'))
       return;
-    await pause(PAUSE_MS, undefined, { signal: this.#closed.signal });
+    await this.#rest();
+  }
+
+  async #rest(): Promise<void> {
+    await pause(PAUSE_MS, undefined, { signal: this.#closed.signal }).catch(() => undefined);
   }
 
   /** How many entries wait for their verdict. */
@@ -100,6 +145,7 @@ export class EntryJudge {
   /** Begins nothing more; what fails from now on is not counted. */
   stop(): void {
     this.#closed.abort();
+    for (const timer of this.#timers.values()) clearTimeout(timer);
   }
 
   /** Resolves when nothing is at work any more. */

@@ -61,6 +61,11 @@ export class StoreAway extends Error {
   readonly code = 'STORE_AWAY';
 }
 
+/** What somebody is told whose request failed with `error`. */
+export const troubleOf = (error: unknown): { readonly code: 'store-away' | 'server-trouble' } => ({
+  code: error instanceof StoreAway ? 'store-away' : 'server-trouble',
+});
+
 /** All of it may reject with StoreAway where the store is a database elsewhere. */
 export interface EventLog {
   /** A new room with its first events; `taken` where its word or id is in use. */
@@ -75,7 +80,8 @@ export interface EventLog {
   documents(room: RoomId): Promise<StoredDocument[]>;
   answer(room: RoomId, seat: string, command: CommandId): Promise<Answer | undefined>;
   seat(tokenHash: string): Promise<SeatRecord | undefined>;
-  latest(room: RoomId): Promise<LatestRecord[]>;
+  /** All newest values of a room, or those of some keys. */
+  latest(room: RoomId, keys?: readonly string[]): Promise<LatestRecord[]>;
   /** Replaces the values of these keys. May be lost in a crash, never half. */
   keepLatest(room: RoomId, values: readonly LatestRecord[]): Promise<void>;
   close(): Promise<void>;

@@ -86,8 +86,9 @@ export class MemoryLog implements EventLog {
     return this.#seats.get(tokenHash);
   }
 
-  async latest(room: string): Promise<LatestRecord[]> {
-    return [...(this.#shelves.get(room)?.latest.values() ?? [])];
+  async latest(room: string, keys?: readonly string[]): Promise<LatestRecord[]> {
+    const all = [...(this.#shelves.get(room)?.latest.values() ?? [])];
+    return keys ? all.filter(({ key }) => keys.includes(key)) : all;
   }
 
   async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {

@@ -187,8 +187,9 @@ export class SqlLog implements EventLog {
     return row && { tokenHash: row.token_hash, room: row.room, team: row.team };
   }
 
-  async latest(room: string): Promise<LatestRecord[]> {
-    return this.#db.selectFrom('latest').select(['key', 'value']).where('room', '=', room).execute();
+  async latest(room: string, keys?: readonly string[]): Promise<LatestRecord[]> {
+    const all = this.#db.selectFrom('latest').select(['key', 'value']).where('room', '=', room);
+    return (keys ? all.where('key', 'in', keys) : all).execute();
   }
 
   async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {

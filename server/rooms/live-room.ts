@@ -23,8 +23,8 @@ export interface RoomParts {
   readonly log: EventLog;
   readonly now: () => number;
   readonly meter: Pick<Meter, 'appended'>;
-  /** Called after every append, with the events that are new and durable. */
-  readonly told: (room: LiveRoom, events: readonly RoomEvent[]) => void;
+  /** Called with the events that are new and durable: `own` ones this process has just appended. */
+  readonly told: (room: LiveRoom, events: readonly RoomEvent[], own: boolean) => void;
 }
 
 /** A clash means that another process was faster; with so many in a row something else is wrong. */
@@ -88,11 +88,11 @@ export class LiveRoom {
       const answer: Answer = { ok: true, seq: this.#state.seq + events.length };
       const result = await this.#append(order, events, answer);
       if (result === 'done') {
-        this.#take(events);
+        this.#take(events, true);
         return answer;
       }
       if (result === 'full') return refused({ code: 'store-full' });
-      await this.#catchUp();
+      await this.#readOn();
       const other = await this.#firstAnswer(order);
       if (other) return other;
     }
@@ -140,14 +140,20 @@ export class LiveRoom {
     return result === 'answered' ? ((await this.#firstAnswer(order)) ?? answer) : answer;
   }
 
-  async #catchUp(): Promise<void> {
-    this.#take(await this.#parts.log.eventsAfter(this.#state.id, this.#state.seq));
+  /** Reads on where the log may have events up to `seq` that another process has appended. */
+  catchUp(seq = Number.POSITIVE_INFINITY): Promise<void> {
+    return this.inTurn(() => (seq > this.#state.seq ? this.#readOn() : undefined));
   }
 
-  #take(events: readonly RoomEvent[]): void {
+  async #readOn(): Promise<void> {
+    const events = await this.#parts.log.eventsAfter(this.#state.id, this.#state.seq);
+    this.#take(upgraded(events, this.#state), false);
+  }
+
+  #take(events: readonly RoomEvent[], own: boolean): void {
     if (events.length === 0) return;
     this.#events.push(...events);
     this.#state = events.reduce(apply, this.#state);
-    this.#parts.told(this, events);
+    this.#parts.told(this, events, own);
   }
 }

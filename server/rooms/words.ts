@@ -21,9 +21,12 @@ const MOST = 99;
 /** A room word such as `plum-42`. */
 export const newWord = (): string => `${WORDS[randomInt(WORDS.length)]}-${randomInt(LEAST, MOST + 1)}`;
 
-/** What somebody typed, as a room word: case, blanks and a missing dash don't matter. */
-export function wordTyped(text: string): string {
+/**
+ * What somebody typed, as a room word: case, blanks and a missing dash don't matter. Undefined where
+ * it cannot be one.
+ */
+export function wordTyped(text: string): string | undefined {
   const plain = text.trim().toLowerCase();
   const parts = /^([a-z]+)[\s_–—-]*(\d+)$/.exec(plain);
-  return parts ? `${parts[1]}-${parts[2]}` : plain;
+  return parts ? `${parts[1]}-${parts[2]}` : undefined;
 }

@@ -1,7 +1,8 @@
 import type { RoomEvent, Seat } from '../../shared/room/events.ts';
 import { seen, view } from '../../shared/room/seen.ts';
 import type { Hello, Welcome, WireRefusal } from '../../shared/wire/protocol.ts';
-import type { OpenRoom, Rooms } from '../rooms/rooms.ts';
+import type { OpenRoom } from '../rooms/outlet.ts';
+import type { Rooms } from '../rooms/rooms.ts';
 import type { Session, Sessions } from './session.ts';
 
 /** A page that has missed more than this gets the whole state, which is smaller. */

@@ -1,7 +1,7 @@
 import type { Socket } from 'socket.io';
 import type { Seat } from '../../shared/room/events.ts';
 import type { Handshake } from '../../shared/wire/protocol.ts';
-import type { OpenRoom } from '../rooms/rooms.ts';
+import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Carried } from '../seats/cookies.ts';
 
 /** Where a connected page stands. Only a seated one gets events and may speak. */
@@ -20,8 +20,7 @@ export interface Session {
 }
 
 /** Whether `a` is an earlier connection of the tab whose later one is `b`. */
-function isOutrunBy(a: Session, b: Session): boolean {
-  const [tab, other] = [a.shake.tab, b.shake.tab];
+export function isOutrun({ tab }: Pick<Handshake, 'tab'>, { tab: other }: Pick<Handshake, 'tab'>): boolean {
   return tab !== undefined && tab.id === other?.id && tab.connection < other.connection;
 }
 
@@ -49,12 +48,12 @@ export class Sessions {
 
   /** Whether a later connection of the same tab is here: this one came back to life, and nobody listens. */
   isOutrun(session: Session): boolean {
-    return [...this.#all].some((other) => isOutrunBy(session, other));
+    return [...this.#all].some((other) => isOutrun(session.shake, other.shake));
   }
 
   /** Earlier connections of the same tab, of which the server has not noticed yet that they are gone. */
   outrunBy(session: Session): Session[] {
-    return [...this.#all].filter((other) => isOutrunBy(other, session));
+    return [...this.#all].filter((other) => isOutrun(other.shake, session.shake));
   }
 
   /** Pages that wait for a room or follow the newest one. */

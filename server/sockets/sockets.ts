@@ -13,16 +13,18 @@ import {
   checkHello,
   checkLatest,
 } from '../../shared/wire/schemas.ts';
+import { troubleOf } from '../log/event-log.ts';
 import type { Meter } from '../meter.ts';
 import { seatKey } from '../rooms/live-room.ts';
 import { mayHave } from '../rooms/newest.ts';
-import type { OpenRoom, Outlet, Rooms } from '../rooms/rooms.ts';
+import type { OpenRoom, Outlet } from '../rooms/outlet.ts';
+import type { Rooms } from '../rooms/rooms.ts';
 import { carriedBy } from '../seats/cookies.ts';
 import type { RateLimits, RateName } from '../seats/rates.ts';
 import { settledWithin } from '../settled.ts';
 import { findSeat, welcome } from './hello.ts';
 import { passedOn } from './latest.ts';
-import { type Session, Sessions } from './session.ts';
+import { isOutrun, type Session, Sessions } from './session.ts';
 
 export interface SocketsParts {
   readonly http: HttpServer;
@@ -112,7 +114,7 @@ class Talk {
       await work(reply);
     } catch (error) {
       this.#parts.trouble(way, error);
-      reply(refused({ code: 'server-trouble' }));
+      reply(refused(troubleOf(error)));
     }
   }
 
@@ -142,6 +144,7 @@ class Talk {
       session.standing = { kind: 'unseated' };
       return reply(found);
     }
+    await rooms.refresh(found.open);
     await found.open.room.inTurn(() => {
       if (this.#sessions.isOutrun(session)) return reply(refused({ code: 'no-seat' }));
       this.#sit(session, found.open, found.seat);
@@ -160,6 +163,7 @@ class Talk {
     }
     for (const ghost of this.#sessions.outrunBy(session)) ghost.socket.disconnect(true);
     if (seat.role !== 'team') return;
+    this.#parts.rooms.satDown(open, seat.team, session.shake.tab);
     if (!wasHere && older.length === 0) {
       this.#pass(open, { kind: 'doing', team: seat.team, doing: 'drawing' }, session);
     }
@@ -191,9 +195,13 @@ class Talk {
   }
 
   #pass(open: OpenRoom, value: LatestDown, from: Session): void {
-    open.newest.put(value);
+    this.#parts.rooms.pass(open, value);
+    this.#show(open, value, from);
+  }
+
+  #show(open: OpenRoom, value: LatestDown, but?: Session): void {
     for (const { session, seat } of this.#sessions.seatedIn(open.room.state.id)) {
-      if (session !== from && mayHave(seat, value)) session.socket.emit('latest', value);
+      if (session !== but && mayHave(seat, value)) session.socket.emit('latest', value);
     }
   }
 
@@ -202,7 +210,9 @@ class Talk {
     this.#sessions.drop(session);
     if (standing.kind !== 'seated' || standing.seat.role !== 'team') return;
     const { open, seat } = standing;
+    // Another tablet of the team is here, or at another process.
     if (this.#sessions.ofTeam(open.room.state.id, seat.team).length > 0) return;
+    if (open.newest.isElsewhere(seat.team)) return;
     this.#pass(open, { kind: 'doing', team: seat.team, doing: 'away' }, session);
   }
 
@@ -226,6 +236,18 @@ class Talk {
     opened: () => {
       for (const session of this.#sessions.followers()) session.socket.emit('moved');
     },
+    latest: (open, value) => this.#show(open, value),
+    rest: ({ room }, team, tab) => {
+      for (const session of this.#sessions.ofTeam(room.state.id, team)) {
+        if (isOutrun({ tab }, session.shake)) continue;
+        session.standing = { kind: 'quiet' };
+        session.socket.emit('quiet');
+      }
+    },
+    teamsIn: ({ room }) =>
+      [...this.#sessions.seatedIn(room.state.id)].flatMap(({ seat }) =>
+        seat.role === 'team' ? [seat.team] : [],
+      ),
   };
 }
 

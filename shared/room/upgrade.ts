@@ -24,12 +24,12 @@ function fromFirst(fact: Dated, state: RoomState): RoomFact {
 }
 
 /**
- * A room's events from its first one, those of older versions as this version would have kept them.
- * The log itself is never rewritten.
+ * A room's events from its first one, or from the one after `before`; those of older versions as this
+ * version would have kept them. The log itself is never rewritten.
  */
-export function upgraded(events: readonly RoomEvent[]): RoomEvent[] {
+export function upgraded(events: readonly RoomEvent[], before?: RoomState): RoomEvent[] {
   const done: RoomEvent[] = [];
-  let state: RoomState | undefined;
+  let state = before;
   for (const event of events) {
     const isOld = event.version < EVENT_VERSION && state !== undefined && event.fact !== null;
     const fact = isOld ? fromFirst(event.fact as Dated, state as RoomState) : event.fact;

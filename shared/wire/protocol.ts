@@ -86,6 +86,8 @@ export type WireRefusal =
   | { readonly code: 'unknown-page' }
   | { readonly code: 'wrong-key' }
   | { readonly code: 'store-full' }
+  /** The store cannot be reached. Whether it was done is not known: send the same id again. */
+  | { readonly code: 'store-away' }
   | { readonly code: 'server-trouble' };
 
 export type Answer =

@@ -21,7 +21,11 @@ export type Checked<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
-const Token = z.string().check(z.minLength(1), z.maxLength(64));
+/** Stores of text have no place for the character NUL. */
+const hasNoNul = (text: string) => !text.includes('\0');
+const Token = z
+  .string()
+  .check(z.minLength(1), z.maxLength(64), z.refine(hasNoNul, { error: 'character-nul' }));
 const LONGEST_BUILDING = 4 * 3600;
 const Seconds = z.int().check(z.gte(1), z.lte(LONGEST_BUILDING));
 const Round = z.int().check(z.gte(0), z.lte(10_000));

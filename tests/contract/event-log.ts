@@ -138,6 +138,7 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
       await log.keepLatest('r1', [{ key: 'draft t1', value: '3' }]);
       const kept = (await log.latest('r1')).map(({ key, value }) => `${key} = ${value}`);
       expect(kept.sort()).toEqual(['draft t1 = 3', 'draft t2 = 2']);
+      expect(await log.latest('r1', ['draft t2', 'draft t9'])).toEqual([{ key: 'draft t2', value: '2' }]);
       expect(await log.latest('r2')).toEqual([]);
     });
 

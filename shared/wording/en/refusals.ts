@@ -47,6 +47,8 @@ export const refusals: Sentences = {
   'wrong-key': () => 'This link does not open the desk. Use the one that the server printed when it started.',
   'store-full': () =>
     'The disk of the teacher’s computer is full, so nothing more can be kept. Make room on it and try again.',
+  'store-away': () =>
+    'The server cannot reach its database right now. Keep this page open: what was sent waits here and is sent again by itself.',
   'server-trouble': () => 'The server had trouble with that. Nothing has changed; try again in a moment.',
 };
 

@@ -38,7 +38,7 @@ class SlowLog extends MemoryLog {
 async function newest(): Promise<{ log: SlowLog; values: Newest }> {
   const log = new SlowLog();
   await log.openRoom({ id: 'r1', word: 'plum-42', openedAt: 1 }, { events: [] });
-  return { log, values: await Newest.load(log, 'r1') };
+  return { log, values: await Newest.load({ log, room: 'r1', kept: () => undefined }) };
 }
 
 describe('mayHave', () => {
@@ -66,21 +66,21 @@ describe('Newest', () => {
     values.put(doing('t1'));
     await values.keep();
     expect(log.writes).toBe(1);
-    const again = await Newest.load(log, 'r1');
+    const again = await Newest.load({ log, room: 'r1', kept: () => undefined });
     expect(again.seenBy(T1, state, () => true)).toEqual([draft('t1', 49)]);
     expect((await log.latest('r1')).length).toBe(1);
   });
 
   it('drops the clock of a stage when another takes its place, also for the next process', async () => {
     const { log, values } = await newest();
-    const happens = (fact: RoomFact) => values.look([{ seq: 2, at: 1, version: 2, fact }]);
+    const happens = (fact: RoomFact) => values.look([{ seq: 2, at: 1, version: 2, fact }], true);
     values.put(clock);
     await values.keep();
     happens({ kind: 'look-here', on: true });
     expect(values.seenBy(BOARD, state, () => true)).toContainEqual(clock);
     happens({ kind: 'staged', entries: ['e1'], designs: ['d1'], verdicts: [] });
     await values.keep();
-    const again = await Newest.load(log, 'r1');
+    const again = await Newest.load({ log, room: 'r1', kept: () => undefined });
     for (const each of [values, again])
       expect(each.seenBy(BOARD, state, () => true)).not.toContainEqual(clock);
     values.put(clock);

@@ -28,6 +28,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'unknown-page': { code: 'unknown-page' },
   'wrong-key': { code: 'wrong-key' },
   'store-full': { code: 'store-full' },
+  'store-away': { code: 'store-away' },
   'server-trouble': { code: 'server-trouble' },
 };
 

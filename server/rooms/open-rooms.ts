@@ -1,0 +1,174 @@
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { RoomEvent } from '../../shared/room/events.ts';
+import type { RoomId, TeamId } from '../../shared/room/state.ts';
+import type { Handshake, LatestDown } from '../../shared/wire/protocol.ts';
+import { EntryJudge } from '../judging/entries.ts';
+import type { Judging } from '../judging/judging.ts';
+import type { EventLog } from '../log/event-log.ts';
+import type { Neighbours } from '../log/neighbours.ts';
+import type { Meter } from '../meter.ts';
+import { settledWithin } from '../settled.ts';
+import { Deadlines } from './deadlines.ts';
+import { LiveRoom } from './live-room.ts';
+import { Newest } from './newest.ts';
+import { News } from './news.ts';
+import { NOBODY, type OpenRoom, type Outlet } from './outlet.ts';
+
+export interface RoomsParts {
+  readonly log: EventLog;
+  readonly neighbours: Neighbours;
+  readonly judging: Judging;
+  readonly now: () => number;
+  /** A ready challenge by its key. */
+  readonly challenge: (key: string) => Challenge | undefined;
+  readonly trouble: (what: string, error: unknown) => void;
+  readonly meter: Meter;
+  /** How long another process may take over an entry before this one judges it too, ms. */
+  readonly patienceMs?: number;
+}
+
+/** An entry without a verdict for so long may be judged by any process, ms. */
+const PATIENCE_MS = 10_000;
+/** Whatever else stands in an address is no room's, and nothing that a store should be asked. */
+const ROOM_ID = /^[\w-]{1,64}$/;
+/** Rooms in which time may be running or an entry waiting when the server comes back. */
+const ROOMS_WOKEN = 20;
+
+/**
+ * The rooms that this process has at hand: loads them, keeps time and judging going in them, tells its
+ * pages and its neighbours what happens in them.
+ */
+export class OpenRooms {
+  protected readonly parts: RoomsParts;
+  readonly #judge: EntryJudge;
+  readonly #deadlines: Deadlines;
+  readonly #open = new Map<string, Promise<OpenRoom | undefined>>();
+  #outlet: Outlet = NOBODY;
+  #newest: string | null = null;
+
+  constructor(parts: RoomsParts) {
+    this.parts = parts;
+    this.#deadlines = new Deadlines(parts.now, (error) => parts.trouble('deadline', error));
+    this.#judge = new EntryJudge({
+      log: parts.log,
+      judging: parts.judging,
+      patienceMs: parts.neighbours.alone ? 0 : (parts.patienceMs ?? PATIENCE_MS),
+      failed: (room, entry, error) => parts.trouble(`judging entry ${entry} of room ${room}`, error),
+    });
+  }
+
+  /** Names who hears of events. Call before anything else. */
+  tell(outlet: Outlet): void {
+    this.#outlet = outlet;
+  }
+
+  /** Goes on where the last process stopped: running building times, entries without a verdict. */
+  async start(): Promise<void> {
+    const { neighbours, trouble } = this.parts;
+    const records = await this.parts.log.rooms();
+    this.#newest = records[0]?.id ?? null;
+    for (const { id } of records.slice(0, ROOMS_WOKEN)) await this.byId(id);
+    neighbours.hear(new News({ neighbours, trouble, rooms: this, outlet: () => this.#outlet }));
+  }
+
+  /** Rooms that are open here, or opening. */
+  ids(): RoomId[] {
+    return [...this.#open.keys()];
+  }
+
+  /** A room that is open here; undefined for any other. */
+  async atHand(id: RoomId): Promise<OpenRoom | undefined> {
+    return this.#open.get(id);
+  }
+
+  /** The room that pages follow which name none. */
+  async newest(): Promise<OpenRoom | undefined> {
+    return this.#newest === null ? undefined : this.byId(this.#newest);
+  }
+
+  /** Has the pages follow that follow the newest room. */
+  async moveTo(id: RoomId): Promise<void> {
+    this.#newest = id;
+    if (await this.byId(id)) this.#outlet.opened();
+  }
+
+  async lookForNewest(): Promise<void> {
+    const [first] = await this.parts.log.rooms();
+    if (first && first.id !== this.#newest) await this.moveTo(first.id);
+  }
+
+  async byId(id: string): Promise<OpenRoom | undefined> {
+    return ROOM_ID.test(id) ? (this.#open.get(id) ?? this.#opening(id)) : undefined;
+  }
+
+  #opening(id: string): Promise<OpenRoom | undefined> {
+    const loading = this.#load(id);
+    this.#open.set(id, loading);
+    void loading.then(
+      (found) => !found && this.#open.delete(id),
+      () => this.#open.delete(id),
+    );
+    return loading;
+  }
+
+  async #load(id: string): Promise<OpenRoom | undefined> {
+    const { log, now, meter, neighbours } = this.parts;
+    const kept = (key: string) => {
+      if (key.startsWith('draft ')) neighbours.tell({ kind: 'kept', room: id, key });
+    };
+    const newest = await Newest.load({ log, room: id, kept });
+    const told = (room: LiveRoom, events: readonly RoomEvent[], own: boolean) => {
+      newest.look(events, own);
+      this.#told(room, events, own);
+    };
+    const room = await LiveRoom.load({ log, now, meter, told }, id);
+    if (!room) return undefined;
+    this.#deadlines.look(room);
+    this.#judge.look(room);
+    neighbours.tell({ kind: 'who', room: id });
+    return { room, newest };
+  }
+
+  #told(room: LiveRoom, events: readonly RoomEvent[], own: boolean): void {
+    const { id, seq } = room.state;
+    if (own) this.parts.neighbours.tell({ kind: 'events', room: id, seq });
+    this.#deadlines.look(room);
+    this.#judge.look(room, own ? events : []);
+    this.#outlet.events(room, events);
+  }
+
+  /** Brings a room up to what other processes have appended. */
+  async refresh({ room }: OpenRoom): Promise<void> {
+    if (!this.parts.neighbours.alone) await room.catchUp();
+  }
+
+  /** A newest value from a page of this process, for the pages of all others. */
+  pass({ room, newest }: OpenRoom, value: LatestDown): void {
+    newest.put(value);
+    // A drawing may be too large for news: others read it when it has been kept.
+    if (value.kind !== 'draft') this.parts.neighbours.tell({ kind: 'latest', room: room.state.id, value });
+  }
+
+  /** A tablet of this team has sat down here. */
+  satDown({ room }: OpenRoom, team: TeamId, tab: Handshake['tab']): void {
+    this.parts.neighbours.tell({ kind: 'sits', room: room.state.id, team, tab });
+  }
+
+  counts(): { readonly rooms: number; readonly judging: number } {
+    return { rooms: this.#open.size, judging: this.#judge.size };
+  }
+
+  /** Lets judging that has begun end within `withinMs`, and writes what is still only in memory. */
+  async close(withinMs: number): Promise<void> {
+    this.#deadlines.close();
+    this.#judge.stop();
+    await settledWithin(this.#judge.stopped(), withinMs);
+    await this.parts.judging.close();
+    await this.#judge.stopped();
+    for (const opening of this.#open.values()) {
+      const open = await opening.catch(() => undefined);
+      await open?.room.inTurn(() => undefined);
+      await open?.newest.close();
+    }
+  }
+}
