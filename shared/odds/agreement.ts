@@ -17,6 +17,7 @@ const SAME_END: Mm = 25;
 /** How much a run may take longer or shorter. */
 const SAME_TIME: Seconds = 0.25;
 const SAME_TIME_SHARE = 0.02;
+const slackAt = (t: Seconds): Seconds => SAME_TIME + SAME_TIME_SHARE * t;
 /** A run goes on for so long after its end. */
 const AFTER_END: Seconds = 0.5;
 
@@ -30,14 +31,14 @@ export const agrees = (chain: TrackChain, track: Track, runs: readonly Trace[], 
 function agreesWith(chain: TrackChain, track: Track, run: Trace, limit: Seconds): boolean {
   const { ending, t } = foretell(chain, decisionsOf(run, track), limit);
   if (ending === 'otherwise') return false;
-  if (run.ending === 'time-up') return t > limit - SAME_TIME - SAME_TIME_SHARE * limit;
+  if (run.ending === 'time-up') return t > limit - slackAt(limit);
   if (ending === 'endless' || ending === 'on the way' || ending.ending !== run.ending) return false;
   const end = run.events.findLast((event) => event.kind === 'end')!;
   const arrival = run.events.find((event) => event.kind === 'finish');
   if ((arrival !== undefined) !== ending.arrived) return false;
   if (run.ending === 'never-started') return true;
   const measured = arrival?.t ?? end.t - AFTER_END;
-  if (Math.abs(measured - t) > SAME_TIME + SAME_TIME_SHARE * t) return false;
+  if (Math.abs(measured - t) > slackAt(t)) return false;
   return ending.ending === 'finished' || distance(end, ending.at) <= SAME_END;
 }
 
@@ -61,7 +62,7 @@ function foretell(chain: TrackChain, decisions: readonly Decided[], limit: Secon
     if (lead.to === 'ending')
       return { ending: i === decisions.length ? chain.endings[lead.index]! : 'otherwise', t };
     const decided = decisions[i];
-    if (!decided) return { ending: t > limit - SAME_TIME ? 'on the way' : 'otherwise', t };
+    if (!decided) return { ending: t > limit - slackAt(limit) ? 'on the way' : 'otherwise', t };
     const { branches } = chain.forks[lead.index]!;
     const taken = branches.find(({ way }) => way === decided.took);
     if (!taken || branches.length !== decided.arms.length) return { ending: 'otherwise', t };

@@ -78,19 +78,23 @@ const arcSine = (value: number): Rad => Math.PI / 2 - acos(value);
 /** Half of a line's width. */
 export const halfWidth = (kit: Kit): Mm => kit.rules.lineWidth.nominal / 2;
 
+/** How far a robot rolls on while its motors take up a command to stand or to turn on the spot. */
+export const rollOut = (speed: MmPerSecond): Mm => speed * MODEL.motorLag;
+
 /**
- * A turn by `angle` from ahead. The bar sees the new line when its outer sensor comes over the edge, the
- * robot creeps on until its axle is where an arm at a right angle would be, and it spins until the middle
- * sensor comes over the new line. The motors lag as it begins to spin and again as it drives on.
+ * A turn by `angle` from ahead, come to at a speed. The bar sees the new line when its outer sensor comes
+ * over the edge, the robot creeps on until its axle is where an arm at a right angle would be, rolls on as
+ * it begins to spin, and spins until the middle sensor comes over the new line. The motors lag as it begins
+ * to spin and again as it drives on.
  */
-export function turnBy(angle: Rad, kit: Kit): Turn {
+export function turnBy(angle: Rad, kit: Kit, speed: MmPerSecond): Turn {
   const { barAhead, sensorPitch } = kit.robot;
   const half = halfWidth(kit);
   const s = sin(angle);
   const c = cos(angle);
   const seenAt = (2 * sensorPitch * c - half) / s;
   const past = seenAt + half;
-  const short = arcSine((half - past * s) / barAhead);
+  const short = arcSine((half - (past + rollOut(speed)) * s) / barAhead);
   const spun = Math.max(angle - short, MODEL.leastTurn);
   return {
     past,
@@ -105,12 +109,20 @@ export function halfTurnTime(kit: Kit): Seconds {
   return spun / MODEL.spin + 2 * MODEL.motorLag;
 }
 
-/** Time in which a robot at a loose end goes on over white and searches both sides, before it gives up. */
-export const searchTime = (speed: MmPerSecond): Seconds =>
-  MODEL.gap / speed + (3 * MODEL.search) / MODEL.spin;
+/** So far beyond the edge of the ink all readings together are faint. Fitted to the run, at a round end. */
+const FAINT_FROM: Mm = 0.45;
+
+/**
+ * How far past a loose end, before it where negative, the axle stands when the robot has lost the line, has
+ * gone on over white and begins to search.
+ */
+export const pastEnd = (width: Mm, kit: Kit): Mm => width / 2 + FAINT_FROM + MODEL.gap - kit.robot.barAhead;
+
+/** Time in which a robot searches both sides before it gives up. Its motors lag at first, and twice as much when it turns round. */
+export const SEARCH_TIME: Seconds = (3 * MODEL.search) / MODEL.spin + 3 * MODEL.motorLag;
 
 /** The same where it then turns on until it is back on its line. */
-export const endTurnTime = (kit: Kit, speed: MmPerSecond): Seconds =>
-  searchTime(speed) +
+export const endTurnTime = (kit: Kit): Seconds =>
+  SEARCH_TIME +
   (Math.PI - MODEL.search - arcSine(halfWidth(kit) / kit.robot.barAhead)) / MODEL.spin +
-  2 * MODEL.motorLag;
+  MODEL.motorLag;

@@ -1,12 +1,12 @@
 import { PACES, type Way } from '../documents/kit.ts';
 import type { Mm, Seconds } from '../geometry/units.ts';
 import { MODEL } from '../run/model.ts';
-import { exitFor, exitsOf } from '../track/arms.ts';
+import { type Exit, exitFor, exitsOf } from '../track/arms.ts';
 import { twin } from '../track/track.ts';
 import { wayTaken } from './mind.ts';
-import { endTurnTime, halfTurnTime, halfWidth, searchTime, type Turn, turnBy } from './motion.ts';
+import { endTurnTime, halfTurnTime, halfWidth, rollOut, SEARCH_TIME, type Turn, turnBy } from './motion.ts';
 import { endAt, type Outcome, type Ride } from './ride.ts';
-import { edgeUnder, type Journey, looksLikeJunction, turnAt } from './roads.ts';
+import { edgeUnder, followedAt, type Journey, looksLikeJunction, turnAt } from './roads.ts';
 
 /** A half turn where the robot stands. */
 export function turnBack(journey: Journey, ride: Ride): void {
@@ -50,13 +50,13 @@ function goRound(ride: Ride): undefined {
 
 function looseEnd(journey: Journey, ride: Ride): Outcome | undefined {
   const { kit } = journey;
-  const pace = kit.robot.paces[PACES[ride.pace]!];
+  ride.way = Math.max(ride.way, ride.road.reach + rollOut(ride.speed));
   if (kit.robot.looseEnd === 'stop') {
-    ride.t += searchTime(pace);
+    ride.t += SEARCH_TIME;
     return endAt(journey, ride, 'stopped');
   }
   const last = ride.road.parts.at(-1)!.edge;
-  enter(journey, ride, twin(last), 0, endTurnTime(kit, pace));
+  enter(journey, ride, twin(last), ride.road.length - ride.way, endTurnTime(kit));
   return undefined;
 }
 
@@ -65,8 +65,9 @@ function turnCorner(journey: Journey, ride: Ride): undefined {
   const node = track.nodes[ride.road.node]!;
   const last = ride.road.parts.at(-1)!.edge;
   const on = node.arms.find((arm) => arm.edge !== twin(last))!;
+  if (turnAt(node) <= followedAt(ride.speed, kit)) return goOver(journey, ride, on.edge);
   if (looksLikeJunction(node, kit)) ride.pending = undefined;
-  turnInto(journey, ride, on.edge, turnBy(turnAt(node), kit));
+  turnInto(journey, ride, on.edge, turnBy(turnAt(node), kit, ride.speed));
   return undefined;
 }
 
@@ -80,26 +81,31 @@ function passJunction(journey: Journey, ride: Ride): Outcome | undefined {
   const { kit } = journey;
   const ways = waysAhead(journey, ride);
   const seenFor = ride.sinceJunction - kit.robot.barAhead + halfWidth(kit);
-  if (seenFor < MODEL.pause && ways.includes('straight')) return takeOver(journey, ride);
+  // A junction too soon after the last one goes unnoticed.
+  if (seenFor < MODEL.pause && ways.includes('straight')) {
+    return goOver(journey, ride, exitOf(journey, ride, 'straight').edge);
+  }
   const taken = wayTaken(ride, kit, ways);
   return taken ? take(journey, ride, taken.way) : { kind: 'fork', ride };
 }
 
-/** A junction too soon after the last one goes unnoticed. */
-function takeOver(journey: Journey, ride: Ride): undefined {
-  const { road } = ride;
-  const exit = exitFor(exitsOf(journey.track, road.parts.at(-1)!.edge), 'straight')!;
-  ride.road = journey.from(exit.edge);
-  ride.way -= road.length;
-  ride.plainFrom -= road.length;
+const exitOf = ({ track }: Journey, { road }: Ride, way: Way): Exit =>
+  exitFor(exitsOf(track, road.parts.at(-1)!.edge), way)!;
+
+/** Follows the line from the end of a road into another one, as if there were nothing between them. */
+function goOver(journey: Journey, ride: Ride, edge: number): undefined {
+  const { length, marks } = ride.road;
+  ride.road = journey.from(edge);
+  ride.way -= length;
+  ride.plainFrom = Math.max(ride.plainFrom, ...marks.map(({ to }) => to)) - length;
   return undefined;
 }
 
 /** Leaves a junction by one of the ways ahead. */
 export function take(journey: Journey, ride: Ride, way: Way): undefined {
-  const exit = exitFor(exitsOf(journey.track, ride.road.parts.at(-1)!.edge), way)!;
+  const exit = exitOf(journey, ride, way);
   if (way === 'straight') enter(journey, ride, exit.edge, 0, 0);
-  else turnInto(journey, ride, exit.edge, turnBy(Math.abs(exit.turn), journey.kit));
+  else turnInto(journey, ride, exit.edge, turnBy(Math.abs(exit.turn), journey.kit, ride.speed));
   ride.sinceJunction = 0;
   return undefined;
 }

@@ -1,7 +1,7 @@
 import { type Action, actionOf, type Kit, PACES } from '../documents/kit.ts';
 import type { Mm, Seconds } from '../geometry/units.ts';
 import { changeMind, enqueue, isOver, nextMoment, takeDue } from './mind.ts';
-import { after, halfWidth, timeFor } from './motion.ts';
+import { after, halfWidth, rollOut, timeFor } from './motion.ts';
 import { passNode, turnBack } from './pass-node.ts';
 import { endAt, type Outcome, placeKey, type Ride } from './ride.ts';
 import type { Journey } from './roads.ts';
@@ -27,6 +27,7 @@ export function rideOn(journey: Journey, ride: Ride): Outcome {
 function rideRoad(journey: Journey, ride: Ride): Outcome | undefined {
   for (const stop of stopsOn(journey, ride)) {
     if (stop.way < ride.way) continue;
+    if (stop.way > furthest(ride)) break;
     const outcome = rideTo(journey, ride, stop.way);
     if (outcome === 'turned') return undefined;
     if (outcome) return outcome;
@@ -37,6 +38,10 @@ function rideRoad(journey: Journey, ride: Ride): Outcome | undefined {
   }
   return passNode(journey, ride);
 }
+
+/** At a loose end the robot rolls on a little while it begins to search. */
+const furthest = ({ road, speed }: Ride): Mm =>
+  road.end === 'end' ? road.reach + rollOut(speed) : road.length;
 
 function understand(kit: Kit, ride: Ride, word: string): void {
   const action = actionOf(kit, word);

@@ -3,10 +3,10 @@ import type { Berth, Sheet } from '../documents/sheet.ts';
 import { cos, distance, sin } from '../geometry/exact-math.ts';
 import { pointAt } from '../geometry/path.ts';
 import { pieceFoot } from '../geometry/piece.ts';
-import type { Mm, PaperPoint, Rad } from '../geometry/units.ts';
+import type { Mm, MmPerSecond, PaperPoint, Rad } from '../geometry/units.ts';
 import { cornerAngle } from '../track/arms.ts';
 import { type EdgeMark, type Track, type TrackEdge, type TrackNode, twin } from '../track/track.ts';
-import { type Leaning, leaningOn } from './motion.ts';
+import { type Leaning, leaningOn, pastEnd } from './motion.ts';
 import { wordMet } from './words-met.ts';
 
 /**
@@ -16,6 +16,8 @@ import { wordMet } from './words-met.ts';
 export interface Road {
   readonly parts: readonly Part[];
   readonly length: Mm;
+  /** Way of the axle at which what the road comes to happens: at a loose end not quite its end. */
+  readonly reach: Mm;
   /** What the road comes to; `round`: itself again. */
   readonly end: 'junction' | 'corner' | 'end' | 'round';
   /** The node there. */
@@ -65,13 +67,18 @@ export function roadMap(track: Track, sheet: Sheet, kit: Kit): RoadMap {
   return { track, sheet, kit, from };
 }
 
-/** A bend of more than this is seen as a corner by the bar; a lesser one is followed. Fitted to the run. */
-const FOLLOWED: Rad = (67 * Math.PI) / 180;
+/**
+ * A bend of more than this is seen as a corner by the bar; a lesser one is followed. The faster the robot,
+ * in lengths from bar to axle a second, the less it has turned when the bar is over the corner. Fitted to
+ * the run: 70 degrees for the demo robot at steady, 62 at fast.
+ */
+export const followedAt = (speed: MmPerSecond, { robot }: Kit): Rad =>
+  ((78 - (2.2 * speed) / robot.barAhead) * Math.PI) / 180;
 
-/** Whether a robot goes on over a node without deciding or turning. */
-function goesOver(node: TrackNode): boolean {
+/** Whether a robot goes on over a node at any pace, without deciding or turning. */
+function goesOver(node: TrackNode, kit: Kit): boolean {
   if (node.kind === 'joint') return true;
-  return node.kind === 'corner' && Math.PI - cornerAngle(node) <= FOLLOWED;
+  return node.kind === 'corner' && turnAt(node) <= followedAt(kit.robot.paces.fast, kit);
 }
 
 function roadFrom(track: Track, kit: Kit, first: number): Road {
@@ -83,10 +90,13 @@ function roadFrom(track: Track, kit: Kit, first: number): Road {
     length += edge.length;
     const node = track.nodes[edge.to]!;
     const on = node.arms.find((arm) => arm.edge !== twin(edge.index));
-    if (!goesOver(node) || !on)
-      return { parts, length, end: endOf(node), node: node.index, ...along(track, kit, parts) };
-    if (parts.some((part) => part.edge === on.edge))
-      return { parts, length, end: 'round', node: node.index, ...along(track, kit, parts) };
+    const rest = { parts, length, node: node.index, ...along(track, kit, parts) };
+    if (!goesOver(node, kit) || !on) {
+      const end = endOf(node);
+      const { width } = track.lines[edge.line]!.line;
+      return { ...rest, end, reach: end === 'end' ? length + pastEnd(width, kit) : length };
+    }
+    if (parts.some((part) => part.edge === on.edge)) return { ...rest, end: 'round', reach: length };
     edge = track.edges[on.edge]!;
   }
 }

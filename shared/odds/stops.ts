@@ -22,9 +22,9 @@ export function stopsOn(journey: Journey, ride: Ride): Stop[] {
     ),
     ...arrivals(journey, ride),
     ...leavings(journey, ride),
-    { way: road.length, kind: 'end' },
+    { way: road.reach, kind: 'end' },
   ];
-  return stops.filter((stop) => stop.way <= road.length).sort((a, b) => a.way - b.way);
+  return stops.sort((a, b) => a.way - b.way);
 }
 
 function arrivals(journey: Journey, ride: Ride): Stop[] {

@@ -116,13 +116,13 @@ function stopsOn(ride: Ride): Stop[] {
 function rideRail(ride: Ride): void {
   const { rail } = ride;
   for (const stop of stopsOn(ride)) {
-    if (stop.way > rail.edge.length) break;
+    if (stop.way > rail.reach) break;
     rideTo(ride, stop.way);
     if (ride.rail !== rail || ride.ending !== undefined) return;
     pass(ride, stop);
     if (ride.ending !== undefined) return;
   }
-  rideTo(ride, rail.edge.length);
+  rideTo(ride, rail.reach);
   if (ride.rail === rail && ride.ending === undefined) leaveRail(ride);
 }
 
@@ -189,7 +189,7 @@ function leaveRail(ride: Ride): void {
   const { exits, edge } = rail;
   if (exits.length === 0) {
     if (map.kit.robot.looseEnd === 'stop') ride.ending = 'stopped';
-    else enter(ride, twin(edge.index), 0, endTurnTime(map.kit, speedOf(ride)));
+    else enter(ride, twin(edge.index), edge.length - rail.reach, endTurnTime(map.kit));
     return;
   }
   if (rail.end !== 'junction') {

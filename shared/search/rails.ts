@@ -3,7 +3,7 @@ import type { Berth, Sheet } from '../documents/sheet.ts';
 import { distance } from '../geometry/exact-math.ts';
 import { type Path, pointAt } from '../geometry/path.ts';
 import type { Mm, PaperPoint, Seconds } from '../geometry/units.ts';
-import { leaningOn, turnBy } from '../odds/motion.ts';
+import { leaningOn, pastEnd, turnBy } from '../odds/motion.ts';
 import { MODEL } from '../run/model.ts';
 import { cornerAngle, exitFor, exitsOf } from '../track/arms.ts';
 import type { NodeKind, Track, TrackEdge } from '../track/track.ts';
@@ -36,6 +36,8 @@ export interface Rail {
   readonly gates: readonly { readonly way: Mm; readonly gate: string }[];
   /** Where the axle is in either berth. */
   readonly berths: Readonly<Record<'start' | 'finish', readonly Interval[]>>;
+  /** Where the axle is when the robot gives up the line at a loose end; elsewhere the end. */
+  readonly reach: Mm;
   /** Where the axle leaves the sheet. */
   readonly off: Mm | undefined;
   /** From left to right; the one arm of a corner or joint is `straight`. */
@@ -48,7 +50,8 @@ export function railsOf(track: Track, sheet: Sheet, kit: Kit): Rail[] {
 }
 
 function railOf(track: Track, edge: TrackEdge, sheet: Sheet, kit: Kit): Rail {
-  const { path } = track.lines[edge.line]!.line;
+  const { path, width } = track.lines[edge.line]!.line;
+  const exits = railExits(track, edge, kit);
   const ways = waysOf(edge.length);
   const points = ways.map((way) => placeOn(path, edge, way));
   const bends = edge.bends.map((bend) => ({ ...bend, ...leaningOn(bend.curvature, kit) }));
@@ -63,7 +66,8 @@ function railOf(track: Track, edge: TrackEdge, sheet: Sheet, kit: Kit): Rail {
     gates: gatesOn(points, ways, sheet),
     berths: { start: inside(points, ways, sheet.start), finish: inside(points, ways, sheet.finish) },
     off: ways.find((_, i) => isOff(points[i]!, sheet)),
-    exits: railExits(track, edge, kit),
+    reach: edge.length + (exits.length > 0 ? 0 : Math.min(0, pastEnd(width, kit))),
+    exits,
   };
 }
 
@@ -138,7 +142,7 @@ function railExits(track: Track, edge: TrackEdge, kit: Kit): RailExit[] {
 
 /** A gentle turn is followed without a stop. */
 const turnTime = (angle: number, kit: Kit): Seconds =>
-  angle < MODEL.leastTurn ? 0 : turnBy(angle, kit).time;
+  angle < MODEL.leastTurn ? 0 : turnBy(angle, kit, kit.robot.paces[kit.robot.startPace]).time;
 
 /** Way on a straight that takes as long as the way to `way`. */
 export function effortAt({ effort, edge }: Rail, way: Mm): Mm {

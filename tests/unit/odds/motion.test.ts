@@ -6,7 +6,9 @@ import {
   halfTurnTime,
   halfWidth,
   leaningOn,
-  searchTime,
+  pastEnd,
+  rollOut,
+  SEARCH_TIME,
   timeFor,
   turnBy,
 } from '../../../shared/odds/motion.ts';
@@ -69,11 +71,17 @@ describe('leaningOn', () => {
 
 describe('turns on the spot', () => {
   it('by a right angle: from the very corner, until the middle sensor is over the line’s edge', () => {
-    const turn = turnBy(Math.PI / 2, DEMO_KIT);
+    const turn = turnBy(Math.PI / 2, DEMO_KIT, 0);
     expect(halfWidth(DEMO_KIT)).toBe(2.5);
     expect(turn.past).toBeCloseTo(0, 9);
     expect(turn.time).toBeCloseTo((Math.PI / 2 - HALF_SEEN) / SPIN + 2 * LAG, 9);
     expect(turn.ahead).toBeCloseTo(11 * Math.cos(HALF_SEEN) - 11, 9);
+  });
+
+  it('by a right angle at 80 mm/s rolls 3.2 mm beyond the new line, and so turns further', () => {
+    const turn = turnBy(Math.PI / 2, DEMO_KIT, 80);
+    expect(turn.past).toBeCloseTo(0, 9);
+    expect(turn.time).toBeCloseTo((Math.PI / 2 + Math.asin((80 * LAG - 2.5) / 11)) / SPIN + 2 * LAG, 9);
   });
 
   it('by 120 degrees begins before the corner, by 70 behind it', () => {
@@ -81,20 +89,29 @@ describe('turns on the spot', () => {
     const past = (angle: number) => (8 * Math.cos(angle) - 2.5) / Math.sin(angle) + 2.5;
     for (const degrees of [70, 120, 135]) {
       const angle = (degrees * Math.PI) / 180;
-      expect(turnBy(angle, DEMO_KIT).past).toBeCloseTo(past(angle), 9);
+      expect(turnBy(angle, DEMO_KIT, 40).past).toBeCloseTo(past(angle), 9);
     }
-    expect(turnBy((120 * Math.PI) / 180, DEMO_KIT).past).toBeLessThan(0);
-    expect(turnBy((70 * Math.PI) / 180, DEMO_KIT).past).toBeGreaterThan(0);
+    expect(turnBy((120 * Math.PI) / 180, DEMO_KIT, 40).past).toBeLessThan(0);
+    expect(turnBy((70 * Math.PI) / 180, DEMO_KIT, 40).past).toBeGreaterThan(0);
   });
 
   it('by little goes on for 0.6 rad all the same', () => {
-    expect(turnBy(0.2, DEMO_KIT).time).toBeCloseTo(0.6 / SPIN + 2 * LAG, 9);
+    expect(turnBy(0.2, DEMO_KIT, 40).time).toBeCloseTo(0.6 / SPIN + 2 * LAG, 9);
   });
 
-  it('half a turn, and giving up at a loose end: 6 mm on, 1.75 rad there and twice that back', () => {
+  // The model's description, from an older program: 2 mm before the line's end at creep, 1.5 mm past it at fast.
+  it.each([
+    [20, -2],
+    [80, 1.5],
+  ])('at a loose end it halts, coming at %i mm/s, %f mm past it', (speed, stated) => {
+    expect(Math.abs(pastEnd(5, DEMO_KIT) + rollOut(speed) - stated)).toBeLessThan(1);
+  });
+
+  it('half a turn, and giving up at a loose end: 1.75 rad there and twice that back', () => {
     expect(halfTurnTime(DEMO_KIT)).toBeCloseTo((Math.PI - HALF_SEEN) / SPIN + 2 * LAG, 9);
-    expect(searchTime(40)).toBeCloseTo(6 / 40 + (3 * 1.75) / SPIN, 9);
-    const on = (Math.PI - 1.75 - HALF_SEEN) / SPIN + 2 * LAG;
-    expect(endTurnTime(DEMO_KIT, 40)).toBeCloseTo(searchTime(40) + on, 9);
+    // Once the lag from rest, twice from one full speed of turning to the other.
+    expect(SEARCH_TIME).toBeCloseTo((3 * 1.75) / SPIN + LAG + 2 * LAG, 9);
+    const on = (Math.PI - 1.75 - HALF_SEEN) / SPIN + LAG;
+    expect(endTurnTime(DEMO_KIT)).toBeCloseTo(SEARCH_TIME + on, 9);
   });
 });
