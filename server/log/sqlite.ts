@@ -1,5 +1,5 @@
 import { mkdirSync } from 'node:fs';
-import { Kysely, SqliteDialect } from 'kysely';
+import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely';
 import Database from 'libsql';
 import type { EventLog } from './event-log.ts';
 import { migrate } from './migrations.ts';
@@ -22,7 +22,7 @@ async function openDatabase(path: string) {
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');
   database.pragma(`busy_timeout = ${BUSY_MS}`);
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: keepingStatements(database) }) });
   try {
     await migrate(db as unknown as Kysely<never>);
   } catch (error) {
@@ -30,6 +30,19 @@ async function openDatabase(path: string) {
     throw error;
   }
   return { database, db };
+}
+
+/** The log asks the same few things over and over: each is prepared once. */
+function keepingStatements(database: Database.Database): SqliteDatabase {
+  const prepared = new Map<string, SqliteStatement>();
+  return {
+    close: () => database.close(),
+    prepare: (text) => {
+      const statement = prepared.get(text) ?? database.prepare(text);
+      prepared.set(text, statement);
+      return statement;
+    },
+  };
 }
 
 const openFile: OpenFile = async (path) => (await openDatabase(path)).db;

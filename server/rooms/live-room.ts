@@ -72,14 +72,16 @@ export class LiveRoom {
     return mine;
   }
 
-  /** Decides, appends, and answers once that is durable. Throws only what the log throws. */
+  /**
+   * Decides, appends, and answers once that is durable. That a command is a repeat shows when its answer
+   * is appended for the second time: then nothing is written and the first answer holds. Throws only
+   * what the log throws.
+   */
   carryOut(order: Order): Promise<Answer> {
     return this.inTurn(() => this.#carryOut(order));
   }
 
   async #carryOut(order: Order): Promise<Answer> {
-    const first = await this.#firstAnswer(order);
-    if (first) return first;
     for (let clashes = 0; clashes < MOST_CLASHES; clashes++) {
       const now = this.#now();
       const decision = decide(this.#state, order.command, order.seat, now);
@@ -91,7 +93,7 @@ export class LiveRoom {
         this.#take(events, true);
         return answer;
       }
-      if (result === 'full') return refused({ code: 'store-full' });
+      if (result === 'full') return this.#firstOr(order, refused({ code: 'store-full' }));
       await this.#readOn();
       const other = await this.#firstAnswer(order);
       if (other) return other;
@@ -131,13 +133,17 @@ export class LiveRoom {
     return this.#parts.log.answer(this.#state.id, seatKey(order.seat), order.id);
   }
 
+  async #firstOr(order: Order, answer: Answer): Promise<Answer> {
+    return (await this.#firstAnswer(order)) ?? answer;
+  }
+
   /** A refusal is an answer like any other: a repeat must not be decided anew on a later state. */
   async #remember(order: Order, answer: Answer): Promise<Answer> {
     const record = this.#answerRecord(order, answer);
     if (!record) return answer;
     const result = await this.#parts.log.append(this.#state.id, { events: [], answer: record });
-    if (result === 'full') return refused({ code: 'store-full' });
-    return result === 'answered' ? ((await this.#firstAnswer(order)) ?? answer) : answer;
+    if (result === 'done') return answer;
+    return this.#firstOr(order, result === 'full' ? refused({ code: 'store-full' }) : answer);
   }
 
   /** Reads on where the log may have events up to `seq` that another process has appended. */

@@ -1,5 +1,6 @@
 import type { Socket } from 'socket.io';
 import type { Seat } from '../../shared/room/events.ts';
+import type { RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Handshake } from '../../shared/wire/protocol.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Carried } from '../seats/cookies.ts';
@@ -16,6 +17,7 @@ export interface Session {
   readonly socket: Socket;
   readonly shake: Handshake;
   readonly carried: Carried;
+  /** Set by Sessions.stand alone. */
   standing: Standing;
 }
 
@@ -30,9 +32,10 @@ function isTwinOf(a: Session, b: Session): boolean {
   return tab !== undefined && tab.id === other?.id && tab.connection === other.connection;
 }
 
-/** All connected pages. */
+/** All connected pages, and at hand by room: an event must not look at every page of every room. */
 export class Sessions {
   readonly #all = new Set<Session>();
+  readonly #seated = new Map<RoomId, Set<Session>>();
 
   get count(): number {
     return this.#all.size;
@@ -43,7 +46,26 @@ export class Sessions {
   }
 
   drop(session: Session): void {
+    this.#leave(session);
     this.#all.delete(session);
+  }
+
+  stand(session: Session, standing: Standing): void {
+    this.#leave(session);
+    session.standing = standing;
+    if (standing.kind !== 'seated') return;
+    const { id } = standing.open.room.state;
+    const here = this.#seated.get(id) ?? new Set();
+    this.#seated.set(id, here.add(session));
+  }
+
+  #leave(session: Session): void {
+    const { standing } = session;
+    if (standing.kind !== 'seated') return;
+    const { id } = standing.open.room.state;
+    const here = this.#seated.get(id);
+    here?.delete(session);
+    if (here?.size === 0) this.#seated.delete(id);
   }
 
   /** Whether a later connection of the same tab is here: this one came back to life, and nobody listens. */
@@ -61,24 +83,22 @@ export class Sessions {
     return [...this.#all].filter((s) => s.shake.page !== 'tablet' && s.shake.room === null);
   }
 
-  *seatedIn(room: string): Generator<{ session: Session; seat: Seat }> {
-    for (const session of this.#all) {
+  *seatedIn(room: RoomId): Generator<{ session: Session; seat: Seat }> {
+    for (const session of this.#seated.get(room) ?? []) {
       const { standing } = session;
-      if (standing.kind === 'seated' && standing.open.room.state.id === room) {
-        yield { session, seat: standing.seat };
-      }
+      if (standing.kind === 'seated') yield { session, seat: standing.seat };
     }
   }
 
   /** The connections that hold a team's seat. */
-  ofTeam(room: string, team: string): Session[] {
+  ofTeam(room: RoomId, team: TeamId): Session[] {
     return [...this.seatedIn(room)]
       .filter(({ seat }) => seat.role === 'team' && seat.team === team)
       .map(({ session }) => session);
   }
 
   /** Other tabs that hold a team's seat, and earlier connections of this one. */
-  rivals(room: string, team: string, session: Session): Session[] {
+  rivals(room: RoomId, team: TeamId, session: Session): Session[] {
     return this.ofTeam(room, team).filter((other) => other !== session && !isTwinOf(other, session));
   }
 }

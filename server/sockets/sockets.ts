@@ -51,6 +51,7 @@ const COME_BACK_WITHIN_MS = 3000;
 const LAST_WORDS_MS = 500;
 
 type Reply = (answer: unknown) => void;
+type SocketId = Socket['id'];
 const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
 const replyOf = (ack: unknown): Reply => (typeof ack === 'function' ? (ack as Reply) : () => undefined);
 
@@ -68,13 +69,15 @@ function isSameSite(request: IncomingMessage): boolean {
 /** Everything that pages say over sockets: one instance a server. */
 class Talk {
   readonly #parts: SocketsParts;
+  readonly #io: Server;
   readonly #sessions = new Sessions();
   /** Messages that have no answer yet. */
   readonly #atWork = new Set<Promise<void>>();
   #ending = false;
 
-  constructor(parts: SocketsParts) {
+  constructor(parts: SocketsParts, io: Server) {
     this.#parts = parts;
+    this.#io = io;
   }
 
   readonly connect = (socket: Socket): void => {
@@ -141,7 +144,7 @@ class Talk {
     if (!(await rates.allows('hello', session.socket.id))) return reply(refused({ code: 'too-fast' }));
     const found = await findSeat(session, rooms, isOwner(session.carried.ownerKey));
     if (!found.ok) {
-      session.standing = { kind: 'unseated' };
+      this.#sessions.stand(session, { kind: 'unseated' });
       return reply(found);
     }
     await rooms.refresh(found.open);
@@ -155,10 +158,10 @@ class Talk {
   /** The newest tab has the seat; older ones are told to rest. */
   #sit(session: Session, open: OpenRoom, seat: Seat): void {
     const wasHere = session.standing.kind === 'seated' && session.standing.open === open;
-    session.standing = { kind: 'seated', open, seat };
+    this.#sessions.stand(session, { kind: 'seated', open, seat });
     const older = seat.role === 'team' ? this.#sessions.rivals(open.room.state.id, seat.team, session) : [];
     for (const other of older) {
-      other.standing = { kind: 'quiet' };
+      this.#sessions.stand(other, { kind: 'quiet' });
       other.socket.emit('quiet');
     }
     for (const ghost of this.#sessions.outrunBy(session)) ghost.socket.disconnect(true);
@@ -200,9 +203,16 @@ class Talk {
   }
 
   #show(open: OpenRoom, value: LatestDown, but?: Session): void {
+    const others: SocketId[] = [];
     for (const { session, seat } of this.#sessions.seatedIn(open.room.state.id)) {
-      if (session !== but && mayHave(seat, value)) session.socket.emit('latest', value);
+      if (session !== but && mayHave(seat, value)) others.push(session.socket.id);
     }
+    this.#send(others, 'latest', value);
+  }
+
+  /** Encodes once for all of `to`. */
+  #send(to: SocketId[], name: 'events' | 'latest', value: unknown): void {
+    if (to.length > 0) this.#io.to(to).emit(name, value);
   }
 
   #left(session: Session): void {
@@ -228,10 +238,15 @@ class Talk {
 
   readonly outlet: Outlet = {
     events: (room, events) => {
+      const groups = new Map<string, { readonly own: RoomEvent[]; readonly to: SocketId[] }>();
       for (const { session, seat } of this.#sessions.seatedIn(room.state.id)) {
-        const own: RoomEvent[] = events.map((event) => seen(seat, event, room.state));
-        session.socket.emit('events', own);
+        const own = events.map((event) => seen(seat, event, room.state));
+        const key = JSON.stringify(own);
+        const group = groups.get(key) ?? { own, to: [] };
+        groups.set(key, group);
+        group.to.push(session.socket.id);
       }
+      for (const { own, to } of groups.values()) this.#send(to, 'events', own);
     },
     opened: () => {
       for (const session of this.#sessions.followers()) session.socket.emit('moved');
@@ -272,7 +287,7 @@ export function startSockets(parts: SocketsParts): Sockets {
     connections.add(connection);
     connection.on('close', () => connections.delete(connection));
   });
-  const talk = new Talk(parts);
+  const talk = new Talk(parts, io);
   io.on('connection', talk.connect);
   return {
     outlet: talk.outlet,

@@ -119,7 +119,8 @@ export class Page {
     this.welcome = welcome;
     if (!welcome.ok) return welcome;
     if (welcome.snapshot) this.state = welcome.snapshot;
-    this.#take(welcome.events);
+    // An event may have come while the answer was on its way.
+    this.#take(welcome.events.filter(({ seq }) => seq > (this.state?.seq ?? 0)));
     return welcome;
   }
 
