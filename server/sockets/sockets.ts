@@ -1,39 +1,14 @@
 import type { Server as HttpServer, IncomingMessage } from 'node:http';
 import type { Socket as TcpSocket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
-import { Server, type Socket } from 'socket.io';
-import type { RoomEvent, Seat } from '../../shared/room/events.ts';
-import { seen } from '../../shared/room/seen.ts';
-import type { Ending, LatestDown, WireRefusal } from '../../shared/wire/protocol.ts';
-import {
-  type Checked,
-  checkCommand,
-  checkDocumentId,
-  checkHandshake,
-  checkHello,
-  checkLatest,
-} from '../../shared/wire/schemas.ts';
-import { troubleOf } from '../log/event-log.ts';
-import type { Meter } from '../meter.ts';
-import { seatKey } from '../rooms/live-room.ts';
-import { mayHave } from '../rooms/newest.ts';
-import type { OpenRoom, Outlet } from '../rooms/outlet.ts';
-import type { Rooms } from '../rooms/rooms.ts';
-import { carriedBy } from '../seats/cookies.ts';
-import type { RateLimits, RateName } from '../seats/rates.ts';
+import { Server } from 'socket.io';
+import type { Ending } from '../../shared/wire/protocol.ts';
+import type { Outlet } from '../rooms/outlet.ts';
 import { settledWithin } from '../settled.ts';
-import { findSeat, welcome } from './hello.ts';
-import { passedOn } from './latest.ts';
-import { isOutrun, type Session, Sessions } from './session.ts';
+import { Talk, type TalkParts } from './talk.ts';
 
-export interface SocketsParts {
+export interface SocketsParts extends TalkParts {
   readonly http: HttpServer;
-  readonly rooms: Rooms;
-  readonly rates: RateLimits;
-  readonly isOwner: (key: string | undefined) => boolean;
-  readonly now: () => number;
-  readonly meter: Meter;
-  readonly trouble: (what: string, error: unknown) => void;
 }
 
 export interface Sockets {
@@ -50,11 +25,6 @@ const HARD_LIMIT_BYTES = 1_000_000;
 const COME_BACK_WITHIN_MS = 3000;
 const LAST_WORDS_MS = 500;
 
-type Reply = (answer: unknown) => void;
-type SocketId = Socket['id'];
-const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
-const replyOf = (ack: unknown): Reply => (typeof ack === 'function' ? (ack as Reply) : () => undefined);
-
 /** A page of another site must not speak with this browser's cookies. Programs send no Origin. */
 function isSameSite(request: IncomingMessage): boolean {
   const { origin, host } = request.headers;
@@ -64,206 +34,6 @@ function isSameSite(request: IncomingMessage): boolean {
   } catch {
     return false;
   }
-}
-
-/** Everything that pages say over sockets: one instance a server. */
-class Talk {
-  readonly #parts: SocketsParts;
-  readonly #io: Server;
-  readonly #sessions = new Sessions();
-  /** Messages that have no answer yet. */
-  readonly #atWork = new Set<Promise<void>>();
-  #ending = false;
-
-  constructor(parts: SocketsParts, io: Server) {
-    this.#parts = parts;
-    this.#io = io;
-  }
-
-  readonly connect = (socket: Socket): void => {
-    const shake = checkHandshake(socket.handshake.auth);
-    if (!shake.ok) {
-      socket.disconnect(true);
-      return;
-    }
-    const carried = carriedBy(socket.handshake.headers.cookie);
-    const session: Session = { socket, shake: shake.value, carried, standing: { kind: 'unseated' } };
-    this.#sessions.add(session);
-    this.#hear(session, 'hello', (body, reply) => this.#hello(session, body, reply));
-    this.#hear(session, 'command', (body, reply) => this.#command(session, body, reply));
-    this.#hear(session, 'fetch', (body, reply) => this.#fetch(session, body, reply));
-    this.#hear(session, 'latest', (body, reply) => this.#latest(session, body, reply));
-    socket.on('disconnect', () => this.#left(session));
-  };
-
-  /** A message that comes while the server ends gets no answer: its page asks the next server. */
-  #hear({ socket }: Session, way: string, work: (body: unknown, reply: Reply) => Promise<void>): void {
-    socket.on(way, (body: unknown, ack: unknown) => {
-      if (this.#ending) return;
-      const answering = this.#answer(way, replyOf(ack), (reply) => work(body, reply));
-      this.#atWork.add(answering);
-      void answering.finally(() => this.#atWork.delete(answering));
-    });
-  }
-
-  /** Whatever goes wrong with one message is that message's answer; the room goes on. */
-  async #answer(way: string, ack: Reply, work: (reply: Reply) => Promise<void>): Promise<void> {
-    const reply: Reply = (answer) => {
-      const { ok, refusal } = answer as { ok: boolean; refusal?: WireRefusal };
-      if (!ok && refusal) this.#parts.meter.refused(way, refusal.code);
-      ack(answer);
-    };
-    try {
-      await work(reply);
-    } catch (error) {
-      this.#parts.trouble(way, error);
-      reply(refused(troubleOf(error)));
-    }
-  }
-
-  /** A message's value when seat, rate and form are right, the cheapest first; otherwise the refusal. */
-  async #admit<T>(
-    session: Session,
-    rate: RateName,
-    check: () => Checked<T>,
-  ): Promise<{ ok: true; value: T; open: OpenRoom; seat: Seat } | { ok: false; refusal: WireRefusal }> {
-    const { standing } = session;
-    if (standing.kind !== 'seated') return refused({ code: 'no-seat' });
-    const { open, seat } = standing;
-    const allowed = await this.#parts.rates.allows(rate, `${open.room.state.id} ${seatKey(seat)}`);
-    if (!allowed) return refused({ code: 'too-fast' });
-    const checked = check();
-    if (!checked.ok) return checked;
-    return { ok: true, value: checked.value, open, seat };
-  }
-
-  async #hello(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const hello = checkHello(body);
-    if (!hello.ok) return reply(hello);
-    const { rates, rooms, isOwner, now } = this.#parts;
-    if (!(await rates.allows('hello', session.socket.id))) return reply(refused({ code: 'too-fast' }));
-    const found = await findSeat(session, rooms, isOwner(session.carried.ownerKey));
-    if (!found.ok) {
-      this.#sessions.stand(session, { kind: 'unseated' });
-      return reply(found);
-    }
-    await rooms.refresh(found.open);
-    await found.open.room.inTurn(() => {
-      if (this.#sessions.isOutrun(session)) return reply(refused({ code: 'no-seat' }));
-      this.#sit(session, found.open, found.seat);
-      reply(welcome(hello.value, found, this.#sessions, now()));
-    });
-  }
-
-  /** The newest tab has the seat; older ones are told to rest. */
-  #sit(session: Session, open: OpenRoom, seat: Seat): void {
-    const wasHere = session.standing.kind === 'seated' && session.standing.open === open;
-    this.#sessions.stand(session, { kind: 'seated', open, seat });
-    const older = seat.role === 'team' ? this.#sessions.rivals(open.room.state.id, seat.team, session) : [];
-    for (const other of older) {
-      this.#sessions.stand(other, { kind: 'quiet' });
-      other.socket.emit('quiet');
-    }
-    for (const ghost of this.#sessions.outrunBy(session)) ghost.socket.disconnect(true);
-    if (seat.role !== 'team') return;
-    this.#parts.rooms.satDown(open, seat.team, session.shake.tab);
-    if (!wasHere && older.length === 0) {
-      this.#pass(open, { kind: 'doing', team: seat.team, doing: 'drawing' }, session);
-    }
-  }
-
-  async #command(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const admitted = await this.#admit(session, 'command', () => checkCommand(body));
-    if (!admitted.ok) return reply(admitted);
-    const { open, seat, value } = admitted;
-    const answer = await this.#parts.rooms.take(open.room, seat, value);
-    if (answer.ok) this.#parts.meter.took(value.ask.kind);
-    reply(answer);
-  }
-
-  async #fetch(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const admitted = await this.#admit(session, 'fetch', () => checkDocumentId(body));
-    if (!admitted.ok) return reply(admitted);
-    reply(await this.#parts.rooms.read(admitted.open.room, admitted.seat, admitted.value));
-  }
-
-  async #latest(session: Session, body: unknown, reply: Reply): Promise<void> {
-    const admitted = await this.#admit(session, 'latest', () => checkLatest(body));
-    if (!admitted.ok) return reply(admitted);
-    const { open, seat } = admitted;
-    const value = passedOn(admitted.value, seat, open.room.state, this.#parts.now());
-    if (!value.ok) return reply(value);
-    this.#pass(open, value.value, session);
-    reply({ ok: true });
-  }
-
-  #pass(open: OpenRoom, value: LatestDown, from: Session): void {
-    this.#parts.rooms.pass(open, value);
-    this.#show(open, value, from);
-  }
-
-  #show(open: OpenRoom, value: LatestDown, but?: Session): void {
-    const others: SocketId[] = [];
-    for (const { session, seat } of this.#sessions.seatedIn(open.room.state.id)) {
-      if (session !== but && mayHave(seat, value)) others.push(session.socket.id);
-    }
-    this.#send(others, 'latest', value);
-  }
-
-  /** Encodes once for all of `to`. */
-  #send(to: SocketId[], name: 'events' | 'latest', value: unknown): void {
-    if (to.length > 0) this.#io.to(to).emit(name, value);
-  }
-
-  #left(session: Session): void {
-    const { standing } = session;
-    this.#sessions.drop(session);
-    if (standing.kind !== 'seated' || standing.seat.role !== 'team') return;
-    const { open, seat } = standing;
-    // Another tablet of the team is here, or at another process.
-    if (this.#sessions.ofTeam(open.room.state.id, seat.team).length > 0) return;
-    if (open.newest.isElsewhere(seat.team)) return;
-    this.#pass(open, { kind: 'doing', team: seat.team, doing: 'away' }, session);
-  }
-
-  get count(): number {
-    return this.#sessions.count;
-  }
-
-  /** Takes nothing more; resolves when everything has its answer. */
-  async end(): Promise<void> {
-    this.#ending = true;
-    await Promise.allSettled(this.#atWork);
-  }
-
-  readonly outlet: Outlet = {
-    events: (room, events) => {
-      const groups = new Map<string, { readonly own: RoomEvent[]; readonly to: SocketId[] }>();
-      for (const { session, seat } of this.#sessions.seatedIn(room.state.id)) {
-        const own = events.map((event) => seen(seat, event, room.state));
-        const key = JSON.stringify(own);
-        const group = groups.get(key) ?? { own, to: [] };
-        groups.set(key, group);
-        group.to.push(session.socket.id);
-      }
-      for (const { own, to } of groups.values()) this.#send(to, 'events', own);
-    },
-    opened: () => {
-      for (const session of this.#sessions.followers()) session.socket.emit('moved');
-    },
-    latest: (open, value) => this.#show(open, value),
-    rest: ({ room }, team, tab) => {
-      for (const session of this.#sessions.ofTeam(room.state.id, team)) {
-        if (isOutrun({ tab }, session.shake)) continue;
-        session.standing = { kind: 'quiet' };
-        session.socket.emit('quiet');
-      }
-    },
-    teamsIn: ({ room }) =>
-      [...this.#sessions.seatedIn(room.state.id)].flatMap(({ seat }) =>
-        seat.role === 'team' ? [seat.team] : [],
-      ),
-  };
 }
 
 /** Resolves when every connection has sent what it had to say and is closed. */
