@@ -6,6 +6,7 @@ import { joining } from './joining.ts';
 import { operating } from './operating.ts';
 import { pages } from './pages.ts';
 import type { HttpParts } from './parts.ts';
+import { printApi } from './print-api.ts';
 import { refuse } from './refuse.ts';
 import { openApi, roomsApi } from './rooms-api.ts';
 
@@ -41,7 +42,7 @@ export function makeApp(parts: HttpParts): Express {
     response.set('Cache-Control', 'no-store');
     next();
   });
-  app.use(joining(parts), roomsApi(parts), openApi(parts), operating(parts), pages(parts));
+  app.use(joining(parts), roomsApi(parts), openApi(parts), printApi(parts), operating(parts), pages(parts));
   app.use((_, response) => refuse(response, { code: 'unknown-page' }));
   const failed: ErrorRequestHandler = (error, request, response, _next) => {
     const refusal = bodyRefusal(error);

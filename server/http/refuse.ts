@@ -12,6 +12,7 @@ const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'room-full': 409,
   'not-now': 409,
   'already-so': 409,
+  'cannot-print': 409,
   'too-large': 413,
   'too-fast': 429,
   'server-trouble': 500,

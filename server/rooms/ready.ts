@@ -10,3 +10,13 @@ const PLAYABLE: ReadonlyMap<string, Challenge> = new Map(
 
 /** A ready challenge by its key, made for the demo kit. */
 export const readyChallenge = (key: string): Challenge | undefined => PLAYABLE.get(key);
+
+const NAMED: ReadonlyMap<string, { readonly title: string; readonly challenge: Challenge }> = new Map(
+  readyChallenges(DEMO_KIT).flatMap((ready) =>
+    ready.playable ? [[ready.key, { title: ready.title, challenge: ready.challenge }] as const] : [],
+  ),
+);
+
+/** A ready challenge with its title, also one that only paper can play. */
+export const readyNamed = (key: string): { title: string; challenge: Challenge } | undefined =>
+  NAMED.get(key);

@@ -14,6 +14,8 @@ const RATES = {
   wrongWord: { points: 120, duration: 60 },
   wrongKey: { points: 20, duration: 60 },
   openRoom: { points: 30, duration: 60 },
+  /** A page of paper is work; a desk that leafs through a preview asks for many. */
+  print: { points: 90, duration: 60 },
 } as const;
 
 export type RateName = keyof typeof RATES;

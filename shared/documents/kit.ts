@@ -98,6 +98,10 @@ export const Kit = z.strictObject({
   name: ShortText,
   robot: Robot,
   line: z.strictObject({ color: z.string().check(z.regex(/^#[0-9A-Fa-f]{6}$/)) }),
+  /** What its robots are calibrated on, beside bare paper; absent where it is the usual square. */
+  patch: z.optional(
+    z.strictObject({ shape: z.enum(['square', 'round']), size: Length, note: z.optional(ShortText) }),
+  ),
   inks: z.array(Ink).check(z.minLength(1), z.maxLength(8)),
   equalNeighbours: z.boolean(),
   chart: z.array(ChartRow).check(z.maxLength(200)),
@@ -115,6 +119,12 @@ export type Kit = z.output<typeof Kit>;
 /** Chosen: on a line of black marker, inks from a deep violet on. */
 const USUAL_INK_LIGHTER = 2;
 export const inkLighterOf = ({ inkLighter = USUAL_INK_LIGHTER }: DrawingRules): number => inkLighter;
+
+export type Patch = NonNullable<Kit['patch']>;
+
+/** Chosen: a square that covers a small robot's whole sensor bar at any angle. */
+const USUAL_PATCH: Patch = { shape: 'square', size: 45 };
+export const patchOf = ({ patch = USUAL_PATCH }: Kit): Patch => patch;
 
 /** What the robot does on reading `word`, or undefined where the chart has no such word. */
 export function actionOf(kit: Kit, word: string): Action | undefined {

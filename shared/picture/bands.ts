@@ -36,6 +36,10 @@ function pictureBand(band: LaidBand, mark: LaidMark, line: LaidLine, kit: Kit): 
   };
 }
 
+/** The paper under a whole mark: the gaps between its bands are white, not line. */
+export const markGround = (mark: LaidMark, line: LaidLine): PaperPoint[] =>
+  outlineOf(line.path, mark.from, mark.to, (line.width + OVERHANG) / 2);
+
 /** The point `right` mm to the right of travel at way `s`. */
 function beside(path: Path, s: Mm, right: Mm): PaperPoint {
   const p = pointAt(path, s);

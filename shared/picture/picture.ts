@@ -13,12 +13,14 @@ export interface PictureSource {
   readonly layout: Layout;
   readonly kit: Kit;
   readonly language?: keyof Texts;
+  /** The drawing does not change any more: names of areas keep off its lines too, not only off given ones. */
+  readonly still?: boolean;
 }
 
 const GRID = { fine: 5, coarse: 50 } as const;
 
 /** Lists what a sheet shows with the lines and marks of `layout` on it. */
-export function pictureOf({ sheet, layout, kit, language = 'en' }: PictureSource): Picture {
+export function pictureOf({ sheet, layout, kit, language = 'en', still = false }: PictureSource): Picture {
   const name = (texts: Texts) => texts[language] ?? texts.en;
   const berths = [pictureBerth('start', sheet.start, name(sheet.start.name), sheet)];
   if (sheet.finish) berths.push(pictureBerth('finish', sheet.finish, name(sheet.finish.name), sheet));
@@ -30,11 +32,11 @@ export function pictureOf({ sheet, layout, kit, language = 'en' }: PictureSource
       pieces: line.path.pieces,
     }),
   );
-  const given = layout.lines.filter((line) => line.given).map((line) => line.path);
+  const kept = layout.lines.filter((line) => still || line.given).map((line) => line.path);
   const polygonOf = ({ id, polygon, name: texts }: Area): PicturePolygon => ({
     id,
     polygon,
-    label: areaLabel(name(texts), polygon, given, sheet),
+    label: areaLabel(name(texts), polygon, kept, sheet),
   });
   return {
     w: sheet.w,

@@ -85,10 +85,21 @@ export type WireRefusal =
   | { readonly code: 'unknown-document' }
   | { readonly code: 'unknown-page' }
   | { readonly code: 'wrong-key' }
+  | { readonly code: 'cannot-print'; readonly why: CannotPrint }
   | { readonly code: 'store-full' }
   /** The store cannot be reached. Whether it was done is not known: send the same id again. */
   | { readonly code: 'store-away' }
   | { readonly code: 'server-trouble' };
+
+/** Why there is nothing to put on paper. */
+export type CannotPrint =
+  | 'no-challenge'
+  | 'no-drawing'
+  /** Questions: nothing is drawn, no robot comes from the other end, no fault makes it fail. */
+  | 'nothing-drawn'
+  | 'one-end'
+  | 'no-fault'
+  | 'no-page';
 
 export type Answer =
   | { readonly ok: true; readonly seq: number }

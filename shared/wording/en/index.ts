@@ -10,6 +10,7 @@ import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
 import { par } from './par.ts';
 import { points } from './points.ts';
+import { print } from './print.ts';
 import { questions } from './questions.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
@@ -28,6 +29,7 @@ export const en = {
   par,
   outlook,
   points,
+  print,
   questions,
   refusals,
   replay,

@@ -1,5 +1,5 @@
 import type { Phase } from '../../room/state.ts';
-import type { WireRefusal } from '../../wire/protocol.ts';
+import type { CannotPrint, WireRefusal } from '../../wire/protocol.ts';
 
 /** What was wrong and what to do, one sentence or two a code. Read by teachers and children. */
 
@@ -13,6 +13,17 @@ const PHASE: Readonly<Record<Phase, string>> = {
   build: 'building',
   show: 'looking at drawings together',
   close: 'closing the lesson',
+};
+
+const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
+  'no-challenge': 'No challenge has been chosen yet. Choose one for this sheet.',
+  'no-drawing': 'This team has drawn nothing yet. Print the challenge’s sheet, or wait for its drawing.',
+  'nothing-drawn':
+    'This challenge has no ready drawing to ask about. Choose one in which lines are given or drawn.',
+  'one-end':
+    'Here no two robots meet the same mark from both ends. Choose a challenge with marks and a second berth.',
+  'no-fault': 'No small fault makes this drawing fail. Choose a challenge with marks.',
+  'no-page': 'There are not so many pages. Go back to the first one.',
 };
 
 const kilobytes = (bytes: number) => Math.ceil(bytes / 1000);
@@ -45,6 +56,7 @@ export const refusals: Sentences = {
   'unknown-document': () => 'That is not here, or not for this page. Load the page again.',
   'unknown-page': () => 'There is no such page. Check the address.',
   'wrong-key': () => 'This link does not open the desk. Use the one that the server printed when it started.',
+  'cannot-print': ({ why }) => CANNOT_PRINT[why],
   'store-full': () =>
     'The disk of the teacher’s computer is full, so nothing more can be kept. Make room on it and try again.',
   'store-away': () =>

@@ -27,6 +27,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'unknown-document': { code: 'unknown-document' },
   'unknown-page': { code: 'unknown-page' },
   'wrong-key': { code: 'wrong-key' },
+  'cannot-print': { code: 'cannot-print', why: 'no-drawing' },
   'store-full': { code: 'store-full' },
   'store-away': { code: 'store-away' },
   'server-trouble': { code: 'server-trouble' },

@@ -1,0 +1,196 @@
+import { type Request, type Response, Router } from 'express';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { Design } from '../../shared/documents/design.ts';
+import { parseDocument } from '../../shared/documents/values.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import type { Seat } from '../../shared/room/events.ts';
+import type { Entry, Team } from '../../shared/room/state.ts';
+import { PAGES_HEAD, PrintAsk, type PrintProgress, TEAM_KINDS } from '../../shared/wire/print.ts';
+import type { WireRefusal } from '../../shared/wire/protocol.ts';
+import { type Checked, checkForm } from '../../shared/wire/schemas.ts';
+import type { Page } from '../print/page.ts';
+import { pdfOf } from '../print/pdf.ts';
+import {
+  type Printed,
+  type PrintedChallenge,
+  type PrintedDrawing,
+  type PrintedTeam,
+  type PrintSource,
+  printed,
+} from '../print/print.ts';
+import { svgOf } from '../print/svg.ts';
+import { printTools } from '../print/tools.ts';
+import { storedChallenge, storedDesign } from '../rooms/documents.ts';
+import { readyNamed } from '../rooms/ready.ts';
+import type { OpenRoom } from '../rooms/rooms.ts';
+import { carried, type HttpParts, roomAsked } from './parts.ts';
+import { refuse } from './refuse.ts';
+
+const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
+
+interface Asking {
+  readonly open: OpenRoom;
+  readonly seat: Seat;
+  readonly ask: PrintAsk;
+}
+
+/** Who asks, for what, in which room. The desk may print anything of its room, a team its own. */
+async function askingOf(parts: HttpParts, request: Request): Promise<Checked<Asking>> {
+  const { kind, format } = request.params;
+  const form = checkForm(PrintAsk, { ...request.query, kind, format });
+  if (!form.ok) return form;
+  const ask = form.value;
+  const { ownerKey, teamToken } = carried(request);
+  if (parts.isOwner(ownerKey)) {
+    const open = await roomAsked(parts.rooms, request);
+    return open
+      ? { ok: true, value: { open, seat: { role: 'desk' }, ask } }
+      : refused({ code: 'unknown-room' });
+  }
+  const place = await parts.rooms.seat(teamToken);
+  const open = place && (await parts.rooms.byId(place.room));
+  if (!place || !open) return refused({ code: 'no-seat' });
+  const { team } = place;
+  if (!isForTeam(ask, team)) return refused({ code: 'not-for-this-seat' });
+  return { ok: true, value: { open, seat: { role: 'team', team }, ask: { ...ask, team } } };
+}
+
+const isForTeam = ({ kind, team, challenge, key }: PrintAsk, own: string): boolean =>
+  TEAM_KINDS.includes(kind) && (team ?? own) === own && challenge === undefined && key === 'no';
+
+/** Reads what a print needs out of a room. */
+class Reader {
+  readonly #parts: HttpParts;
+  readonly #asking: Asking;
+
+  constructor(parts: HttpParts, asking: Asking) {
+    this.#parts = parts;
+    this.#asking = asking;
+  }
+
+  async source(): Promise<PrintSource> {
+    const { open, ask } = this.#asking;
+    const { state } = open.room;
+    const challenge = await this.#challenge();
+    const asked = state.teams.find(({ id }) => id === ask.team);
+    const teams: PrintedTeam[] = [];
+    if (ask.kind === 'class') for (const team of state.teams) teams.push(await this.#team(team));
+    return {
+      word: state.word,
+      kit: challenge?.challenge.kit ?? DEMO_KIT,
+      challenge,
+      team: asked && (await this.#team(asked, ask.entry)),
+      teams,
+    };
+  }
+
+  /** The one that is named, else the one that is being played. */
+  async #challenge(): Promise<PrintedChallenge | undefined> {
+    const { open, ask } = this.#asking;
+    if (ask.challenge === undefined) return this.#ofRound(open.room.state.rounds.length - 1);
+    const named = readyNamed(ask.challenge);
+    return named && { ...named, id: storedChallenge(named.challenge).id };
+  }
+
+  async #ofRound(round: number): Promise<PrintedChallenge | undefined> {
+    const { open } = this.#asking;
+    const played = open.room.state.rounds[round];
+    const challenge = played && (await this.#read(Challenge, played.challenge));
+    if (!played || !challenge) return undefined;
+    return { title: readyNamed(played.key)?.title ?? played.key, id: played.challenge, challenge };
+  }
+
+  async #team(team: Team, entry?: string): Promise<PrintedTeam> {
+    return { emblem: team.emblem, drawing: await this.#drawing(team, entry) };
+  }
+
+  /** The entry that is named; else what is on the tablet now, or the newest entry of the round. */
+  async #drawing({ id }: Team, named: string | undefined): Promise<PrintedDrawing | undefined> {
+    const { entries, rounds } = this.#asking.open.room.state;
+    const own = entries.filter(({ team }) => team === id);
+    if (named !== undefined) return this.#ofEntry(own.find((entry) => entry.id === named));
+    const newest = own.filter(({ round }) => round === rounds.length - 1).at(-1);
+    return (await this.#draft(id)) ?? this.#ofEntry(newest);
+  }
+
+  async #ofEntry(entry: Entry | undefined): Promise<PrintedDrawing | undefined> {
+    if (!entry?.design) return undefined;
+    const [design, on] = [await this.#read(Design, entry.design), await this.#ofRound(entry.round)];
+    return design && on && { drawing: design.drawing, id: entry.design, on, entry: entry.number };
+  }
+
+  async #draft(team: string): Promise<PrintedDrawing | undefined> {
+    const { open } = this.#asking;
+    const { state } = open.room;
+    const draft = open.newest
+      .seenBy({ role: 'desk' }, state, () => true)
+      .find(
+        (value) => value.kind === 'draft' && value.team === team && value.round === state.rounds.length - 1,
+      );
+    const design = draft?.kind === 'draft' ? parseDocument(Design, draft.design) : undefined;
+    const on = await this.#ofRound(state.rounds.length - 1);
+    if (!design?.ok || !on || design.value.drawing.lines.length === 0) return undefined;
+    return { drawing: design.value.drawing, id: storedDesign(design.value).id, on };
+  }
+
+  async #read<T>(schema: Parameters<typeof parseDocument<T>>[0], id: string): Promise<T | undefined> {
+    const { open, seat } = this.#asking;
+    const found = await this.#parts.rooms.read(open.room, seat, id);
+    const parsed = found.ok ? parseDocument(schema, found.body) : undefined;
+    return parsed?.ok ? parsed.value : undefined;
+  }
+}
+
+type Sound = Extract<Printed, { ok: true }>;
+
+async function sendSvg(response: Response, { title, parts }: Sound, page: number): Promise<void> {
+  const pages: Page[] = [];
+  for (const part of parts) {
+    pages.push(...part());
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  const wanted = pages[page - 1];
+  if (!wanted) return refuse(response, { code: 'cannot-print', why: 'no-page' });
+  response.type('svg').set(PAGES_HEAD, String(pages.length)).send(svgOf(title, wanted));
+}
+
+/** Line by line how far it is, then the file: the page shows it and can stop it. */
+async function sendWithProgress(response: Response, print: Sound, name: string): Promise<void> {
+  const stop = new AbortController();
+  response.on('close', () => stop.abort());
+  const tell = (progress: PrintProgress) => response.write(`${JSON.stringify(progress)}\n`);
+  response.type('application/octet-stream');
+  const of = print.parts.length;
+  tell({ done: 0, of });
+  const told = (done: number) => void tell({ done, of });
+  const bytes = await pdfOf(print.title, print.parts, { told, signal: stop.signal });
+  tell({ bytes: bytes.length, name });
+  response.end(Buffer.from(bytes));
+}
+
+/** Downloads of what goes to paper. */
+export function printApi(parts: HttpParts): Router {
+  const router = Router();
+  router.get('/api/print/:kind.:format', async (request, response) => {
+    const asking = await askingOf(parts, request);
+    if (!asking.ok) return refuse(response, asking.refusal);
+    const { ask, seat, open } = asking.value;
+    const who = seat.role === 'team' ? seat.team : 'desk';
+    if (!(await parts.rates.allows('print', `${open.room.state.id} ${who}`)))
+      return refuse(response, { code: 'too-fast' });
+    const source = await new Reader(parts, asking.value).source();
+    const print = printed(ask, source, await printTools());
+    if (!print.ok) return refuse(response, { code: 'cannot-print', why: print.why });
+    if (ask.format === 'svg') return await sendSvg(response, print, Number(ask.page ?? 1));
+    const name = `${['harbour-lines', ask.kind, source.team?.emblem].filter(Boolean).join('-')}.pdf`;
+    try {
+      if (ask.progress === 'yes') return await sendWithProgress(response, print, name);
+      const bytes = await pdfOf(print.title, print.parts);
+      response.attachment(name).type('pdf').send(Buffer.from(bytes));
+    } catch (error) {
+      // Nobody waits for it any more.
+      if (!response.destroyed) throw error;
+    }
+  });
+  return router;
+}
