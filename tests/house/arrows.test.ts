@@ -51,6 +51,8 @@ const OWNERS: Record<string, string> = {
   libsql: 'server/log/',
   pg: 'server/log/',
   piscina: 'server/judging/',
+  'pdf-lib': 'server/print/',
+  '@pdf-lib/fontkit': 'server/print/',
   culori: 'shared/kit/',
   flatbush: 'shared/geometry/',
 };
