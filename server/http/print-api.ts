@@ -21,8 +21,8 @@ import {
 import { svgOf } from '../print/svg.ts';
 import { printTools } from '../print/tools.ts';
 import { storedChallenge, storedDesign } from '../rooms/documents.ts';
+import type { OpenRoom } from '../rooms/outlet.ts';
 import { readyNamed } from '../rooms/ready.ts';
-import type { OpenRoom } from '../rooms/rooms.ts';
 import { carried, type HttpParts, roomAsked } from './parts.ts';
 import { refuse } from './refuse.ts';
 
@@ -51,6 +51,7 @@ async function askingOf(parts: HttpParts, request: Request): Promise<Checked<Ask
   const open = place && (await parts.rooms.byId(place.room));
   if (!place || !open) return refused({ code: 'no-seat' });
   const { team } = place;
+  if (!open.room.state.teams.some(({ id }) => id === team)) return refused({ code: 'no-seat' });
   if (!isForTeam(ask, team)) return refused({ code: 'not-for-this-seat' });
   return { ok: true, value: { open, seat: { role: 'team', team }, ask: { ...ask, team } } };
 }
