@@ -1,9 +1,8 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
-import type { Verdict } from '../../shared/documents/verdict.ts';
 import { dependsOnRuns } from '../../shared/goals/evaluate.ts';
 import { measureGoal } from '../../shared/goals/measure.ts';
-import { type Judged, judge } from '../../shared/judge/judge.ts';
+import { type Judged, liveJudge } from '../../shared/judge/judge.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 
 /** In how many of the ways that count for a goal it is missed. */
@@ -20,10 +19,15 @@ export interface JudgedHere extends Judged {
   readonly ways: WaysOfGoals;
 }
 
-/** The engine as the pages use it, in the worker or in the page. */
-export function judgeHere(challenge: Challenge, design: Design, level: Verdict['level']): JudgedHere {
-  const judged = judge(challenge, design, level);
-  return { ...judged, ways: waysOf(challenge, design, judged) };
+export type JudgeHere = (challenge: Challenge, design: Design) => JudgedHere;
+
+/** The engine as the pages use it, in the worker or in the page, for one design after another. */
+export function startJudgeHere(): JudgeHere {
+  const judge = liveJudge();
+  return (challenge, design) => {
+    const judged = judge(challenge, design);
+    return { ...judged, ways: waysOf(challenge, design, judged) };
+  };
 }
 
 function waysOf(challenge: Challenge, design: Design, { verdict, traces }: Judged): WaysOfGoals {

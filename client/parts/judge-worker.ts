@@ -1,4 +1,5 @@
-import { judgeHere } from './judge-here.ts';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import { startJudgeHere } from './judge-here.ts';
 import type { JudgeAnswer, JudgeOrder } from './judging.ts';
 
 /** The engine beside the page, so that nothing on the page stutters while a run is worked out. */
@@ -7,9 +8,15 @@ const scope = self as unknown as {
   postMessage: (answer: JudgeAnswer) => void;
 };
 
+const judge = startJudgeHere();
+/** Kept as one object, by which the judge knows that sheet and kit are the same. */
+let challenge: Challenge | null = null;
+
 scope.onmessage = ({ data }) => {
+  challenge = data.challenge ?? challenge;
+  if (!challenge) return;
   try {
-    scope.postMessage({ id: data.id, judged: judgeHere(data.challenge, data.design, data.level) });
+    scope.postMessage({ id: data.id, judged: judge(challenge, data.design) });
   } catch (error) {
     // The engine never throws for documents that their schemas accept; a page that goes on is better.
     scope.postMessage({ id: data.id, trouble: String(error) });

@@ -2,14 +2,14 @@ import { useEffect, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
-import type { JudgedHere, WaysOfGoals } from './judge-here.ts';
+import type { JudgedHere, JudgeHere, WaysOfGoals } from './judge-here.ts';
 import type { Loaded } from './use-document.ts';
 
 export interface JudgeOrder {
   readonly id: number;
-  readonly challenge: Challenge;
+  /** Null where it is that of the worker's last order. */
+  readonly challenge: Challenge | null;
   readonly design: Design;
-  readonly level: Verdict['level'];
 }
 export type JudgeAnswer =
   | { readonly id: number; readonly judged: JudgedHere }
@@ -19,7 +19,8 @@ export type JudgeAnswer =
 export type Urgency = 'now' | 'idle';
 
 interface Waiting {
-  readonly order: JudgeOrder;
+  readonly challenge: Challenge;
+  readonly design: Design;
   readonly done: (judged: JudgedHere) => void;
   readonly failed: (error: Error) => void;
   /** Nobody wants it any more. */
@@ -27,8 +28,11 @@ interface Waiting {
 }
 
 let worker: Worker | null = null;
+/** What the worker has: a challenge crosses to it once. */
+let challengeThere: Challenge | null = null;
 /** This browser can't start the worker, or it did not load: the engine runs in the page then. */
 let inPage = false;
+let judgeInPage: JudgeHere | null = null;
 let running: Waiting | null = null;
 let nextId = 1;
 const queues: Record<Urgency, Waiting[]> = { now: [], idle: [] };
@@ -36,6 +40,7 @@ const queues: Record<Urgency, Waiting[]> = { now: [], idle: [] };
 function theWorker(): Worker {
   if (worker) return worker;
   worker = new Worker(new URL('./judge-worker.ts', import.meta.url), { type: 'module' });
+  challengeThere = null;
   worker.onmessage = ({ data }: MessageEvent<JudgeAnswer>) => {
     const finished = running;
     running = null;
@@ -47,7 +52,7 @@ function theWorker(): Worker {
     event.preventDefault();
     worker = null;
     inPage = true;
-    if (running) void judgeInPage(running);
+    if (running) void workInPage(running);
   };
   return worker;
 }
@@ -55,11 +60,10 @@ function theWorker(): Worker {
 /** Loads the engine before it is needed, while the server can be reached. */
 export const warmUpJudging = (): void => void theWorker();
 
-async function judgeInPage(waiting: Waiting): Promise<void> {
-  const { challenge, design, level } = waiting.order;
+async function workInPage(waiting: Waiting): Promise<void> {
   try {
-    const { judgeHere } = await import('./judge-here.ts');
-    waiting.done(judgeHere(challenge, design, level));
+    judgeInPage ??= (await import('./judge-here.ts')).startJudgeHere();
+    waiting.done(judgeInPage(waiting.challenge, waiting.design));
   } catch {
     // Neither could be loaded: the server is away. The next order tries the worker again.
     inPage = false;
@@ -69,14 +73,25 @@ async function judgeInPage(waiting: Waiting): Promise<void> {
   startNext();
 }
 
+function workAside({ challenge, design }: Waiting): void {
+  const there = theWorker();
+  const order: JudgeOrder = {
+    id: nextId++,
+    challenge: challenge === challengeThere ? null : challenge,
+    design,
+  };
+  challengeThere = challenge;
+  there.postMessage(order);
+}
+
 function startNext(): void {
   if (running) return;
   for (const queue of [queues.now, queues.idle]) {
     for (let waiting = queue.shift(); waiting; waiting = queue.shift()) {
       if (waiting.dropped()) continue;
       running = waiting;
-      if (inPage) void judgeInPage(waiting);
-      else theWorker().postMessage(waiting.order);
+      if (inPage) void workInPage(waiting);
+      else workAside(waiting);
       return;
     }
   }
@@ -84,7 +99,7 @@ function startNext(): void {
 
 /** Judges in a worker. Resolves to null when `dropped` says, before its turn, that nobody wants it. */
 function judgeAside(
-  order: Omit<JudgeOrder, 'id'>,
+  order: Pick<Waiting, 'challenge' | 'design'>,
   urgency: Urgency,
   dropped: () => boolean,
 ): Promise<JudgedHere | null> {
@@ -95,7 +110,7 @@ function judgeAside(
       return gone;
     };
     queues[urgency].push({
-      order: { ...order, id: nextId++ },
+      ...order,
       done: resolve,
       failed: reject,
       dropped: noLonger,
@@ -128,7 +143,7 @@ export function useJudged(
     let again: ReturnType<typeof setTimeout> | undefined;
     const order = async () => {
       try {
-        const judged = await judgeAside({ challenge, design, level: 'live' }, urgency, () => !current);
+        const judged = await judgeAside({ challenge, design }, urgency, () => !current);
         if (!judged) return;
         known.set(design, { challenge, judged });
         if (current) setTurn((turn) => turn + 1);

@@ -14,13 +14,11 @@ import { measureGoal, type Runs } from '../goals/measure.ts';
 import { eventsOf } from '../goals/predicate.ts';
 import { costOf } from '../points/cost.ts';
 import { pointLines, totalOf } from '../points/points.ts';
-import { checkDrawing, ruleContext } from '../rules/rules.ts';
+import { checkDrawing } from '../rules/rules.ts';
 import { idealRuns } from '../run/ideal-runs.ts';
-import { worldOf } from '../run/world.ts';
-import { canonicalDrawing } from '../track/canonical.ts';
-import { layOut } from '../track/layout.ts';
 import { type Outlook, outlookOf } from './outlook.ts';
 import { refusalOf } from './refusal.ts';
+import { type SceneMaker, sceneOf, scenesInTurn } from './scene.ts';
 import { settleSeverities } from './severity.ts';
 
 export interface Judged {
@@ -41,7 +39,19 @@ export type JudgeStep = 'ink' | 'runs' | 'rules' | 'odds' | 'robot';
  * be judged comes back as a refusal.
  */
 export function judge(challenge: Challenge, design: Design, level: Verdict['level']): Judged {
-  const steps = judging(challenge, design, level);
+  return finished(judging(challenge, design, level));
+}
+
+/**
+ * The same at level live, for one drawing after another: lines, meetings and ink that did not change since
+ * the last one are taken over from it. The verdicts are the same, bit for bit. It belongs to one caller.
+ */
+export function liveJudge(): (challenge: Challenge, design: Design) => Judged {
+  const scenes = scenesInTurn();
+  return (challenge, design) => finished(judging(challenge, design, 'live', scenes));
+}
+
+function finished(steps: Generator<JudgeStep, Judged>): Judged {
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -53,20 +63,27 @@ export function* judging(
   challenge: Challenge,
   design: Design,
   level: Verdict['level'],
+  scenes: SceneMaker = sceneOf,
 ): Generator<JudgeStep, Judged> {
   const refusal = refusalOf(challenge, design);
   if (refusal) return refused(challenge, design, level, refusal);
   const { sheet, kit, starts, limits, light: ambient } = challenge;
-  const drawing = canonicalDrawing(design.drawing, sheet.given);
-  // What is driven is the canonical form; what is found wrong is said of the lines that were drawn.
-  const world = worldOf(layOut(sheet, drawing), sheet, kit);
+  const { drawing, world, track } = scenes(challenge, design);
   yield 'ink';
   const runs = idealRuns(world, { starts, limit: limits.time, ambient });
   yield 'runs';
-  const context = ruleContext(sheet, design.drawing, kit, starts, limits);
-  const proposed = checkDrawing(context);
+  // What is found wrong is said of the lines that were drawn.
+  const proposed = checkDrawing({
+    sheet,
+    drawing: design.drawing,
+    layout: track.layout,
+    track,
+    kit,
+    starts,
+    limits,
+  });
   yield 'rules';
-  const outlook = level === 'entry' ? yield* outlookOf(challenge, world, context.track, runs) : {};
+  const outlook = level === 'entry' ? yield* outlookOf(challenge, world, track, runs) : {};
   const findings = settleSeverities(proposed, runs.traces, outlook.steadiness);
   const goals = results(challenge, runs, drawing, outlook);
   return {

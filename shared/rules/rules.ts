@@ -82,6 +82,13 @@ export function ruleContext(
   return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts, limits };
 }
 
+/** The same for another drawing on the same sheet, whose lines mostly lie where they lay. */
+function changedTo(context: RuleContext, drawing: Drawing): RuleContext {
+  const { sheet, kit } = context;
+  const layout = layOut(sheet, canonicalDrawing(drawing, sheet.given), context.layout);
+  return { ...context, drawing, layout, track: buildTrack(layout, kit, context.track.pairs) };
+}
+
 /**
  * A check tries no more mended drawings than this, and fewer where they are long: what is worse than
  * that has no quick remedy, and a draft is checked while somebody waits.
@@ -143,8 +150,7 @@ function isMended(
   finding: Finding,
   candidate: Drawing,
 ): boolean {
-  const { sheet, kit, starts, limits } = context;
-  const view = viewOf(ruleContext(sheet, candidate, kit, starts, limits));
+  const view = viewOf(changedTo(context, candidate));
   const allowed = (rule: Rule): number =>
     before.filter((draft) => draft.finding.rule === rule.id).length - (rule.id === finding.rule ? 1 : 0);
   // The finding's own rule first: most that fails fails there.

@@ -1,8 +1,17 @@
-import { angleAlong, type PieceShape } from '../geometry/piece.ts';
+import type { Box } from '../geometry/box.ts';
+import { angleAlong, type PieceShape, pieceAt } from '../geometry/piece.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { LaidBand, LaidMark, Layout } from '../track/layout.ts';
 import { shareInside } from './blur.ts';
-import { FOOTPRINT, INK_REACH, PIXELS_PER_MM, shareOnStrip, TILE_PIXELS, TILE_ROW } from './coverage.ts';
+import {
+  columnFrom,
+  columnTo,
+  FOOTPRINT,
+  INK_REACH,
+  PIXELS_PER_MM,
+  shareOnStrip,
+  TILE_ROW,
+} from './coverage.ts';
 import { type Reflectance, WHITE } from './reflectance.ts';
 
 /** A band is this much wider than its line on each side: half of the 0.4 mm that inks spread. */
@@ -85,17 +94,15 @@ export interface BandLayer {
   readonly light: Float64Array;
 }
 
-export const newBandLayer = (): BandLayer => ({
-  share: new Float64Array(TILE_PIXELS),
-  light: new Float64Array(3 * TILE_PIXELS),
-});
-
 /** Adds one part to the layer of a tile. */
 export function addBandPart(layer: BandLayer, left: Mm, top: Mm, part: BandPart): void {
   const place: { along: Mm; across: Mm } = { along: 0, across: 0 };
-  for (let row = 0; row < TILE_ROW; row++) {
+  const { minX, minY, maxX, maxY } = reachOf(part);
+  const [firstColumn, lastColumn] = [columnFrom(minX - left), columnTo(maxX - left)];
+  const [firstRow, lastRow] = [columnFrom(minY - top), columnTo(maxY - top)];
+  for (let row = firstRow; row <= lastRow; row++) {
     const y = top + row / PIXELS_PER_MM;
-    for (let column = 0; column < TILE_ROW; column++) {
+    for (let column = firstColumn; column <= lastColumn; column++) {
       if (!locate(part, left + column / PIXELS_PER_MM, y, place)) continue;
       const share =
         shareInside((place.along - part.from) / FOOTPRINT) - shareInside((place.along - part.to) / FOOTPRINT);
@@ -108,6 +115,27 @@ export function addBandPart(layer: BandLayer, left: Mm, top: Mm, part: BandPart)
       }
     }
   }
+}
+
+const EVERYWHERE: Box = {
+  minX: Number.NEGATIVE_INFINITY,
+  minY: Number.NEGATIVE_INFINITY,
+  maxX: Number.POSITIVE_INFINITY,
+  maxY: Number.POSITIVE_INFINITY,
+};
+
+/** A box outside of which a part can't be seen; on arcs, which marks should keep off, the whole sheet. */
+function reachOf({ piece, half, from, to, start }: BandPart): Box {
+  if (piece.kind === 'arc') return EVERYWHERE;
+  const one = pieceAt(piece, from - INK_REACH - start);
+  const other = pieceAt(piece, to + INK_REACH - start);
+  const reach = half + INK_REACH;
+  return {
+    minX: Math.min(one.x, other.x) - reach,
+    minY: Math.min(one.y, other.y) - reach,
+    maxX: Math.max(one.x, other.x) + reach,
+    maxY: Math.max(one.y, other.y) + reach,
+  };
 }
 
 /** Way along the line and distance across it of a point near the part's piece; false where it is too far off. */

@@ -1,6 +1,6 @@
 import { dropWord, takeWord } from './actions.ts';
-import { PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
-import { FULL, type InkField } from './ink-field.ts';
+import { FULL, PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
+import type { InkField } from './ink-field.ts';
 import { CLASS, type Machine } from './machine.ts';
 import { MODEL, SENSORS } from './model.ts';
 import { NOISE } from './random.ts';

@@ -15,6 +15,9 @@ export const TILE = 1 << TILE_BITS;
 export const TILE_ROW = TILE + 1;
 export const TILE_PIXELS = TILE_ROW * TILE_ROW;
 
+/** One byte a channel, this being 1. */
+export const FULL = 255;
+
 /** A piece of line as wide as its marker. */
 export interface Stroke {
   readonly line: number;
@@ -46,19 +49,21 @@ function raise(coverage: Float64Array, pixel: number, square: number, half: Mm):
   if (share > coverage[pixel]!) coverage[pixel] = share;
 }
 
+/** Columns of a tile between two places from its left side: a pixel more on each side, so that rounding leaves none out. */
+export const columnFrom = (x: Mm): number => Math.max(0, Math.floor(x * PIXELS_PER_MM) - 1);
+export const columnTo = (x: Mm): number => Math.min(TILE_ROW - 1, Math.ceil(x * PIXELS_PER_MM) + 1);
+
 /** Across a row of pixels the distance from a straight changes evenly: only some columns can be near. */
 function coverStraight(coverage: Float64Array, left: Mm, top: Mm, piece: Straight, half: Mm): void {
   const { from, along, length } = piece;
   const reach = half + INK_REACH;
-  const slope = -along.y / PIXELS_PER_MM;
   for (let row = 0; row < TILE_ROW; row++) {
     const y = top + row / PIXELS_PER_MM - from.y;
     const across = y * along.x - (left - from.x) * along.y;
-    const one = (-reach - across) / slope;
-    const other = (reach - across) / slope;
-    // A pixel more on each side, so that rounding leaves none out.
-    const first = Math.max(0, Math.floor(Math.min(one, other)) - 1);
-    const last = Math.min(TILE_ROW - 1, Math.ceil(Math.max(one, other)) + 1);
+    const one = (across - reach) / along.y;
+    const other = (across + reach) / along.y;
+    const first = columnFrom(Math.min(one, other));
+    const last = columnTo(Math.max(one, other));
     for (let column = first; column <= last; column++) {
       const x = left + column / PIXELS_PER_MM - from.x;
       const way = x * along.x + y * along.y;
@@ -81,7 +86,10 @@ function coverArc(coverage: Float64Array, left: Mm, top: Mm, piece: Arc, half: M
   const least = cos(piece.sweep / 2);
   for (let row = 0; row < TILE_ROW; row++) {
     const y = top + row / PIXELS_PER_MM - center.y;
-    for (let column = 0; column < TILE_ROW; column++) {
+    const chord = Math.sqrt(Math.max(outer * outer - y * y, 0));
+    const first = columnFrom(center.x - chord - left);
+    const last = columnTo(center.x + chord - left);
+    for (let column = first; column <= last; column++) {
       const x = left + column / PIXELS_PER_MM - center.x;
       const square = x * x + y * y;
       if (square < inner * inner || square > outer * outer) continue;

@@ -1,12 +1,13 @@
 import type { Kit } from '../documents/kit.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import { norm } from '../geometry/exact-math.ts';
-import { type PieceShape, pieceFoot } from '../geometry/piece.ts';
+import { type PieceEnds, type PieceShape, pieceFoot } from '../geometry/piece.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
-import { addBandPart, type BandPart, bandParts, newBandLayer } from './band-paint.ts';
-import { coverTile, INK_REACH, PIXELS_PER_MM, type Stroke, TILE, TILE_PIXELS } from './coverage.ts';
-import { BLACK, greyOf, inkReflectance, type Reflectance, WHITE } from './reflectance.ts';
+import { type BandPart, bandParts } from './band-paint.ts';
+import { INK_REACH, PIXELS_PER_MM, type Stroke, TILE, TILE_PIXELS } from './coverage.ts';
+import { inkReflectance, type Reflectance, WHITE } from './reflectance.ts';
+import { type InkedTile, newEasel, paintTile, WHITE_BYTE } from './tile-paint.ts';
 
 /**
  * The sheet's reflectance as a sensor's footprint sees it, 255 being 1. Only tiles near ink are stored:
@@ -24,29 +25,24 @@ export interface InkField {
   /** For each tile, where its pixels begin in `color`, three bytes a pixel; −1 without bands near. */
   readonly colorTiles: Int32Array;
   readonly color: Uint8Array;
+  /** What shows on the stored tiles, by their places. */
+  readonly inked: ReadonlyMap<number, InkedTile>;
 }
 
-/** One byte a channel. */
-export const FULL = 255;
 const TILE_SIDE: Mm = TILE / PIXELS_PER_MM;
-/** A stroke of the same line nearer than this to a band, along the line, is the line that the band is drawn into. */
-const OWN_LINE: Mm = 15;
 
 interface TileGrid {
   readonly across: number;
   readonly down: number;
 }
 
-interface InkedTile {
-  readonly strokes: Stroke[];
-  readonly bands: BandPart[];
-}
-
 /**
  * Rasters the ink of a drawing, 3 pixels a mm, blurred by the sensors' footprint. Bands take the place
- * of the black line; the gap between two bands of a mark is white; overlapping bands multiply.
+ * of the black line; the gap between two bands of a mark is white; overlapping bands multiply. Tiles that
+ * show the same ink as in `before`, of the same sheet and kit, are copied from there: the field is the same,
+ * bit for bit, and what one change costs is what it touches.
  */
-export function buildInkField(layout: Layout, sheet: Sheet, kit: Kit): InkField {
+export function buildInkField(layout: Layout, sheet: Sheet, kit: Kit, before?: InkField): InkField {
   const grid = {
     across: Math.floor(sheet.w / TILE_SIDE) + 1,
     down: Math.floor(sheet.h / TILE_SIDE) + 1,
@@ -61,21 +57,81 @@ export function buildInkField(layout: Layout, sheet: Sheet, kit: Kit): InkField 
     grey: new Uint8Array((inked.size + 1) * TILE_PIXELS),
     colorTiles: new Int32Array(grid.across * grid.down).fill(-1),
     color: new Uint8Array(withBands * 3 * TILE_PIXELS),
+    inked,
   };
-  field.grey.fill(byteOf(WHITE), 0, TILE_PIXELS);
-  paintTiles(field, inked);
+  field.grey.fill(WHITE_BYTE, 0, TILE_PIXELS);
+  fillTiles(field, before);
   return field;
 }
 
-/** Grey of a stored byte; rounds to the nearest. */
-const byteOf = (reflectance: number): number => Math.floor(reflectance * FULL + 0.5);
+function fillTiles(field: InkField, before: InkField | undefined): void {
+  const easel = newEasel();
+  let grey = TILE_PIXELS;
+  let color = 0;
+  for (const [index, tile] of field.inked) {
+    const greyHere = field.grey.subarray(grey, grey + TILE_PIXELS);
+    const colorHere = field.color.subarray(color, color + 3 * TILE_PIXELS);
+    const last = before?.inked.get(index);
+    if (before && last && showsSame(tile, last)) {
+      copyTile(before, index, greyHere, colorHere);
+    } else {
+      const left = (index % field.across) * TILE_SIDE;
+      const top = Math.floor(index / field.across) * TILE_SIDE;
+      paintTile(easel, tile, left, top, greyHere, colorHere);
+    }
+    field.tiles[index] = grey;
+    grey += TILE_PIXELS;
+    if (tile.bands.length === 0) continue;
+    field.colorTiles[index] = color;
+    color += 3 * TILE_PIXELS;
+  }
+}
+
+function copyTile(from: InkField, index: number, grey: Uint8Array, color: Uint8Array): void {
+  const greyAt = from.tiles[index]!;
+  const colorAt = from.colorTiles[index]!;
+  grey.set(from.grey.subarray(greyAt, greyAt + TILE_PIXELS));
+  if (colorAt >= 0) color.set(from.color.subarray(colorAt, colorAt + 3 * TILE_PIXELS));
+}
+
+/** Where lines are and how they are called matters only under bands. */
+function showsSame(a: InkedTile, b: InkedTile): boolean {
+  if (a.strokes.length !== b.strokes.length || a.bands.length !== b.bands.length) return false;
+  const banded = a.bands.length > 0;
+  return (
+    a.strokes.every((stroke, i) => isSameStroke(stroke, b.strokes[i]!, banded)) &&
+    a.bands.every((part, i) => isSameBand(part, b.bands[i]!))
+  );
+}
+
+const isSameStroke = (a: Stroke, b: Stroke, banded: boolean): boolean =>
+  a.half === b.half &&
+  isSamePiece(a.piece, b.piece) &&
+  (!banded || (a.line === b.line && a.start === b.start));
+
+const isSameBand = (a: BandPart, b: BandPart): boolean =>
+  a.line === b.line &&
+  a.half === b.half &&
+  a.from === b.from &&
+  a.to === b.to &&
+  a.start === b.start &&
+  a.tint.every((share, channel) => share === b.tint[channel]) &&
+  isSamePiece(a.piece, b.piece);
+
+const isSamePiece = (a: PieceEnds, b: PieceEnds): boolean =>
+  a === b ||
+  (a.bulge === b.bulge &&
+    a.from.x === b.from.x &&
+    a.from.y === b.from.y &&
+    a.to.x === b.to.x &&
+    a.to.y === b.to.y);
 
 function inkedTiles(grid: TileGrid, layout: Layout, kit: Kit): Map<number, InkedTile> {
-  const inked = new Map<number, InkedTile>();
-  const tileAt = (index: number): InkedTile => {
+  const inked = new Map<number, { strokes: Stroke[]; bands: BandPart[] }>();
+  const tileAt = (index: number) => {
     const known = inked.get(index);
     if (known) return known;
-    const tile: InkedTile = { strokes: [], bands: [] };
+    const tile = { strokes: [], bands: [] };
     inked.set(index, tile);
     return tile;
   };
@@ -118,22 +174,23 @@ const tileCenter = (grid: TileGrid, index: number) => ({
   y: (Math.floor(index / grid.across) + 0.5) * TILE_SIDE,
 });
 
-function* tilesNear(grid: TileGrid, piece: PieceShape, half: Mm): Generator<number> {
+function tilesNear(grid: TileGrid, piece: PieceShape, half: Mm): number[] {
   const reach = half + INK_REACH;
-  const bulge = piece.kind === 'arc' ? piece.center : undefined;
-  const r = piece.kind === 'arc' ? piece.radius : 0;
-  const xs = bulge ? [bulge.x - r, bulge.x + r] : [piece.from.x, piece.to.x];
-  const ys = bulge ? [bulge.y - r, bulge.y + r] : [piece.from.y, piece.to.y];
+  const { minX, minY, maxX, maxY } = piece.box;
+  // A band that sticks out past an arc goes on round it.
+  const margin = piece.kind === 'arc' ? reach + TILE_REACH : reach;
   const clamp = (value: Mm, most: number): number =>
     Math.min(Math.max(Math.floor(value / TILE_SIDE), 0), most - 1);
-  const lastColumn = clamp(Math.max(...xs) + reach, grid.across);
-  const lastRow = clamp(Math.max(...ys) + reach, grid.down);
-  for (let row = clamp(Math.min(...ys) - reach, grid.down); row <= lastRow; row++) {
-    for (let column = clamp(Math.min(...xs) - reach, grid.across); column <= lastColumn; column++) {
+  const lastColumn = clamp(maxX + margin, grid.across);
+  const lastRow = clamp(maxY + margin, grid.down);
+  const near: number[] = [];
+  for (let row = clamp(minY - margin, grid.down); row <= lastRow; row++) {
+    for (let column = clamp(minX - margin, grid.across); column <= lastColumn; column++) {
       const index = row * grid.across + column;
-      if (pieceFoot(piece, tileCenter(grid, index)).distance <= reach + TILE_REACH) yield index;
+      if (pieceFoot(piece, tileCenter(grid, index)).distance <= reach + TILE_REACH) near.push(index);
     }
   }
+  return near;
 }
 
 /** Whether a tile near a part's piece is near the part itself. A part may stick out past the piece's ends. */
@@ -141,85 +198,4 @@ function nearBand(grid: TileGrid, index: number, part: BandPart): boolean {
   const s = pieceFoot(part.piece, tileCenter(grid, index)).s + part.start;
   const reach = part.half + INK_REACH + 2 * TILE_REACH;
   return s >= part.from - reach && s <= part.to + reach;
-}
-
-function paintTiles(field: InkField, inked: ReadonlyMap<number, InkedTile>): void {
-  const coverage = new Float64Array(TILE_PIXELS);
-  let grey = TILE_PIXELS;
-  let color = 0;
-  for (const [index, tile] of inked) {
-    const left = (index % field.across) * TILE_SIDE;
-    const top = Math.floor(index / field.across) * TILE_SIDE;
-    coverage.fill(0);
-    for (const stroke of tile.strokes) coverTile(coverage, left, top, stroke);
-    for (let pixel = 0; pixel < TILE_PIXELS; pixel++) {
-      field.grey[grey + pixel] = byteOf(WHITE + (BLACK - WHITE) * coverage[pixel]!);
-    }
-    field.tiles[index] = grey;
-    if (tile.bands.length > 0) {
-      const light = bandedLight(coverage, left, top, tile);
-      storeColor(field, light, grey, color);
-      field.colorTiles[index] = color;
-      color += 3 * TILE_PIXELS;
-    }
-    grey += TILE_PIXELS;
-  }
-}
-
-/** The three channels of a tile with bands: first its black lines, then the bands of one line after another. */
-function bandedLight(coverage: Float64Array, left: Mm, top: Mm, tile: InkedTile): Float64Array {
-  const light = new Float64Array(3 * TILE_PIXELS);
-  for (let pixel = 0, i = 0; pixel < TILE_PIXELS; pixel++) {
-    const plain = WHITE + (BLACK - WHITE) * coverage[pixel]!;
-    light[i++] = plain;
-    light[i++] = plain;
-    light[i++] = plain;
-  }
-  for (const line of new Set(tile.bands.map((part) => part.line))) {
-    const parts = tile.bands.filter((part) => part.line === line);
-    const layer = newBandLayer();
-    for (const part of parts) addBandPart(layer, left, top, part);
-    const crossing = coverageBeside(parts, left, top, tile.strokes);
-    for (let pixel = 0; pixel < TILE_PIXELS; pixel++) {
-      if (layer.share[pixel] === 0) continue;
-      const share = Math.min(layer.share[pixel]!, 1);
-      const excess = layer.share[pixel]! > 1 ? 1 / layer.share[pixel]! : 1;
-      const shade = 1 + (BLACK / WHITE - 1) * crossing[pixel]!;
-      for (let i = 3 * pixel; i < 3 * pixel + 3; i++) {
-        light[i] = (1 - share) * light[i]! + layer.light[i]! * excess * shade;
-      }
-    }
-  }
-  return light;
-}
-
-/** Black of lines that run across or beside the bands, which stays black under them. */
-function coverageBeside(
-  parts: readonly BandPart[],
-  left: Mm,
-  top: Mm,
-  strokes: readonly Stroke[],
-): Float64Array {
-  const coverage = new Float64Array(TILE_PIXELS);
-  const own = (stroke: Stroke): boolean =>
-    parts.some(
-      (part) =>
-        part.line === stroke.line &&
-        stroke.start <= part.to + OWN_LINE &&
-        stroke.start + stroke.piece.length >= part.from - OWN_LINE,
-    );
-  for (const stroke of strokes) if (!own(stroke)) coverTile(coverage, left, top, stroke);
-  return coverage;
-}
-
-function storeColor(field: InkField, light: Float64Array, grey: number, color: number): void {
-  for (let pixel = 0; pixel < TILE_PIXELS; pixel++) {
-    const red = light[3 * pixel]!;
-    const green = light[3 * pixel + 1]!;
-    const blue = light[3 * pixel + 2]!;
-    field.grey[grey + pixel] = byteOf(greyOf(red, green, blue));
-    field.color[color + 3 * pixel] = byteOf(red);
-    field.color[color + 3 * pixel + 1] = byteOf(green);
-    field.color[color + 3 * pixel + 2] = byteOf(blue);
-  }
 }

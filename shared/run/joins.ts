@@ -1,7 +1,8 @@
 import { pathFoot, pointAt } from '../geometry/path.ts';
-import { isClosed, pathIntersections, selfIntersections } from '../geometry/path-intersections.ts';
+import { isClosed } from '../geometry/path-intersections.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { LaidLine, Layout } from '../track/layout.ts';
+import { meetingsBetween, pairsOf } from '../track/pairs.ts';
 
 /** A place that belongs to two stretches of line, so that a robot may leave the one for the other there. */
 export interface Join {
@@ -23,7 +24,7 @@ export interface JoinMap {
 }
 
 /** Crossings, touching ends and closed lines' seams; ends within `snap` of a line touch it. */
-export function joinsOf(layout: Layout, snap: Mm): JoinMap {
+export function joinsOf(layout: Layout, snap: Mm, pairs = pairsOf(layout.lines)): JoinMap {
   const byLine: Join[][] = layout.lines.map(() => []);
   const join = (a: LinePlace, b: LinePlace): void => {
     byLine[a.line]!.push({ from: a, to: b });
@@ -31,9 +32,9 @@ export function joinsOf(layout: Layout, snap: Mm): JoinMap {
   };
   const looseEnds: PaperPoint[] = [];
   layout.lines.forEach((line, a) => {
-    for (const m of selfIntersections(line.path)) join({ line: a, s: m.a }, { line: a, s: m.b });
+    for (const m of meetingsBetween(pairs, line, line)) join({ line: a, s: m.a }, { line: a, s: m.b });
     for (let b = a + 1; b < layout.lines.length; b++) {
-      for (const m of pathIntersections(line.path, layout.lines[b]!.path)) {
+      for (const m of meetingsBetween(pairs, line, layout.lines[b]!)) {
         join({ line: a, s: m.a }, { line: b, s: m.b });
         if (m.kind === 'shared') join({ line: a, s: m.until.a }, { line: b, s: m.until.b });
       }

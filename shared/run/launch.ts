@@ -1,7 +1,7 @@
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import { cos, sin } from '../geometry/exact-math.ts';
 import { sideOfMiddle } from './actions.ts';
-import { FULL } from './ink-field.ts';
+import { FULL } from './coverage.ts';
 import type { Machine } from './machine.ts';
 import { MODEL, SENSORS, TOLERANCES } from './model.ts';
 import { evenly, nextInteger, normal, type Sfc32, sfc32 } from './random.ts';

@@ -1,7 +1,7 @@
 import { actDue } from './actions.ts';
 import { readBands } from './band-reader.ts';
-import { PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
-import { FULL, type InkField } from './ink-field.ts';
+import { FULL, PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
+import type { InkField } from './ink-field.ts';
 import { LEFT_ARM, passJunction, RIGHT_ARM } from './junctions.ts';
 import { findLine, loseLine, searchOn } from './line-search.ts';
 import type { Machine } from './machine.ts';

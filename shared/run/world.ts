@@ -2,6 +2,7 @@ import type { Kit } from '../documents/kit.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import type { Seconds } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
+import type { Pairs } from '../track/pairs.ts';
 import { buildInkField, type InkField } from './ink-field.ts';
 import { type JoinMap, joinsOf } from './joins.ts';
 
@@ -15,10 +16,19 @@ export interface World {
   readonly joins: JoinMap;
 }
 
-/** Puts a drawing's ink on the sheet. Build it once a drawing; any number of runs may share it. */
-export function worldOf(layout: Layout, sheet: Sheet, kit: Kit): World {
-  const joins = joinsOf(layout, kit.rules.junction.snap);
-  return { field: buildInkField(layout, sheet, kit), layout, sheet, kit, joins };
+/**
+ * Puts a drawing's ink on the sheet. Build it once a drawing; any number of runs may share it. From what is
+ * known, of the same sheet and kit, it takes what is the same: the field of an earlier drawing, and where
+ * lines of this one meet.
+ */
+export function worldOf(
+  layout: Layout,
+  sheet: Sheet,
+  kit: Kit,
+  known: { readonly field?: InkField | undefined; readonly pairs?: Pairs | undefined } = {},
+): World {
+  const joins = joinsOf(layout, kit.rules.junction.snap, known.pairs);
+  return { field: buildInkField(layout, sheet, kit, known.field), layout, sheet, kit, joins };
 }
 
 export type StartBerth = 'start' | 'finish';

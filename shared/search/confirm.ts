@@ -2,7 +2,7 @@ import type { Challenge } from '../documents/challenge.ts';
 import type { Design } from '../documents/design.ts';
 import { type Stray, USUAL_WEATHER } from '../documents/outlook.ts';
 import { judge } from '../judge/judge.ts';
-import { checkDrawing, ruleContext } from '../rules/rules.ts';
+import { plainFindings, ruleContext } from '../rules/rules.ts';
 import { SAME_LIGHT, worldOf } from '../run/world.ts';
 import { disturbedRobots, ROBOTS } from '../steadiness/steadiness.ts';
 import { canonicalDrawing } from '../track/canonical.ts';
@@ -36,7 +36,7 @@ export function confirm(challenge: Challenge, design: Design): Confirmed {
 
 /** Whether any drawing rule has something to say. Drives nothing. */
 export function breaksRules({ sheet, kit, starts }: Challenge, design: Design): boolean {
-  return checkDrawing(ruleContext(sheet, design.drawing, kit, starts)).length > 0;
+  return plainFindings(ruleContext(sheet, design.drawing, kit, starts)).length > 0;
 }
 
 function strayCount(robots: Iterable<Stray | undefined>): number {

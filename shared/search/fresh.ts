@@ -8,7 +8,7 @@ import { pathOf, pointAt } from '../geometry/path.ts';
 import { judge } from '../judge/judge.ts';
 import { oddsOf } from '../odds/odds.ts';
 import { MARK_COST } from '../points/cost.ts';
-import { checkDrawing, ruleContext } from '../rules/rules.ts';
+import { plainFindings, ruleContext } from '../rules/rules.ts';
 import { sfc32 } from '../run/random.ts';
 import { SAME_LIGHT, worldOf } from '../run/world.ts';
 import { canonicalDrawing } from '../track/canonical.ts';
@@ -127,7 +127,7 @@ function isSound({ sheet, kit, starts }: Challenge): boolean {
   });
   if (!within || (finish && distance(finish.at, start.at) < BERTHS_APART)) return false;
   const asDrawn = { ...sheet, given: EMPTY_DRAWING };
-  return checkDrawing(ruleContext(asDrawn, given, kit, starts)).every(({ rule }) => MEANT.includes(rule));
+  return plainFindings(ruleContext(asDrawn, given, kit, starts)).every(({ rule }) => MEANT.includes(rule));
 }
 
 /** Whether the solution's odds are other than one certain ending. */

@@ -8,15 +8,18 @@ import { marksOn, type Standing, standings } from './edge-marks.ts';
 import type { Layout } from './layout.ts';
 import { type Cover, meetingsOf } from './meetings.ts';
 import { clustersOf } from './nodes.ts';
+import { type Pairs, pairsOf } from './pairs.ts';
 import type { Arm, Bend, Cut, Track, TrackEdge, TrackLine, TrackNode } from './track.ts';
 
 /**
  * The planar graph of everything drawn and given: nodes at loose ends, corners and meetings, places
  * within the kit's snap taken as one. Where a line lies on another, only the lower one has edges.
+ * What `known` tells of two of its paths is not worked out again.
  */
-export function buildTrack(layout: Layout, kit: Kit): Track {
+export function buildTrack(layout: Layout, kit: Kit, known?: Pairs): Track {
   const { snap } = kit.rules.junction;
-  const meetings = meetingsOf(layout.lines, snap);
+  const pairs = pairsOf(layout.lines, known);
+  const meetings = meetingsOf(layout.lines, pairs, snap);
   const { cuts, count } = clustersOf(layout.lines, meetings.links, snap);
   const marks = standings(layout, meetings.covers);
   const edges: TrackEdge[] = [];
@@ -28,7 +31,7 @@ export function buildTrack(layout: Layout, kit: Kit): Track {
     return { line, cuts: cuts[i]!, edges: own };
   });
   const nodes = nodesOf(layout, cuts, count, edges, kit.robot.barAhead);
-  return { layout, lines, nodes, edges, crossings: meetings.crossings };
+  return { layout, pairs, lines, nodes, edges, crossings: meetings.crossings };
 }
 
 interface Stretch {

@@ -1,7 +1,7 @@
 import type { Drawing, Line, Mark } from '../documents/design.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import { type Path, pathOf } from '../geometry/path.ts';
-import type { Mm } from '../geometry/units.ts';
+import type { Mm, PaperPoint } from '../geometry/units.ts';
 
 /** Where everything drawn or given lies: lines with their paths, marks with the ways of their bands. */
 export interface Layout {
@@ -35,26 +35,57 @@ export interface LaidMark {
   readonly word: string;
 }
 
-/** Lays out the given and the drawn lines and marks. A mark whose line is missing is left out. */
-export function layOut(sheet: Sheet, drawing: Drawing): Layout {
+/**
+ * Lays out the given and the drawn lines and marks. A mark whose line is missing is left out. A line that
+ * lies where one of `before` lies takes over its path.
+ */
+export function layOut(sheet: Sheet, drawing: Drawing, before?: Layout): Layout {
+  const known = pathsByBeginning(before);
   const lines = [
-    ...sheet.given.lines.map((line) => layLine(line, true)),
-    ...drawing.lines.map((line) => layLine(line, false)),
+    ...sheet.given.lines.map((line) => layLine(line, true, known)),
+    ...drawing.lines.map((line) => layLine(line, false, known)),
   ];
-  const known = new Set(lines.map((line) => line.id));
+  const ids = new Set(lines.map((line) => line.id));
   const marks = [
     ...sheet.given.marks.map((mark) => layMark(mark, true)),
     ...drawing.marks.map((mark) => layMark(mark, false)),
-  ].filter((mark) => known.has(mark.line));
+  ].filter((mark) => ids.has(mark.line));
   return { lines, marks };
 }
 
-const layLine = (line: Line, given: boolean): LaidLine => ({
+/** Paths that may be taken over, each by one line only. */
+type KnownPaths = Map<string, Path[]>;
+
+const placeKey = ({ x, y }: PaperPoint): string => `${x} ${y}`;
+
+function pathsByBeginning(layout: Layout | undefined): KnownPaths {
+  const known: KnownPaths = new Map();
+  for (const { path } of layout?.lines ?? []) {
+    const key = placeKey(path.pieces[0]!.from);
+    known.set(key, [...(known.get(key) ?? []), path]);
+  }
+  return known;
+}
+
+const layLine = (line: Line, given: boolean, known: KnownPaths): LaidLine => ({
   id: line.id,
   given,
   width: line.width,
-  path: pathOf(line),
+  path: takenOver(line, known) ?? pathOf(line),
 });
+
+function takenOver(line: Line, known: KnownPaths): Path | undefined {
+  const paths = known.get(placeKey(line.from)) ?? [];
+  const at = paths.findIndex((path) => liesOn(line, path));
+  return at < 0 ? undefined : paths.splice(at, 1)[0];
+}
+
+const liesOn = ({ pieces }: Line, path: Path): boolean =>
+  pieces.length === path.pieces.length &&
+  pieces.every(({ to, bulge }, i) => {
+    const piece = path.pieces[i]!;
+    return piece.to.x === to.x && piece.to.y === to.y && piece.bulge === bulge;
+  });
 
 function layMark(mark: Mark, given: boolean): LaidMark {
   let way = mark.at;

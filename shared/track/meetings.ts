@@ -1,12 +1,11 @@
-import { boxAround, boxesMeet } from '../geometry/box.ts';
 import { atan2 } from '../geometry/exact-math.ts';
 import type { Intersection } from '../geometry/intersections.ts';
 import { directionAt, type Path } from '../geometry/path.ts';
-import { pathIntersections, selfIntersections } from '../geometry/path-intersections.ts';
 import { type PieceShape, pieceFoot } from '../geometry/piece.ts';
 import { pieceIndex, type SpatialIndex } from '../geometry/spatial-index.ts';
 import type { Mm, PaperPoint, Rad } from '../geometry/units.ts';
 import type { LaidLine } from './layout.ts';
+import { meetingsBetween, type Pairs } from './pairs.ts';
 import type { Crossing } from './track.ts';
 
 /** A place on a line, by the line's index. */
@@ -33,7 +32,7 @@ export interface Meetings {
 }
 
 /** Every place where lines cross, touch, lie on one another, or end within `snap` of a line. */
-export function meetingsOf(lines: readonly LaidLine[], snap: Mm): Meetings {
+export function meetingsOf(lines: readonly LaidLine[], pairs: Pairs, snap: Mm): Meetings {
   const links: [Spot, Spot][] = [];
   const crossings: Crossing[] = [];
   const covers: Cover[] = [];
@@ -52,12 +51,8 @@ export function meetingsOf(lines: readonly LaidLine[], snap: Mm): Meetings {
       covers.push(coverOf(a, b, m));
     }
   };
-  const boxes = lines.map((line) => boxAround(line.path.pieces.map((piece) => piece.box)));
   for (let i = 0; i < lines.length; i++) {
-    take(i, i, selfIntersections(lines[i]!.path));
-    for (let j = i + 1; j < lines.length; j++) {
-      if (boxesMeet(boxes[i]!, boxes[j]!)) take(i, j, pathIntersections(lines[i]!.path, lines[j]!.path));
-    }
+    for (let j = i; j < lines.length; j++) take(i, j, meetingsBetween(pairs, lines[i]!, lines[j]!));
   }
   links.push(...endLinks(lines, snap));
   return { links, crossings, covers };

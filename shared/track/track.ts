@@ -1,10 +1,12 @@
 import type { Direction } from '../geometry/piece.ts';
 import type { Mm, PaperPoint, PerMm, Rad } from '../geometry/units.ts';
 import type { LaidLine, LaidMark, Layout } from './layout.ts';
+import type { Pairs } from './pairs.ts';
 
 /** Lines, marks and given lines as a planar graph. Everything is found by its position in a list. */
 export interface Track {
   readonly layout: Layout;
+  readonly pairs: Pairs;
   /** Beside `layout.lines`, in the same order. */
   readonly lines: readonly TrackLine[];
   readonly nodes: readonly TrackNode[];

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { PIXELS_PER_MM, TILE, TILE_ROW } from '../../../shared/run/coverage.ts';
-import type { InkField } from '../../../shared/run/ink-field.ts';
+import { buildInkField, type InkField } from '../../../shared/run/ink-field.ts';
+import { layOut } from '../../../shared/track/layout.ts';
 import { Pen } from '../../sweeps/pen.ts';
-import { world } from './worlds.ts';
+import { SHEET, world } from './worlds.ts';
 
 /** Stored bytes at the pixel nearest to a place: grey, and the colours where there are any. */
 function seen(field: InkField, x: number, y: number): { grey: number; color: number[] | undefined } {
@@ -87,6 +89,23 @@ describe('buildInkField', () => {
     const crossing = new Pen(5).to(103, 80, 90).straight(50).to(60, 105).straight(150);
     const color = seen(world(crossing.mark(40, 'CA', [6, 6]).drawing()).field, 103, 105).color!;
     for (const value of color) expect(value).toBeLessThan(0.1);
+  });
+
+  it('copies tiles that show the same ink, and paints those that a change touches', () => {
+    const drawn = (way: number, at: number) =>
+      layOut(
+        SHEET,
+        new Pen(5).to(60, 105).straight(150).to(60, 150).straight(way).mark(at, 'CA', [6, 6]).drawing(),
+      );
+    const before = buildInkField(drawn(60, 20), SHEET, DEMO_KIT);
+    // Every copied pixel gives itself away.
+    before.grey.fill(1);
+    before.color.fill(1);
+    const copied = (x: number, y: number, way: number, at: number) =>
+      seen(buildInkField(drawn(way, at), SHEET, DEMO_KIT, before), x, y).grey === 1 / 255;
+    expect([copied(100, 105, 60, 20), copied(90, 150, 60, 20)]).toEqual([true, true]);
+    expect([copied(100, 105, 61, 20), copied(118, 150, 61, 20)]).toEqual([true, false]);
+    expect([copied(100, 105, 60, 20.01), copied(86, 150, 60, 20.01)]).toEqual([true, false]);
   });
 
   it('holds a sheet of 4 m by 2 m in a few megabytes', () => {

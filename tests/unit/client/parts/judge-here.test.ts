@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeHere } from '../../../../client/parts/judge-here.ts';
+import { startJudgeHere } from '../../../../client/parts/judge-here.ts';
 import type { Challenge, Goal } from '../../../../shared/documents/challenge.ts';
 import type { Design } from '../../../../shared/documents/design.ts';
 import type { Formula } from '../../../../shared/documents/formula.ts';
@@ -16,11 +16,12 @@ const NOTHING: Design = { version: 1, drawing: { lines: [], marks: [] } };
 const NOT_THERE: Formula = { kind: 'not', of: { kind: 'finish' } };
 const goal = (id: string, formula: Formula): Goal => ({ id, formula, must: true, weight: 1 });
 
-describe('judgeHere', () => {
+describe('startJudgeHere', () => {
+  const judgeHere = startJudgeHere();
   const junction = { ...ready('ferry-junction'), goals: [goal('arrive', { kind: 'finish' })] };
 
   it('a junction left to chance misses the finish in one of two ways', () => {
-    expect(judgeHere(junction, NOTHING, 'live').ways).toEqual({ arrive: { missed: 1, of: 2 } });
+    expect(judgeHere(junction, NOTHING).ways).toEqual({ arrive: { missed: 1, of: 2 } });
   });
 
   it('what no way meets is missed in all, what every way meets is not named', () => {
@@ -28,14 +29,14 @@ describe('judgeHere', () => {
       goal('never', { kind: 'and', of: [{ kind: 'finish' }, NOT_THERE] }),
       goal('ever', { kind: 'or', of: [{ kind: 'finish' }, NOT_THERE] }),
     ];
-    expect(judgeHere({ ...junction, goals }, NOTHING, 'live').ways).toEqual({ never: { missed: 2, of: 2 } });
+    expect(judgeHere({ ...junction, goals }, NOTHING).ways).toEqual({ never: { missed: 2, of: 2 } });
   });
 
   it('one way, or a goal that no run decides, names no ways; the verdict is the judge’s', () => {
-    const { ways, ...judged } = judgeHere(junction, ready('ferry-junction').model!, 'live');
+    const { ways, ...judged } = judgeHere(junction, ready('ferry-junction').model!);
     expect(ways).toEqual({});
     expect(judged).toEqual(judge(junction, ready('ferry-junction').model!, 'live'));
     const goals = [goal('marks', { kind: 'not', of: { kind: 'mark-limit', most: 5 } })];
-    expect(judgeHere({ ...junction, goals }, NOTHING, 'live').ways).toEqual({});
+    expect(judgeHere({ ...junction, goals }, NOTHING).ways).toEqual({});
   });
 });
