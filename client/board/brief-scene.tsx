@@ -1,4 +1,5 @@
 import type { RoomState } from '../../shared/room/state.ts';
+import { aimsOf } from '../parts/aims.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { SheetPicture } from './sheet-picture.tsx';
@@ -7,7 +8,8 @@ import './brief-scene.css';
 
 /** The goal in one sentence, the sheet, and what must come true. */
 export function BriefScene({ room }: { readonly room: RoomState }) {
-  const { board, goals } = useWords();
+  const words = useWords();
+  const { board } = words;
   const current = useCurrentChallenge(room);
   if (!current) return <Head title={board.brief.soon} />;
   const { challenge, sentence } = current;
@@ -17,10 +19,10 @@ export function BriefScene({ room }: { readonly room: RoomState }) {
       <div className="brief">
         <SheetPicture challenge={challenge} label={sentence} />
         <section className="brief-side">
-          <h2>{board.brief.goals}</h2>
+          <h2>{challenge.play === 'predict' ? board.brief.asked : board.brief.goals}</h2>
           <ul className="brief-goals">
-            {challenge.goals.map((goal) => (
-              <li key={goal.id}>{goals.sentence(goal.formula, challenge.sheet, goal.start)}</li>
+            {aimsOf(challenge, words).map((aim) => (
+              <li key={aim.id}>{aim.sentence}</li>
             ))}
           </ul>
           <p className="brief-time">{board.brief.seconds(challenge.limits.time)}</p>

@@ -1,4 +1,4 @@
-import { Check, PencilLine, Play, Unplug } from 'lucide-react';
+import { Check, MessageCircleQuestionMark, PencilLine, Play, Unplug } from 'lucide-react';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
@@ -70,6 +70,7 @@ function useTime(room: RoomState): { readonly words: string; readonly left: numb
 
 const ICONS: Readonly<Record<Doing, IconShape>> = {
   drawing: PencilLine,
+  answering: MessageCircleQuestionMark,
   trying: Play,
   'handed-in': Check,
   away: Unplug,

@@ -18,7 +18,8 @@ export interface RunLogProps {
 export function RunLog({ staged, t, most }: RunLogProps) {
   const { board, actions } = useWords();
   const rem = useRem();
-  const { trace, challenge } = staged;
+  const { challenge } = staged;
+  const trace = staged.traces[0];
   if (!trace) return null;
   const read = trace.events.filter(
     (event): event is RunEventOf<'read'> => event.kind === 'read' && event.t <= t,

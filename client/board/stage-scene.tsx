@@ -1,12 +1,15 @@
 import { useEffect, useState } from 'react';
+import type { Answers } from '../../shared/documents/answers.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { ReplayView } from '../canvas/replay-view.tsx';
+import { AnswerRows } from '../parts/answer-rows.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf } from '../parts/figures.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
-import { type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
+import { hereOf, useDocument } from '../parts/use-document.ts';
+import { runFrom, type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { RunLog } from './run-log.tsx';
@@ -44,7 +47,7 @@ function Single({ room, staged }: { readonly room: RoomState; readonly staged: S
       <div className="stage-side">
         <Outcome room={room} staged={staged} duration={duration} />
         <OneWay staged={staged} />
-        {!room.standingsShown && <RunLogNow staged={staged} duration={duration} />}
+        {!room.standingsShown && !staged.answers && <RunLogNow staged={staged} duration={duration} />}
       </div>
       {room.standingsShown && <StandingsSide room={room} onStage={[staged.team.id]} />}
     </div>
@@ -52,10 +55,12 @@ function Single({ room, staged }: { readonly room: RoomState; readonly staged: S
 }
 
 /** Why a goal may be missed that the run on the board meets: the robot can also go another way. */
-function OneWay({ staged: { trace, judged } }: { readonly staged: Staged }) {
+function OneWay({ staged: { traces, judged } }: { readonly staged: Staged }) {
   const { board } = useWords();
-  if (!trace || judged.traces.length < 2) return null;
-  return <p className="one-way">{board.show.oneOf(judged.traces.length, trace.probability)}</p>;
+  const shown = traces.find(({ probability }) => probability < 1);
+  if (!shown) return null;
+  const ways = judged.traces.filter(({ start }) => start === shown.start).length;
+  return <p className="one-way">{board.show.oneOf(ways, shown.probability)}</p>;
 }
 
 function Heat({ room, stage }: { readonly room: RoomState; readonly stage: readonly Staged[] }) {
@@ -81,19 +86,19 @@ function Replay({ staged, duration }: { readonly staged: Staged; readonly durati
   const { board, emblems } = useWords();
   const timeAt = useStageTime(duration);
   const rem = useRem();
-  const { challenge, design, trace, team, entry } = staged;
+  const { challenge, design, traces, team, entry } = staged;
   return (
     <div className="stage-sheet" style={{ aspectRatio: `${challenge.sheet.w} / ${challenge.sheet.h}` }}>
       <ReplayView
         challenge={challenge}
         drawing={design.drawing}
-        traces={trace ? [trace] : []}
+        traces={traces}
         timeAt={timeAt}
         textSize={rem}
         pad={6}
         label={board.show.label(emblems.name(team.emblem), entry.number)}
       />
-      {!trace && <p className="stage-never">{board.show.neverStarted}</p>}
+      {traces.length === 0 && <p className="stage-never">{board.show.neverStarted}</p>}
     </div>
   );
 }
@@ -107,21 +112,39 @@ interface OutcomeProps {
 /** Goals turn as the run shows them; margins stand there at the end. */
 function Outcome({ room, staged, duration }: OutcomeProps) {
   const { board } = useWords();
-  const { challenge, judged, trace, entry } = staged;
+  const { challenge, judged, answers, entry } = staged;
   const t = useSlowTime(duration);
   const results = judged.verdict.goals.filter((result) => {
     const goal = challenge.goals.find((each) => each.id === result.id);
-    return !trace || (goal !== undefined && t >= seenAt(goal, trace) - 0.05);
+    const run = goal && runFrom(staged, goal.start);
+    return !run || t >= seenAt(goal, run) - 0.05;
   });
-  const ended = results.length === challenge.goals.length;
+  const ended = answers ? t >= duration - 0.05 : results.length === challenge.goals.length;
   return (
     <section className="outcome">
-      <GoalRows challenge={challenge} results={results} ways={judged.ways} iconSize="1.1em" />
+      {answers ? (
+        <Predicted staged={staged} answers={answers} told={ended} />
+      ) : (
+        <GoalRows challenge={challenge} results={results} ways={judged.ways} iconSize="1.1em" />
+      )}
       {room.standingsShown && ended && entry.verdict && (
         <p className="outcome-points">{board.show.points(entry.verdict.points)}</p>
       )}
     </section>
   );
+}
+
+interface PredictedProps {
+  readonly staged: Staged;
+  readonly answers: Answers;
+  /** Whether the run has shown by now what is right. */
+  readonly told: boolean;
+}
+
+function Predicted({ staged: { challenge, entry }, answers, told }: PredictedProps) {
+  const verdict = hereOf(useDocument('answers-verdict', entry.verdict?.document ?? null));
+  const known = told && verdict ? { verdict } : {};
+  return <AnswerRows challenge={challenge} answers={answers} {...known} iconSize="1.1em" short />;
 }
 
 const READINGS_SHOWN = 5;

@@ -1,7 +1,7 @@
 import { Check } from 'lucide-react';
 import { useEffect, useId, useMemo } from 'react';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { playableOnPages, type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
+import { type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { textIn } from '../../shared/wording/wording.ts';
 import { Icon } from '../parts/icon.tsx';
@@ -17,7 +17,7 @@ import './brief.css';
 export function BriefStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const { marked, mark } = useDesk();
-  const challenges = useMemo(() => readyChallenges(DEMO_KIT).filter(playableOnPages), []);
+  const challenges = useMemo(() => readyChallenges(DEMO_KIT), []);
   const current = room.rounds.at(-1)?.key ?? null;
   const building = room.building !== null && !room.building.ended;
   const first = current ?? challenges[0]?.key ?? null;

@@ -1,5 +1,6 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { textIn } from '../../shared/wording/wording.ts';
+import { aimsOf } from '../parts/aims.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import './challenge-detail.css';
@@ -11,7 +12,8 @@ export interface ChallengeDetailProps {
 
 /** A challenge as the teacher needs it: picture, goals, and what to say about it. */
 export function ChallengeDetail({ challenge, title }: ChallengeDetailProps) {
-  const { desk, goals } = useWords();
+  const words = useWords();
+  const { desk } = words;
   const locale = useLocale();
   const { sheet, kit, note } = challenge;
   return (
@@ -23,12 +25,12 @@ export function ChallengeDetail({ challenge, title }: ChallengeDetailProps) {
       <p>
         <strong>{desk.briefing.play(challenge.play)}.</strong> {desk.briefing.playSentence(challenge.play)}
       </p>
-      <h3>{desk.briefing.goals}</h3>
+      <h3>{challenge.play === 'predict' ? desk.briefing.asked : desk.briefing.goals}</h3>
       <ul className="brief-goals">
-        {challenge.goals.map((goal) => (
-          <li key={goal.id}>
-            {goals.sentence(goal.formula, sheet, goal.start)}
-            {!goal.must && <span className="desk-quiet"> {desk.briefing.also}</span>}
+        {aimsOf(challenge, words).map((aim) => (
+          <li key={aim.id}>
+            {aim.sentence}
+            {!aim.must && <span className="desk-quiet"> {desk.briefing.also}</span>}
           </li>
         ))}
       </ul>

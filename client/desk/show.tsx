@@ -1,5 +1,6 @@
 import { Columns2, ListOrdered } from 'lucide-react';
-import type { EntryId, RoomState, Team } from '../../shared/room/state.ts';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Entry, EntryId, RoomState, Team } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, entriesOf, entryOf } from '../parts/figures.ts';
@@ -15,7 +16,7 @@ import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { StagePanel } from './stage-panel.tsx';
-import { VerdictView } from './team-detail.tsx';
+import { PredictedWhy, VerdictView } from './team-detail.tsx';
 import { useTeamNumbers } from './team-numbers.ts';
 import './show.css';
 
@@ -145,13 +146,24 @@ function TeamRow({ room, team, place, stage }: TeamRowProps) {
 function StageWhy({ room }: { readonly room: RoomState }) {
   const entry = room.stage.length === 1 ? entryOf(room, room.stage[0]!) : undefined;
   const challenge = useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null);
-  const verdict = useDocument('verdict', entry?.verdict?.document ?? null);
-  const design = useDocument('design', entry?.design ?? null);
-  const ways = useWays(challenge.kind === 'here' ? challenge.value : null, design, verdict);
-  if (challenge.kind !== 'here' || verdict.kind !== 'here') return null;
+  if (!entry || challenge.kind !== 'here') return null;
+  const Why = challenge.value.play === 'predict' ? PredictedWhy : DrawnWhy;
   return (
     <div className="show-why">
-      <VerdictView challenge={challenge.value} verdict={verdict.value} ways={ways} withPoints />
+      <Why entry={entry} challenge={challenge.value} />
     </div>
   );
+}
+
+interface WhyProps {
+  readonly entry: Entry;
+  readonly challenge: Challenge;
+}
+
+function DrawnWhy({ entry, challenge }: WhyProps) {
+  const verdict = useDocument('verdict', entry.verdict?.document ?? null);
+  const design = useDocument('design', entry.design);
+  const ways = useWays(challenge, design, verdict);
+  if (verdict.kind !== 'here') return null;
+  return <VerdictView challenge={challenge} verdict={verdict.value} ways={ways} withPoints />;
 }

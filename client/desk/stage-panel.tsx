@@ -54,7 +54,7 @@ interface StageSheetProps {
 function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
   const { desk, emblems } = useWords();
   const timeAt = useStageTime(duration);
-  const { challenge, design, trace, judged, team, entry } = staged;
+  const { challenge, design, traces, answers, judged, team, entry } = staged;
   const ways = judged.traces.length;
   const name = desk.showing.entry(emblems.name(team.emblem), entry.number);
   return (
@@ -63,7 +63,7 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
         <ReplayView
           challenge={challenge}
           drawing={design.drawing}
-          traces={trace ? [trace] : []}
+          traces={traces}
           timeAt={timeAt}
           textSize={14}
           label={name}
@@ -74,7 +74,9 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
         <span className="desk-quiet">{desk.team.points(entry.verdict?.points ?? 0)}</span>
         {ways > 1 && <span className="desk-quiet">{desk.showing.runs(ways)}</span>}
       </figcaption>
-      {withGoals && <GoalRows challenge={challenge} results={judged.verdict.goals} ways={judged.ways} />}
+      {withGoals && !answers && (
+        <GoalRows challenge={challenge} results={judged.verdict.goals} ways={judged.ways} />
+      )}
     </figure>
   );
 }

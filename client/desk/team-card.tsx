@@ -35,7 +35,7 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
   const { room, team, challenge, picked, inTabOrder, onKey } = props;
   const { desk } = useWords();
   const pickTeam = useDesk((state) => state.pickTeam);
-  const drawing = useTeamDrawing(room, team.id);
+  const drawing = useTeamDrawing(room, team.id, challenge.play);
   const judged = useJudged(challenge, drawing?.design ?? null, 'idle');
   const doing = useLinkState((state) => state.doings[team.id]);
   const now = useServerTime(LOOK_EVERY);

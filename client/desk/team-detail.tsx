@@ -1,8 +1,10 @@
 import { Presentation } from 'lucide-react';
+import type { ReactNode } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
 import type { Entry, RoomState, Team } from '../../shared/room/state.ts';
+import { AnswerRows } from '../parts/answer-rows.tsx';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf, pointsSoFar } from '../parts/figures.ts';
@@ -13,7 +15,7 @@ import { useJudged, useWays } from '../parts/judging.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useDocument } from '../parts/use-document.ts';
+import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useTeamDrawing } from '../parts/use-drawings.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
@@ -45,6 +47,8 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
       <EntryTabs team={team} entries={entries} entry={entry} />
       {entry ? (
         <EntryView room={room} entry={entry} challenge={challenge} />
+      ) : challenge.play === 'predict' ? (
+        <BigPicture challenge={challenge} design={null} verdict={null} />
       ) : (
         <DraftView room={room} team={team} challenge={challenge} />
       )}
@@ -83,7 +87,7 @@ function EntryTabs({ team, entries, entry }: TabsProps) {
 
 function DraftView({ room, team, challenge }: TeamDetailProps) {
   const { desk } = useWords();
-  const drawing = useTeamDrawing(room, team.id);
+  const drawing = useTeamDrawing(room, team.id, challenge.play);
   const judged = useJudged(challenge, drawing?.design ?? null);
   return (
     <>
@@ -105,27 +109,50 @@ interface EntryViewProps {
 
 function EntryView({ room, entry, challenge }: EntryViewProps) {
   const { desk } = useWords();
+  const when = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(entry.at);
+  const line = (
+    <div className="entry-line">
+      <span>
+        {when}
+        {entry.late && `, ${desk.team.late}`}
+        {', '}
+        <strong>{outcomeOf(entry, desk.team)}</strong>
+      </span>
+      <StageButton room={room} entry={entry} />
+      {entry.unjudged && <JudgeAgain entry={entry} />}
+    </div>
+  );
+  if (challenge.play === 'predict')
+    return (
+      <>
+        <BigPicture challenge={challenge} design={null} verdict={null} />
+        {line}
+        <PredictedWhy entry={entry} challenge={challenge} />
+      </>
+    );
+  return <DrawnEntry entry={entry} challenge={challenge} line={line} />;
+}
+
+interface EntryProps {
+  readonly entry: Entry;
+  readonly challenge: Challenge;
+}
+
+/** What a team predicted, and which answers are right. */
+export function PredictedWhy({ entry, challenge }: EntryProps) {
+  const answers = hereOf(useDocument('answers', entry.design));
+  const verdict = hereOf(useDocument('answers-verdict', entry.verdict?.document ?? null));
+  return answers && <AnswerRows challenge={challenge} answers={answers} verdict={verdict ?? undefined} />;
+}
+
+function DrawnEntry({ entry, challenge, line }: EntryProps & { readonly line: ReactNode }) {
   const design = useDocument('design', entry.design);
   const verdict = useDocument('verdict', entry.verdict?.document ?? null);
   const ways = useWays(challenge, design, verdict);
-  const when = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(entry.at);
   return (
     <>
-      <BigPicture
-        challenge={challenge}
-        design={design.kind === 'here' ? design.value : null}
-        verdict={verdict.kind === 'here' ? verdict.value : null}
-      />
-      <div className="entry-line">
-        <span>
-          {when}
-          {entry.late && `, ${desk.team.late}`}
-          {', '}
-          <strong>{outcomeOf(entry, desk.team)}</strong>
-        </span>
-        <StageButton room={room} entry={entry} />
-        {entry.unjudged && <JudgeAgain entry={entry} />}
-      </div>
+      <BigPicture challenge={challenge} design={hereOf(design)} verdict={hereOf(verdict)} />
+      {line}
       {verdict.kind === 'refused' && <Refused refusal={verdict.refusal} />}
       {verdict.kind === 'here' && (
         <VerdictView challenge={challenge} verdict={verdict.value} ways={ways} withPoints />

@@ -1,9 +1,7 @@
 import { useEffect, useState } from 'react';
 import type * as z from 'zod/mini';
-import { Challenge } from '../../shared/documents/challenge.ts';
-import { Design } from '../../shared/documents/design.ts';
+import { DOCUMENT_SCHEMAS, type DocumentBodies, type DocumentKind } from '../../shared/documents/kinds.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
-import { Verdict } from '../../shared/documents/verdict.ts';
 import type { DocumentId } from '../../shared/room/state.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import type { Link } from '../link/connect.ts';
@@ -15,13 +13,7 @@ export type Loaded<T> =
   | { readonly kind: 'here'; readonly value: T }
   | { readonly kind: 'refused'; readonly refusal: WireRefusal };
 
-const SCHEMAS = { challenge: Challenge, design: Design, verdict: Verdict } as const;
-interface Bodies {
-  readonly challenge: Challenge;
-  readonly design: Design;
-  readonly verdict: Verdict;
-}
-export type DocumentKind = keyof Bodies;
+export const hereOf = <T>(loaded: Loaded<T>): T | null => (loaded.kind === 'here' ? loaded.value : null);
 
 /** Parsed documents by id: they never change, so equal ids give the same object to every component. */
 const parsed = new Map<DocumentId, unknown>();
@@ -31,12 +23,12 @@ export async function loadDocument<K extends DocumentKind>(
   link: Link,
   kind: K,
   id: DocumentId,
-): Promise<Loaded<Bodies[K]>> {
+): Promise<Loaded<DocumentBodies[K]>> {
   const known = parsed.get(id);
-  if (known) return { kind: 'here', value: known as Bodies[K] };
+  if (known) return { kind: 'here', value: known as DocumentBodies[K] };
   const fetched = await link.fetchDocument(id);
   if (!fetched.ok) return { kind: 'refused', refusal: fetched.refusal };
-  const schema = SCHEMAS[kind] as unknown as z.ZodMiniType<Bodies[K], unknown>;
+  const schema = DOCUMENT_SCHEMAS[kind] as unknown as z.ZodMiniType<DocumentBodies[K], unknown>;
   const read = parseDocument(schema, fetched.body);
   if (!read.ok) {
     const problem = read.problems[0];
@@ -52,10 +44,13 @@ export async function loadDocument<K extends DocumentKind>(
 }
 
 /** A document for a component; null for "none yet". Tries again when the link comes back. */
-export function useDocument<K extends DocumentKind>(kind: K, id: DocumentId | null): Loaded<Bodies[K]> {
+export function useDocument<K extends DocumentKind>(
+  kind: K,
+  id: DocumentId | null,
+): Loaded<DocumentBodies[K]> {
   const link = useLink();
   const live = useLinkState((state) => state.status.kind === 'live');
-  const [loaded, setLoaded] = useState<{ id: DocumentId; result: Loaded<Bodies[K]> } | null>(null);
+  const [loaded, setLoaded] = useState<{ id: DocumentId; result: Loaded<DocumentBodies[K]> } | null>(null);
   const here = id !== null && parsed.has(id);
   useEffect(() => {
     if (id === null || here || !live) return;
@@ -66,6 +61,6 @@ export function useDocument<K extends DocumentKind>(kind: K, id: DocumentId | nu
     };
   }, [link, kind, id, here, live]);
   if (id === null) return { kind: 'none' };
-  if (here) return { kind: 'here', value: parsed.get(id) as Bodies[K] };
+  if (here) return { kind: 'here', value: parsed.get(id) as DocumentBodies[K] };
   return loaded?.id === id ? loaded.result : { kind: 'loading' };
 }

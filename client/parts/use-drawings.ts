@@ -1,3 +1,4 @@
+import type { Play } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
 import type { RoomState, TeamId } from '../../shared/room/state.ts';
@@ -25,10 +26,12 @@ export interface TeamDrawing {
 }
 
 /** The newest drawing of a team that this page may see: its draft, or what it handed in last. */
-export function useTeamDrawing(room: RoomState, team: TeamId): TeamDrawing | null {
+export function useTeamDrawing(room: RoomState, team: TeamId, play: Play): TeamDrawing | null {
   const draft = useLinkState((state) => state.drafts[team]);
   const last = entriesOf(room, team).at(-1);
-  const entry = useDocument('design', draft ? null : (last?.design ?? null));
+  // Where answers are handed in there is no drawing.
+  const isDrawn = play !== 'predict';
+  const entry = useDocument('design', isDrawn && !draft ? (last?.design ?? null) : null);
   const drawn = draft && draft.round === currentRound(room) ? draftDesign(draft.design) : null;
   if (drawn) return { design: drawn, from: 'draft' };
   return entry.kind === 'here' ? { design: entry.value, from: 'entry' } : null;

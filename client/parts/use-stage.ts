@@ -1,6 +1,7 @@
 import { useCallback, useMemo } from 'react';
+import type { Answers } from '../../shared/documents/answers.ts';
 import type { Challenge } from '../../shared/documents/challenge.ts';
-import type { Design } from '../../shared/documents/design.ts';
+import { type Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { durationOf } from '../../shared/picture/replay.ts';
@@ -9,7 +10,7 @@ import type { StageClock } from '../../shared/wire/protocol.ts';
 import { entryOf, teamOf } from './figures.ts';
 import type { JudgedHere } from './judge-here.ts';
 import { useJudged } from './judging.ts';
-import { type Loaded, useDocument } from './use-document.ts';
+import { hereOf, useDocument } from './use-document.ts';
 import { useLink, useLinkState } from './use-link.tsx';
 
 /** An entry on the stage with everything that its replay shows. */
@@ -17,11 +18,14 @@ export interface Staged {
   readonly entry: Entry;
   readonly team: Team;
   readonly challenge: Challenge;
+  /** Empty where all is given and predicted. */
   readonly design: Design;
+  /** What the team predicted; null where it drew. */
+  readonly answers: Answers | null;
   /** Worked out on this page: the engine is the server's. */
   readonly judged: JudgedHere;
-  /** The run that is shown: the likeliest. Absent where the robot never started. */
-  readonly trace: Trace | undefined;
+  /** The runs that are shown: the likeliest from each berth. None where the robot never started. */
+  readonly traces: readonly Trace[];
 }
 
 /** One or two entries, or none; null while documents are on their way. */
@@ -40,26 +44,35 @@ function useStaged(room: RoomState, id: EntryId | undefined): Staged | 'none' | 
   const challenge = hereOf(
     useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null),
   );
-  const design = hereOf(useDocument('design', entry?.design ?? null));
+  const isPredicted = challenge?.play === 'predict';
+  const answers = hereOf(useDocument('answers', isPredicted ? (entry?.design ?? null) : null));
+  const drawn = hereOf(useDocument('design', challenge && !isPredicted ? (entry?.design ?? null) : null));
+  const design = isPredicted ? EMPTY_DESIGN : drawn;
   const judged = useJudged(challenge, design);
   return useMemo(() => {
     if (!entry || !team) return 'none';
-    if (!challenge || !design || !judged) return 'loading';
-    return { entry, team, challenge, design, judged, trace: likeliest(judged.traces) };
-  }, [entry, team, challenge, design, judged]);
+    if (!challenge || !design || !judged || (isPredicted && !answers)) return 'loading';
+    return { entry, team, challenge, design, answers, judged, traces: likeliest(judged.traces) };
+  }, [entry, team, challenge, design, isPredicted, answers, judged]);
 }
 
-const hereOf = <T>(loaded: Loaded<T>): T | null => (loaded.kind === 'here' ? loaded.value : null);
+/** The likeliest run from each berth, in the order of the berths. */
+function likeliest(traces: readonly Trace[]): Trace[] {
+  const best = new Map<Trace['start'], Trace>();
+  for (const trace of traces)
+    if ((best.get(trace.start)?.probability ?? 0) < trace.probability) best.set(trace.start, trace);
+  return [...best.values()];
+}
 
-const likeliest = (traces: readonly Trace[]): Trace | undefined =>
-  traces.reduce<Trace | undefined>(
-    (best, trace) => (best && best.probability >= trace.probability ? best : trace),
-    undefined,
-  );
+/** The run that a goal about this berth is about; a goal about none is about the first. */
+export const runFrom = (
+  { traces }: Pick<Staged, 'traces'>,
+  start: Trace['start'] | undefined,
+): Trace | undefined => traces.find((trace) => trace.start === start) ?? traces[0];
 
 /** Until every robot on the stage has ended. */
 export const stageDuration = (stage: readonly Staged[]): Seconds =>
-  Math.max(0, ...stage.map(({ trace }) => (trace ? durationOf(trace) : 0)));
+  Math.max(0, ...stage.flatMap(({ traces }) => traces.map(durationOf)));
 
 /** The clock of a new stage: at the beginning, and waiting. */
 export const RESTING: Omit<StageClock, 'since'> = { playing: false, speed: 1, at: 0 };

@@ -3,6 +3,7 @@ import { currentRound, teamOf } from '../parts/figures.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
 import { BuildScreen } from './build/build-screen.tsx';
+import { PredictScreen } from './predict/predict-screen.tsx';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
@@ -30,8 +31,9 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   if (challenge.kind !== 'here') return <WaitingScreen team={team} />;
   if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge.value} />;
   if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge.value} />;
+  const Screen = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
   return (
-    <BuildScreen
+    <Screen
       key={`${room.id} ${team.id} ${round}`}
       room={room}
       team={team}

@@ -116,7 +116,8 @@ export class EntryJudge {
     const design = entry.design && (await log.document(id, entry.design));
     if (!challenge || !design) throw new Error(`a document of entry ${entry.id} is missing`);
     const judged = await judging.judge({ challenge: challenge.body, design: design.body });
-    const document = storedDocument('verdict', judged.verdict);
+    const kind = design.kind === 'answers' ? 'answers-verdict' : 'verdict';
+    const document = storedDocument(kind, judged.verdict);
     const { points, met } = judged;
     const command = { kind: 'judge', entry: entry.id, document: document.id, points, met } as const;
     await this.#carryOut(room, command, [document]);

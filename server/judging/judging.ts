@@ -3,6 +3,7 @@ import { Piscina } from 'piscina';
 /** Documents in their file form, as JSON text: what crosses to a worker is one string each. */
 export interface JudgeTask {
   readonly challenge: string;
+  /** Answers where the challenge is predicted. */
   readonly design: string;
 }
 

@@ -1,3 +1,4 @@
+import type { DocumentKind } from '../../shared/documents/kinds.ts';
 import type { Millis } from '../../shared/geometry/units.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import type { DocumentId, RoomId, TeamId } from '../../shared/room/state.ts';
@@ -7,8 +8,6 @@ import type { Answer, CommandId } from '../../shared/wire/protocol.ts';
  * Where rooms are kept. One append is one transaction: its events, documents, seats and the answer to
  * the command stand together or not at all, and a resolved promise means that they outlive a crash.
  */
-
-export type DocumentKind = 'challenge' | 'design' | 'verdict';
 
 export interface StoredDocument {
   readonly id: DocumentId;

@@ -1,4 +1,4 @@
-import type { DocumentKind } from './event-log.ts';
+import type { DocumentKind } from '../../shared/documents/kinds.ts';
 
 /**
  * The tables as queries see them. Events, documents and answers are only ever inserted. `sum` is that

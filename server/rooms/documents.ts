@@ -1,9 +1,11 @@
 import { createHash } from 'node:crypto';
 import type * as z from 'zod/mini';
+import { Answers } from '../../shared/documents/answers.ts';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
+import type { DocumentKind } from '../../shared/documents/kinds.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
-import type { DocumentKind, StoredDocument } from '../log/event-log.ts';
+import type { StoredDocument } from '../log/event-log.ts';
 
 /** JSON with the keys of every object in order of their code units, so that equal values are equal text. */
 export function canonicalJson(value: unknown): string {
@@ -28,6 +30,7 @@ const stored =
   (value: T): StoredDocument =>
     storedDocument(kind, writeDocument(schema, value));
 
+export const storedAnswers = stored<Answers>('answers', Answers);
 export const storedDesign = stored<Design>('design', Design);
 export const storedChallenge = stored<Challenge>('challenge', Challenge);
 

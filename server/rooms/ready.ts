@@ -1,10 +1,10 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { playableOnPages, readyChallenges } from '../../shared/library/ready.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
 
 const PLAYABLE: ReadonlyMap<string, Challenge> = new Map(
   readyChallenges(DEMO_KIT).flatMap((ready) =>
-    ready.playable && playableOnPages(ready) ? [[ready.key, ready.challenge] as const] : [],
+    ready.playable ? [[ready.key, ready.challenge] as const] : [],
   ),
 );
 

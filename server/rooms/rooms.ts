@@ -4,10 +4,10 @@ import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/even
 import { mayRead } from '../../shared/room/seen.ts';
 import type { TeamId } from '../../shared/room/state.ts';
 import type { Answer, ClientCommand, Fetched, RoomInList, WireRefusal } from '../../shared/wire/protocol.ts';
-import { checkDesign } from '../../shared/wire/schemas.ts';
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
-import { storedChallenge, storedDesign, withoutTeachersPart } from './documents.ts';
+import { storedChallenge, withoutTeachersPart } from './documents.ts';
+import { type HandIn, handedIn } from './handed-in.ts';
 import type { LiveRoom } from './live-room.ts';
 import { OpenRooms } from './open-rooms.ts';
 import type { OpenRoom } from './outlet.ts';
@@ -106,12 +106,8 @@ export class Rooms extends OpenRooms {
   /** A client's command, whose form has been checked. */
   async take(room: LiveRoom, seat: Seat, { id, ask }: ClientCommand): Promise<Answer> {
     try {
-      if (ask.kind === 'hand-in') {
-        const design = checkDesign(ask.design);
-        if (!design.ok) return design;
-        const document = storedDesign(design.value);
-        const command = { kind: ask.kind, round: ask.round, entry: nanoid(10), design: document.id };
-        return await room.carryOut({ seat, id, command, documents: [document] });
+      if (ask.kind === 'hand-in' || ask.kind === 'hand-in-answers') {
+        return await this.#handIn(room, seat, id, ask);
       }
       if (ask.kind === 'choose-challenge') {
         const challenge = this.parts.challenge(ask.key);
@@ -125,6 +121,25 @@ export class Rooms extends OpenRooms {
       this.parts.trouble(`command ${ask.kind}`, error);
       return refused(troubleOf(error));
     }
+  }
+
+  async #handIn(room: LiveRoom, seat: Seat, id: string, ask: HandIn): Promise<Answer> {
+    const checked = handedIn(ask);
+    if (!checked.ok) return checked;
+    const document = checked.value;
+    const isPredicted = await this.#isPredicted(room, ask.round);
+    if (isPredicted !== undefined && isPredicted !== (document.kind === 'answers')) {
+      return refused({ code: 'bad-form', path: 'ask', problem: 'other-way-to-play' });
+    }
+    const command = { kind: 'hand-in', round: ask.round, entry: nanoid(10), design: document.id } as const;
+    return room.carryOut({ seat, id, command, documents: [document] });
+  }
+
+  /** Whether answers are handed in in this round; undefined where there is no such round. */
+  async #isPredicted(room: LiveRoom, round: number): Promise<boolean | undefined> {
+    const { id, rounds } = room.state;
+    const challenge = rounds[round] && (await this.parts.log.document(id, rounds[round].challenge));
+    return challenge && (JSON.parse(challenge.body) as { play?: unknown }).play === 'predict';
   }
 
   /** A document of the room, for those who may read it; teams don't get the teacher's part of a challenge. */

@@ -1,4 +1,4 @@
-import type { Challenge, Play } from '../documents/challenge.ts';
+import type { Challenge } from '../documents/challenge.ts';
 import type { Action, Kit } from '../documents/kit.ts';
 import { DEMO_KIT } from '../kit/demo-kit.ts';
 import { RECIPES } from './challenges/index.ts';
@@ -69,10 +69,3 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
   const par = asMade ? 'known' : 'not-known';
   return { key, topic, title, playable: true, challenge, par };
 }
-
-/** The ways to play that the pages can play. */
-const ON_PAGES: ReadonlySet<Play> = new Set(['draw', 'fill-in', 'mend']);
-
-/** Whether a room can play it: the chart has its actions, and the pages its way to play. */
-export const playableOnPages = (ready: ReadyChallenge): boolean =>
-  ready.playable && ON_PAGES.has(ready.challenge.play);

@@ -1,3 +1,4 @@
+import type { DocumentKind } from '../documents/kinds.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
@@ -66,7 +67,9 @@ export type ClientAsk =
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** `design` in its file form. */
-  | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown };
+  | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown }
+  /** Where the challenge is predicted; `answers` in their file form. */
+  | { readonly kind: 'hand-in-answers'; readonly round: number; readonly answers: unknown };
 
 export interface ClientCommand {
   readonly version: number;
@@ -134,7 +137,7 @@ export type Welcome =
   | { readonly ok: false; readonly refusal: WireRefusal };
 
 export type Fetched =
-  | { readonly ok: true; readonly kind: 'challenge' | 'design' | 'verdict'; readonly body: unknown }
+  | { readonly ok: true; readonly kind: DocumentKind; readonly body: unknown }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
 /** How long pages may take to come back, spread over it so that they don't come all at once, ms. */
@@ -143,7 +146,7 @@ export interface Ending {
 }
 
 /** What a team is doing, as one word on the board. */
-export type Doing = 'drawing' | 'trying' | 'handed-in' | 'away';
+export type Doing = 'drawing' | 'answering' | 'trying' | 'handed-in' | 'away';
 
 /** The stage's clock: where the replay stands. `at` is run time in s when server time was `since`. */
 export interface StageClock {

@@ -1,8 +1,6 @@
 import * as z from 'zod/mini';
-import { Challenge } from '../documents/challenge.ts';
-import { Design } from '../documents/design.ts';
+import { DOCUMENT_KINDS, DOCUMENT_SCHEMAS, type DocumentKind } from '../documents/kinds.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
-import { Verdict } from '../documents/verdict.ts';
 import { stateOf } from '../room/apply.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { EMBLEMS, PHASES } from '../room/state.ts';
@@ -81,7 +79,7 @@ const Event = z.discriminatedUnion('version', [
 
 const Document = z.strictObject({
   id: DocId,
-  kind: z.enum(['challenge', 'design', 'verdict']),
+  kind: z.enum(DOCUMENT_KINDS),
   body: z.unknown(),
 });
 
@@ -94,7 +92,7 @@ const Form = z.strictObject({
 
 export interface FiledDocument {
   readonly id: string;
-  readonly kind: 'challenge' | 'design' | 'verdict';
+  readonly kind: DocumentKind;
   readonly body: unknown;
 }
 
@@ -105,7 +103,6 @@ export interface RoomFile {
   readonly documents: readonly FiledDocument[];
 }
 
-const SCHEMAS = { challenge: Challenge, design: Design, verdict: Verdict };
 const bad = (path: string, problem: string): Checked<never> => ({
   ok: false,
   refusal: { code: 'bad-form', path, problem },
@@ -113,12 +110,17 @@ const bad = (path: string, problem: string): Checked<never> => ({
 
 /** A document's body read and written again: what is left is exactly its schema's file form. */
 export function cleanBody({ kind, body }: FiledDocument): Checked<unknown> {
-  const schema = SCHEMAS[kind] as z.ZodMiniType<unknown, unknown>;
+  const schema = DOCUMENT_SCHEMAS[kind] as z.ZodMiniType<unknown, unknown>;
   const parsed = parseDocument(schema, body);
   if (parsed.ok) return { ok: true, value: writeDocument(schema, parsed.value) };
   const first = parsed.problems[0];
   return bad(['body', ...(first?.path ?? [])].join('.'), first?.code ?? 'invalid');
 }
+
+/** The kinds that a reference may be of, the usual one first. */
+const CHALLENGES: readonly DocumentKind[] = ['challenge'];
+const HANDED_IN: readonly DocumentKind[] = ['design', 'answers'];
+const VERDICTS: readonly DocumentKind[] = ['verdict', 'answers-verdict'];
 
 /**
  * Reads a room file: form, numbering without holes, and that every document that an event speaks of is
@@ -135,11 +137,11 @@ export function checkRoomFile(input: unknown): Checked<RoomFile> {
   if (!state) return bad('events.0.fact', 'room-not-opened');
   const kinds = new Map(documents.map((d) => [d.id, d.kind]));
   const wanted = [
-    ...state.rounds.map((round) => [round.challenge, 'challenge'] as const),
-    ...state.entries.map((entry) => [entry.design, 'design'] as const),
-    ...state.entries.flatMap((e) => (e.verdict ? [[e.verdict.document, 'verdict'] as const] : [])),
+    ...state.rounds.map((round) => [round.challenge, CHALLENGES] as const),
+    ...state.entries.map((entry) => [entry.design, HANDED_IN] as const),
+    ...state.entries.flatMap((e) => (e.verdict ? [[e.verdict.document, VERDICTS] as const] : [])),
   ];
-  const missing = wanted.find(([id, kind]) => id === null || kinds.get(id) !== kind);
-  if (missing) return bad('documents', `missing-${missing[1]}`);
+  const missing = wanted.find(([id, these]) => id === null || !these.some((kind) => kinds.get(id) === kind));
+  if (missing) return bad('documents', `missing-${missing[1][0]}`);
   return { ok: true, value: { ...form.value, events } };
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { Answers } from '../documents/answers.ts';
 import { Design } from '../documents/design.ts';
 import { parseDocument } from '../documents/values.ts';
 import { EMBLEMS, PHASES } from '../room/state.ts';
@@ -53,6 +54,7 @@ const Ask = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ kind: z.literal('judge-again'), entry: Token }),
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
+  z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),
 ]);
 
 const Version = z.int();
@@ -72,7 +74,7 @@ const LatestForm = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('draft'), round: Round, design: z.unknown() }),
   z.strictObject({
     kind: z.literal('doing'),
-    doing: z.enum(['drawing', 'trying', 'handed-in', 'away']),
+    doing: z.enum(['drawing', 'answering', 'trying', 'handed-in', 'away']),
   }),
   z.strictObject({
     kind: z.literal('stage-clock'),
@@ -143,11 +145,14 @@ export const checkLatest = (input: unknown): Checked<LatestUp> => checkMessage(L
 export const checkHandshake = (input: unknown): Checked<Handshake> => checkMessage(Shake, input, false);
 export const checkDocumentId = (input: unknown): Checked<string> => checkMessage(Token, input, false);
 
-/** A drawing in its file form: size, then form. The value is the form in memory. */
-export function checkDesign(input: unknown): Checked<Design> {
+/** What is handed in, in its file form: size, then form. The value is the form in memory. */
+function checkHandedIn<T>(name: string, form: z.ZodMiniType<T, unknown>, input: unknown): Checked<T> {
   const size = checkSize(input, LIMITS.designBytes);
   if (!size.ok) return size;
-  const design = checkForm(Design, input);
-  if (design.ok || design.refusal.code !== 'bad-form') return design;
-  return badForm(['design', design.refusal.path].filter(Boolean), design.refusal.problem);
+  const read = checkForm(form, input);
+  if (read.ok || read.refusal.code !== 'bad-form') return read;
+  return badForm([name, read.refusal.path].filter(Boolean), read.refusal.problem);
 }
+
+export const checkDesign = (input: unknown): Checked<Design> => checkHandedIn('design', Design, input);
+export const checkAnswers = (input: unknown): Checked<Answers> => checkHandedIn('answers', Answers, input);

@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
 import { type Watched, watchedPage } from './browser.ts';
@@ -26,25 +27,35 @@ export async function tabletIn(
 export const tool = (page: Page, name: string): Promise<void> =>
   page.locator('.tools').getByText(name, { exact: true }).click();
 
+/** What the browser keeps of a team's work, in its file form. */
+const onShelf = (page: Page): Promise<unknown> =>
+  page.evaluate(
+    () =>
+      new Promise<unknown>((resolve, reject) => {
+        const opening = indexedDB.open('harbour-lines');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const all = db.transaction('drafts').objectStore('drafts').getAll();
+          all.onsuccess = () => {
+            db.close();
+            resolve(all.result.at(-1));
+          };
+        };
+      }),
+  );
+
+/** Waits until the browser keeps so many answers. */
+export const keptAnswers = (page: Page, count: number): Promise<void> =>
+  expect
+    .poll(async () => ((await onShelf(page)) as { answers?: unknown[] } | undefined)?.answers?.length)
+    .toBe(count);
+
 /** The draft that the browser keeps, once it is as wanted. */
 export async function kept(page: Page, wanted: (design: Design) => boolean): Promise<Design> {
   const end = Date.now() + 5000;
   for (;;) {
-    const raw = await page.evaluate(
-      () =>
-        new Promise<unknown>((resolve, reject) => {
-          const opening = indexedDB.open('harbour-lines');
-          opening.onerror = () => reject(opening.error);
-          opening.onsuccess = () => {
-            const db = opening.result;
-            const all = db.transaction('drafts').objectStore('drafts').getAll();
-            all.onsuccess = () => {
-              db.close();
-              resolve(all.result.at(-1));
-            };
-          };
-        }),
-    );
+    const raw = await onShelf(page);
     const read = parseDocument(Design, raw);
     if (read.ok && wanted(read.value)) return read.value;
     if (Date.now() > end) throw new Error(`the draft never became as wanted: ${JSON.stringify(raw)}`);

@@ -2,26 +2,35 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { type JudgeTask, type Judging, startJudging } from '../../server/judging/judging.ts';
 import judgeEntry from '../../server/judging/worker.ts';
-import { storedChallenge, storedDesign } from '../../server/rooms/documents.ts';
+import type { StoredDocument } from '../../server/log/event-log.ts';
+import { storedAnswers, storedChallenge, storedDesign } from '../../server/rooms/documents.ts';
+import { NO_ANSWERS } from '../../shared/documents/answers.ts';
+import type { Challenge } from '../../shared/documents/challenge.ts';
 import { EMPTY_DESIGN } from '../../shared/documents/design.ts';
+import { answerKey } from '../../shared/judge/predict.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 
-/** Sound, faulty and empty drawings of ready challenges, as rooms keep them. */
+/** What may be handed in: sound, faulty and empty drawings, or answers where the challenge is predicted. */
+function handedIn(challenge: Challenge): Record<string, StoredDocument> {
+  if (challenge.play === 'predict') {
+    const key = [...answerKey(challenge)].map(([question, says]) => ({ question, says }));
+    return { sound: storedAnswers({ version: 1, answers: key }), empty: storedAnswers(NO_ANSWERS) };
+  }
+  return {
+    ...(challenge.model && { sound: storedDesign(challenge.model) }),
+    ...(challenge.begin && { faulty: storedDesign(challenge.begin) }),
+    empty: storedDesign(EMPTY_DESIGN),
+  };
+}
+
+/** Ready challenges with what may be handed in for them, as rooms keep it. */
 const TASKS: readonly (readonly [string, JudgeTask])[] = readyChallenges(DEMO_KIT).flatMap((ready) => {
   if (!ready.playable) return [];
-  const { challenge } = ready;
-  const designs = { sound: challenge.model, faulty: challenge.begin, empty: EMPTY_DESIGN };
-  return Object.entries(designs).flatMap(([name, design]) =>
-    design
-      ? [
-          [
-            `${ready.key}, ${name}`,
-            { challenge: storedChallenge(challenge).body, design: storedDesign(design).body },
-          ],
-        ]
-      : [],
-  ) as [string, JudgeTask][];
+  const challenge = storedChallenge(ready.challenge).body;
+  return Object.entries(handedIn(ready.challenge)).map(
+    ([name, { body }]) => [`${ready.key}, ${name}`, { challenge, design: body }] as const,
+  );
 });
 
 const pool = startJudging({

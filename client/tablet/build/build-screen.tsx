@@ -1,20 +1,22 @@
-import { MonitorUp } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { Design } from '../../../shared/documents/design.ts';
+import { writeDocument } from '../../../shared/documents/values.ts';
 import type { RoomState, Team } from '../../../shared/room/state.ts';
-import type { Doing } from '../../../shared/wire/protocol.ts';
+import type { ClientAsk, Doing } from '../../../shared/wire/protocol.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { entriesOf } from '../../parts/figures.ts';
-import { Icon } from '../../parts/icon.tsx';
 import { warmUpJudging } from '../../parts/judging.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { DrawnEntry } from '../handing/drawn-entry.tsx';
 import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
 import { HandInDialog } from '../handing/hand-in.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
 import { TryIt } from '../trying/try-it.tsx';
 import { Foot } from './foot.tsx';
 import { GoalsHead } from './goals-head.tsx';
+import { LookHere } from './look-here.tsx';
 import type { DrawingSession } from './session.ts';
 import { Surface } from './surface.tsx';
 import { TimeLeft } from './time-left.tsx';
@@ -41,6 +43,12 @@ export function BuildScreen(props: BuildScreenProps) {
   return session && <Workbench {...props} session={session} />;
 }
 
+const handedIn = ({ editor }: DrawingSession, round: number): ClientAsk => ({
+  kind: 'hand-in',
+  round,
+  design: writeDocument(Design, editor.design),
+});
+
 type Open = 'trying' | 'handing-in' | 'entries' | null;
 
 function Workbench({
@@ -50,6 +58,7 @@ function Workbench({
   challenge,
   session,
 }: BuildScreenProps & { session: DrawingSession }) {
+  const { handing } = useWords().tablet;
   const [open, setOpen] = useState<Open>(null);
   // A dialog also says that it closes when another one has taken its place.
   const closed = (which: Open) => setOpen((now) => (now === which ? null : now));
@@ -59,7 +68,7 @@ function Workbench({
   // A stroke in progress is finished before the tablet rests.
   const resting = room.lookHere && !fingerDown;
   const entries = entriesOf(room, team.id, round);
-  const sending = useHandIn(session, round, entries.length);
+  const sending = useHandIn(() => handedIn(session, round), entries.length);
   useKeys(session, resting || open !== null);
   useDoing(open === 'trying' ? 'trying' : entries.length > 0 ? 'handed-in' : 'drawing', session);
 
@@ -110,28 +119,24 @@ function Workbench({
       />
       <EntriesDialog
         open={open === 'entries'}
-        challenge={challenge}
+        title={handing.entriesTitle}
+        closeWord={handing.close}
         entries={entries}
         sending={sending}
-        onTakeUp={session.replace}
         onClose={() => closed('entries')}
+        view={(entry, close) => (
+          <DrawnEntry
+            entry={entry}
+            challenge={challenge}
+            onTakeUp={(design) => {
+              session.replace(design);
+              close();
+            }}
+          />
+        )}
       />
       {resting && <LookHere />}
     </main>
-  );
-}
-
-/** Over everything, calmly: the drawing stays in sight under it. */
-function LookHere() {
-  const { building } = useWords().tablet;
-  return (
-    <div className="look-here" role="alert">
-      <p className="look-here-word">
-        <Icon of={MonitorUp} size={56} />
-        {building.lookHere}
-      </p>
-      <p className="look-here-note">{building.lookHereNote}</p>
-    </div>
   );
 }
 

@@ -1,4 +1,5 @@
 import { createStore, get, set, type UseStore } from 'idb-keyval';
+import type * as z from 'zod/mini';
 import { Design } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import type { RoomId, TeamId } from '../../../shared/room/state.ts';
@@ -18,25 +19,30 @@ const shelf = (): UseStore => {
   return opened;
 };
 
-/** A draft from its file form; anything else is no draft. */
-export function readDraft(raw: unknown): Design | null {
-  const read = parseDocument(Design, raw);
+/** What a browser may keep for a team, by the form of it. */
+type Form<T> = z.ZodMiniType<T, unknown>;
+
+/** A drawing from its file form; anything else is no drawing. */
+export const readDraft = (raw: unknown): Design | null => readAs(Design, raw);
+
+function readAs<T>(form: Form<T>, raw: unknown): T | null {
+  const read = parseDocument(form, raw);
   return read.ok ? read.value : null;
 }
 
-/** The draft that this browser kept, or null. A browser without storage has none and still works. */
-export async function keptDraft(place: DraftPlace): Promise<Design | null> {
+/** What this browser kept in that form, or null. A browser without storage has none and still works. */
+export async function keptDraft<T>(form: Form<T>, place: DraftPlace): Promise<T | null> {
   try {
-    return readDraft(await get<unknown>(keyOf(place), shelf()));
+    return readAs(form, await get<unknown>(keyOf(place), shelf()));
   } catch {
     return null;
   }
 }
 
-/** Keeps a draft in this browser. Resolves to whether it could. */
-export async function keepDraft(place: DraftPlace, design: Design): Promise<boolean> {
+/** Keeps a drawing or answers in this browser. Resolves to whether it could. */
+export async function keepDraft<T>(form: Form<T>, place: DraftPlace, value: T): Promise<boolean> {
   try {
-    await set(keyOf(place), writeDocument(Design, design), shelf());
+    await set(keyOf(place), writeDocument(form, value), shelf());
     return true;
   } catch {
     return false;

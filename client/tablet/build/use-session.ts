@@ -45,7 +45,7 @@ export function useSession(challenge: Challenge, place: DraftPlace): DrawingSess
   useEffect(() => {
     let here = true;
     const context = contextOf(challenge);
-    void keptDraft({ room, team, round }).then((kept) => {
+    void keptDraft(Design, { room, team, round }).then((kept) => {
       if (!here) return;
       const before = opened.get(key);
       if (before) return setSession(catchUp(before, kept));
@@ -76,7 +76,7 @@ function useKept(session: DrawingSession | null, { room, team, round }: DraftPla
     tell(session.editor.design);
     return session.store.subscribe((now, before) => {
       if (now.editor.design === before.editor.design) return;
-      void keepDraft({ room, team, round }, now.editor.design);
+      void keepDraft(Design, { room, team, round }, now.editor.design);
       tell(now.editor.design);
     });
   }, [session, room, team, round, link]);

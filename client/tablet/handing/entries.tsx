@@ -1,18 +1,11 @@
-import { CircleCheck, Inbox, PencilLine } from 'lucide-react';
-import { useState } from 'react';
-import type { Challenge } from '../../../shared/documents/challenge.ts';
-import type { Design } from '../../../shared/documents/design.ts';
+import { CircleCheck, Inbox } from 'lucide-react';
+import { type ReactNode, useState } from 'react';
 import type { Entry } from '../../../shared/room/state.ts';
-import { useAnnounce } from '../../parts/announcer.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
-import { GoalRows } from '../../parts/goal-rows.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useWays } from '../../parts/judging.ts';
-import { Miniature } from '../../parts/miniature.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Refused } from '../../parts/refusal.tsx';
-import { useDocument } from '../../parts/use-document.ts';
 import { useWords } from '../../parts/use-words.ts';
 import type { Sending } from './use-hand-in.ts';
 import './handing.css';
@@ -52,15 +45,18 @@ export function EntriesButton({ entries, waiting, onOpen }: EntriesButtonProps) 
 
 export interface EntriesDialogProps {
   readonly open: boolean;
-  readonly challenge: Challenge;
+  readonly title: string;
+  readonly closeWord: string;
   readonly entries: readonly Entry[];
   readonly sending: Sending;
-  readonly onTakeUp: (design: Design) => void;
   readonly onClose: () => void;
+  /** One entry in full, under its points. */
+  readonly view: (entry: Entry, close: () => void) => ReactNode;
 }
 
 /** What was handed in, the newest first, each with its points and why. */
-export function EntriesDialog({ open, challenge, entries, sending, onTakeUp, onClose }: EntriesDialogProps) {
+export function EntriesDialog(props: EntriesDialogProps) {
+  const { open, title, closeWord, entries, sending, onClose, view } = props;
   const { handing } = useWords().tablet;
   const [chosen, setChosen] = useState<string | null>(null);
   const newest = entries.at(-1);
@@ -71,7 +67,7 @@ export function EntriesDialog({ open, challenge, entries, sending, onTakeUp, onC
     onClose();
   };
   return (
-    <Dialog open={open} title={handing.entriesTitle} closeWord={handing.close} onClose={close}>
+    <Dialog open={open} title={title} closeWord={closeWord} onClose={close}>
       <div className="entries">
         {sending.waiting && <Notice role="status">{sending.away ? handing.waiting : handing.sending}</Notice>}
         <Refused refusal={sending.refusal} />
@@ -94,68 +90,32 @@ export function EntriesDialog({ open, challenge, entries, sending, onTakeUp, onC
           </div>
         )}
         {shown && (
-          <EntryView
-            entry={shown}
-            best={shown === best && entries.length > 1}
-            challenge={challenge}
-            onTakeUp={(design) => {
-              onTakeUp(design);
-              close();
-            }}
-          />
+          <>
+            <EntryHead entry={shown} best={shown === best && entries.length > 1} />
+            {view(shown, close)}
+          </>
         )}
       </div>
     </Dialog>
   );
 }
 
-interface EntryViewProps {
+interface EntryHeadProps {
   readonly entry: Entry;
   readonly best: boolean;
-  readonly challenge: Challenge;
-  readonly onTakeUp: (design: Design) => void;
 }
 
-function EntryView({ entry, best, challenge, onTakeUp }: EntryViewProps) {
+/** Points, and what there is to say of them. */
+function EntryHead({ entry, best }: EntryHeadProps) {
   const { handing } = useWords().tablet;
-  const announce = useAnnounce();
-  const design = useDocument('design', entry.design);
-  const verdict = useDocument('verdict', entry.verdict?.document ?? null);
-  const ways = useWays(challenge, design, verdict);
   const points = pointsOf(entry);
   return (
-    <div className="handing">
-      {design.kind === 'here' && (
-        <Miniature sheet={challenge.sheet} kit={challenge.kit} drawing={design.value.drawing} />
-      )}
-      <div className="handing-words">
-        <p className="entry-points">
-          {points === null && (entry.unjudged ? handing.unjudged : handing.judging)}
-          {points !== null && <strong>{handing.points(points)}</strong>}
-          {entry.verdict && <span>{entry.verdict.met ? handing.done : handing.notDone}</span>}
-          {best && <span>{handing.best1}</span>}
-          {entry.late && <span>{handing.lateWord}</span>}
-        </p>
-        {verdict.kind === 'here' && (
-          <GoalRows
-            challenge={challenge}
-            results={verdict.value.goals}
-            ways={ways}
-            points={verdict.value.points}
-          />
-        )}
-        {design.kind === 'here' && (
-          <Button
-            icon={<Icon of={PencilLine} size={22} />}
-            onClick={() => {
-              onTakeUp(design.value);
-              announce(handing.takenUp);
-            }}
-          >
-            {handing.takeUp}
-          </Button>
-        )}
-      </div>
-    </div>
+    <p className="entry-points">
+      {points === null && (entry.unjudged ? handing.unjudged : handing.judging)}
+      {points !== null && <strong>{handing.points(points)}</strong>}
+      {entry.verdict && <span>{entry.verdict.met ? handing.done : handing.notDone}</span>}
+      {best && <span>{handing.best1}</span>}
+      {entry.late && <span>{handing.lateWord}</span>}
+    </p>
   );
 }

@@ -1,6 +1,7 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Team } from '../../../shared/room/state.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
+import { aimsOf } from '../../parts/aims.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
@@ -14,7 +15,7 @@ export interface BriefScreenProps {
 /** What has to come true, and the sheet on which it will. */
 export function BriefScreen({ team, challenge }: BriefScreenProps) {
   const words = useWords();
-  const { briefing, building } = words.tablet;
+  const { briefing, building, predicting } = words.tablet;
   const sentence = textIn(challenge.sentence, useLocale());
   return (
     <main className="page-screen">
@@ -24,10 +25,10 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
       <div className="brief">
         <div className="brief-words">
           <h1>{sentence}</h1>
-          <h2>{briefing.goals}</h2>
+          <h2>{challenge.play === 'predict' ? predicting.asked : briefing.goals}</h2>
           <ul className="brief-goals">
-            {challenge.goals.map((goal) => (
-              <li key={goal.id}>{words.goals.sentence(goal.formula, challenge.sheet, goal.start)}</li>
+            {aimsOf(challenge, words).map((aim) => (
+              <li key={aim.id}>{aim.sentence}</li>
             ))}
           </ul>
           <p className="quiet-words">{briefing.listen}</p>

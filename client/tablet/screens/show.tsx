@@ -7,6 +7,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useDocument } from '../../parts/use-document.ts';
 import { useWords } from '../../parts/use-words.ts';
+import { PredictedEntry } from '../predict/predicted-entry.tsx';
 import './screens.css';
 
 export interface ShowScreenProps {
@@ -32,12 +33,28 @@ export function ShowScreen({ room, team, challenge }: ShowScreenProps) {
           {showing.title}
         </h1>
         {entry ? (
-          <OwnEntry entry={entry} challenge={challenge} />
+          challenge.play === 'predict' ? (
+            <OwnAnswers entry={entry} challenge={challenge} />
+          ) : (
+            <OwnEntry entry={entry} challenge={challenge} />
+          )
         ) : (
           <p className="large-words">{showing.ownNone}</p>
         )}
       </div>
     </main>
+  );
+}
+
+function OwnAnswers({ entry, challenge }: { readonly entry: Entry; readonly challenge: Challenge }) {
+  const { predicting, handing } = useWords().tablet;
+  return (
+    <section className="show-answers" aria-label={predicting.own}>
+      <h2>
+        {predicting.own} {pointsOf(entry) > 0 && <strong>{handing.points(pointsOf(entry))}</strong>}
+      </h2>
+      <PredictedEntry entry={entry} challenge={challenge} />
+    </section>
   );
 }
 

@@ -5,6 +5,7 @@ const { counted } = numbers;
 
 const DOINGS: Readonly<Record<Doing, string>> = {
   drawing: 'drawing',
+  answering: 'answering',
   trying: 'trying',
   'handed-in': 'handed in',
   away: 'away',
@@ -63,6 +64,7 @@ export const board = {
   brief: {
     soon: 'The next challenge',
     goals: 'What must come true',
+    asked: 'What will be asked',
     seconds: (s: number) => `The robot has ${numbers.time(s)}.`,
   },
   building: {

@@ -31,6 +31,7 @@ const PLAY_SENTENCES: Readonly<Record<Play, string>> = {
 
 const DOINGS: Readonly<Record<Doing, string>> = {
   drawing: 'drawing',
+  answering: 'answering',
   trying: 'trying it out',
   'handed-in': 'handed in',
   away: 'tablet away',
@@ -97,6 +98,7 @@ const briefing = {
   play: (play: Play) => PLAYS[play],
   playSentence: (play: Play) => PLAY_SENTENCES[play],
   goals: 'What must come true',
+  asked: 'What is asked',
   also: 'worth points, not a must',
   limits: (seconds: number) => `The robot has ${numbers.time(seconds)}.`,
   note: 'For you',

@@ -21,6 +21,14 @@ const ASKED: PerQuestion = {
     `${numbers.capital(numbers.words(q.of))} robots start from ${places.berth(sheet, q.start)}. How many do you expect at ${placeOf(sheet, q.place)}?`,
 };
 
+/** For the wall, where a question stands beside its answer and the sheet. */
+const SHORT: PerQuestion = {
+  end: (q, sheet) => `From ${places.berth(sheet, q.start)} it ends`,
+  mark: (q, sheet) => `The mark says, from ${places.berth(sheet, q.start)}`,
+  pace: (q, sheet) => `Over ${places.area(sheet, q.area)}, from ${places.berth(sheet, q.start)}`,
+  'how-many': (q, sheet) => `At ${placeOf(sheet, q.place)} we expect`,
+};
+
 type ChoiceOf<K extends Choice['kind']> = Extract<Choice, { kind: K }>;
 type PerChoice = { readonly [K in Choice['kind']]: (choice: ChoiceOf<K>, sheet: Sheet) => string };
 
@@ -36,9 +44,16 @@ const CHOICES: PerChoice = {
 };
 
 export const questions = {
+  right: 'right',
+  wrong: 'not right',
+  notAnswered: 'no answer yet',
+  howMany: (n: number, of: number): string => `${n} of ${of} robots`,
   /** One plain question. The page points at the mark that it is about. */
   ask: (question: Question, sheet: Sheet): string =>
     (ASKED[question.kind] as (question: Question, sheet: Sheet) => string)(question, sheet),
+  /** A few words for the same, that an answer follows. */
+  short: (question: Question, sheet: Sheet): string =>
+    `${(SHORT[question.kind] as (question: Question, sheet: Sheet) => string)(question, sheet)}:`,
   /** One answer to choose. */
   choice: (choice: Choice, sheet: Sheet): string =>
     (CHOICES[choice.kind] as (choice: Choice, sheet: Sheet) => string)(choice, sheet),

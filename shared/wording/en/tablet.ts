@@ -190,6 +190,26 @@ const handing = {
   close: 'Back to the drawing',
 };
 
+const predicting = {
+  questions: 'Questions',
+  which: (n: number, of: number) => `Question ${n} of ${of}`,
+  before: 'Before',
+  next: 'Next',
+  robots: 'How many robots',
+  fewer: 'One fewer',
+  more: 'One more',
+  chart: 'What marks mean',
+  answered: (n: number, of: number) => `${n} of ${of} answered`,
+  away: 'No connection. Go on, your answers are kept here.',
+  handInTitle: 'Hand in these answers?',
+  scored: 'Each right answer counts the same, up to 100 points in all.',
+  empty: 'Nothing is answered yet.',
+  asked: 'You will be asked',
+  own: 'Your best answers',
+  entriesTitle: 'Your handed-in answers',
+  back: 'Back to the questions',
+};
+
 const showing = {
   title: 'Look at the board',
   own: 'Your best drawing',
@@ -205,4 +225,15 @@ const closing = {
   tablet: 'Give the tablet back.',
 };
 
-export const tablet = { joining, waiting, briefing, quiet, building, trying, handing, showing, closing };
+export const tablet = {
+  joining,
+  waiting,
+  briefing,
+  quiet,
+  building,
+  trying,
+  predicting,
+  handing,
+  showing,
+  closing,
+};

@@ -5,7 +5,7 @@ import { parseDocument, writeDocument } from '../../../shared/documents/values.t
 import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { SECOND_KIT } from '../../../shared/kit/second-kit.ts';
-import { playableOnPages, readyChallenges } from '../../../shared/library/ready.ts';
+import { readyChallenges } from '../../../shared/library/ready.ts';
 
 const ready = readyChallenges(DEMO_KIT);
 
@@ -22,11 +22,6 @@ describe('readyChallenges', () => {
       const way = Object.entries(ways).find(([, topics]) => topics.includes(one.topic))?.[0] ?? 'fill-in';
       expect([one.topic, one.playable && one.challenge.play]).toEqual([one.topic, way]);
     }
-  });
-
-  test('pages are offered only what they can play', () => {
-    const shown = ready.filter(playableOnPages).map((one) => one.topic);
-    expect(shown).toEqual([2, 3, 4, 5, 6, 7, 9, 11, 13, 14, 16, 17, 18, 19, 20, 21, 22, 23, 24]);
   });
 
   for (const one of ready) {

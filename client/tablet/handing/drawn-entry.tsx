@@ -1,0 +1,55 @@
+import { PencilLine } from 'lucide-react';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { Design } from '../../../shared/documents/design.ts';
+import type { Entry } from '../../../shared/room/state.ts';
+import { useAnnounce } from '../../parts/announcer.tsx';
+import { Button } from '../../parts/button.tsx';
+import { GoalRows } from '../../parts/goal-rows.tsx';
+import { Icon } from '../../parts/icon.tsx';
+import { useWays } from '../../parts/judging.ts';
+import { Miniature } from '../../parts/miniature.tsx';
+import { useDocument } from '../../parts/use-document.ts';
+import { useWords } from '../../parts/use-words.ts';
+
+export interface DrawnEntryProps {
+  readonly entry: Entry;
+  readonly challenge: Challenge;
+  readonly onTakeUp: (design: Design) => void;
+}
+
+/** A drawing that was handed in, point by point; it can be taken up again. */
+export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
+  const { handing } = useWords().tablet;
+  const announce = useAnnounce();
+  const design = useDocument('design', entry.design);
+  const verdict = useDocument('verdict', entry.verdict?.document ?? null);
+  const ways = useWays(challenge, design, verdict);
+  return (
+    <div className="handing">
+      {design.kind === 'here' && (
+        <Miniature sheet={challenge.sheet} kit={challenge.kit} drawing={design.value.drawing} />
+      )}
+      <div className="handing-words">
+        {verdict.kind === 'here' && (
+          <GoalRows
+            challenge={challenge}
+            results={verdict.value.goals}
+            ways={ways}
+            points={verdict.value.points}
+          />
+        )}
+        {design.kind === 'here' && (
+          <Button
+            icon={<Icon of={PencilLine} size={22} />}
+            onClick={() => {
+              onTakeUp(design.value);
+              announce(handing.takenUp);
+            }}
+          >
+            {handing.takeUp}
+          </Button>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+import { Send } from 'lucide-react';
+import type { Answers } from '../../../shared/documents/answers.ts';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { AnswerRows } from '../../parts/answer-rows.tsx';
+import { Button } from '../../parts/button.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { Icon } from '../../parts/icon.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { useWords } from '../../parts/use-words.ts';
+
+export interface HandInAnswersProps {
+  readonly open: boolean;
+  readonly challenge: Challenge;
+  readonly answers: Answers;
+  readonly late: boolean;
+  readonly onClose: () => void;
+  readonly onYes: () => void;
+}
+
+/** What was answered so far, before it is handed in. */
+export function HandInAnswers({ open, challenge, answers, late, onClose, onYes }: HandInAnswersProps) {
+  const { handing, predicting } = useWords().tablet;
+  const empty = answers.answers.length === 0;
+  return (
+    <Dialog
+      open={open}
+      title={predicting.handInTitle}
+      closeWord={handing.no}
+      onClose={onClose}
+      foot={
+        <Button
+          look="primary"
+          className="big-foot"
+          icon={<Icon of={Send} size={24} />}
+          disabled={empty}
+          onClick={onYes}
+        >
+          {handing.yes}
+        </Button>
+      }
+    >
+      <div className="handing-words">
+        <p>{predicting.scored}</p>
+        {empty && <Notice>{predicting.empty}</Notice>}
+        <AnswerRows challenge={challenge} answers={answers} />
+        {late && <Notice tone="caution">{handing.late}</Notice>}
+        <p className="quiet-words">{handing.best}</p>
+      </div>
+    </Dialog>
+  );
+}

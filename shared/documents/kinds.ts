@@ -1,0 +1,25 @@
+import { Answers, AnswersVerdict } from './answers.ts';
+import { Challenge } from './challenge.ts';
+import { Design } from './design.ts';
+import { Verdict } from './verdict.ts';
+
+/** The documents that a room keeps by their hash, and the form of each. */
+export const DOCUMENT_SCHEMAS = {
+  challenge: Challenge,
+  design: Design,
+  verdict: Verdict,
+  answers: Answers,
+  'answers-verdict': AnswersVerdict,
+} as const;
+
+export type DocumentKind = keyof typeof DOCUMENT_SCHEMAS;
+
+export interface DocumentBodies {
+  readonly challenge: Challenge;
+  readonly design: Design;
+  readonly verdict: Verdict;
+  readonly answers: Answers;
+  readonly 'answers-verdict': AnswersVerdict;
+}
+
+export const DOCUMENT_KINDS = Object.keys(DOCUMENT_SCHEMAS) as DocumentKind[];

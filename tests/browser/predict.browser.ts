@@ -1,0 +1,130 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy } from './looks.ts';
+import { type TestRoom, testRoom } from './room.ts';
+import { keptAnswers } from './tablet-page.ts';
+
+const TABLETS = [
+  { width: 1180, height: 820 },
+  { width: 820, height: 1180 },
+  { width: 1366, height: 768 },
+];
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+let room: TestRoom;
+const watched: Watched[] = [];
+beforeEach(async () => {
+  room = await testRoom();
+});
+afterEach(async () => {
+  for (const { context } of watched.splice(0)) await context.close();
+  await room.end();
+});
+
+async function tablet(key: string, size = TABLETS[0]!): Promise<Page> {
+  await room.ask({ kind: 'choose-challenge', key }, { kind: 'start-building', seconds: null });
+  const page = await watchedPage(browser, `${room.server.url}/`, { ...size, touch: true });
+  watched.push(page);
+  await page.page.goto(`${room.server.url}/j?word=${room.word}`);
+  await page.page.getByText(/Question 1 of/).waitFor();
+  return page.page;
+}
+
+async function look(page: Page, name: string): Promise<void> {
+  await picture(page, name);
+  await expectTidy(page, name);
+  expect(await axeFindings(page), name).toEqual([]);
+}
+
+const say = (page: Page, answer: string) =>
+  page.locator('.question').getByText(answer, { exact: true }).tap();
+const next = (page: Page) => page.getByRole('button', { name: 'Next' }).tap();
+
+it.each(TABLETS)('answers by touch at $width × $height, hands in, and sees which are right', async (size) => {
+  const page = await tablet('two-travellers', size);
+  const at = `predict-${size.width}`;
+  await look(page, `${at}-1`);
+  // Met from the boathouse the mark says faster, from the lighthouse slower; the run starts steady.
+  await say(page, 'faster');
+  await next(page);
+  await say(page, 'brisk');
+  await keptAnswers(page, 2);
+  await page.reload();
+  await page.getByText('2 of 4 answered').waitFor();
+  await next(page);
+  await next(page);
+  await say(page, 'faster');
+  await look(page, `${at}-3`);
+  await page.getByRole('button', { name: 'What marks mean' }).tap();
+  await look(page, `${at}-chart`);
+  await page.getByRole('button', { name: 'Close' }).tap();
+  await page.getByRole('button', { name: 'Hand in' }).tap();
+  await page.getByRole('dialog').getByText('no answer yet').waitFor();
+  await look(page, `${at}-hand-in`);
+  await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).tap();
+  await page.getByText('50 points').first().waitFor();
+  await page.locator('.answer-rows [data-stand="right"]').first().waitFor();
+  expect(await page.locator('.answer-rows [data-stand="right"]').count()).toBe(2);
+  await look(page, `${at}-entry`);
+  expectClean(watched[0]!);
+});
+
+it('a number of robots is said by keys, and half of twenty is right at an unmarked junction', async () => {
+  const page = await tablet('no-mark-at-the-junction');
+  await say(page, 'nobody knows: it is left to chance');
+  await next(page);
+  await page.getByRole('slider').focus();
+  for (let i = 0; i < 10; i++) await page.keyboard.press('ArrowRight');
+  await page.getByText('10 of 20 robots').waitFor();
+  await look(page, 'predict-how-many');
+  await page.getByRole('button', { name: 'Hand in' }).tap();
+  await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).tap();
+  await page.getByText('100 points').first().waitFor();
+});
+
+it('letters stand at the ends that a robot may stop at', async () => {
+  const page = await tablet('end-of-the-line');
+  await look(page, 'predict-ends');
+});
+
+it.each([
+  { width: 1024, height: 768 },
+  { width: 1920, height: 1080 },
+])(
+  'desk and board at $width × $height show both travellers, and tell at the end what was right',
+  async (size) => {
+    const page = await tablet('two-travellers');
+    await say(page, 'faster');
+    await page.getByRole('button', { name: 'Hand in' }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).tap();
+    await page.getByText('25 points').first().waitFor();
+    await room.desk.until('the verdict', () => room.desk.state?.entries[0]?.verdict !== null);
+    await room.ask(
+      { kind: 'end-building' },
+      { kind: 'go-to', phase: 'show' },
+      { kind: 'stage', entries: [room.desk.state!.entries[0]!.id] },
+    );
+    const board = await watchedPage(browser, room.server.url, size);
+    watched.push(board);
+    await board.page.goto(room.server.boardLink);
+    await board.page.locator('.answer-rows [data-stand="open"]').first().waitFor();
+    await picture(board.page, `predict-board-${size.width}-before`);
+    room.desk.socket.emit('latest', { kind: 'stage-clock', clock: { playing: false, speed: 1, at: 600 } });
+    await board.page.locator('.answer-rows [data-stand="right"]').first().waitFor();
+    await picture(board.page, `predict-board-${size.width}-after`);
+    await expectTidy(board.page, 'board');
+    const desk = await watchedPage(browser, room.server.url, { width: 1366, height: 768 });
+    watched.push(desk);
+    await desk.page.goto(room.server.deskLink);
+    await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
+    await desk.page.locator('.show-why .answer-rows').waitFor();
+    await look(desk.page, 'predict-desk-show');
+    for (const one of watched) expectClean(one);
+  },
+);

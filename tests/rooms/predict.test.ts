@@ -1,0 +1,116 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AnswersVerdict } from '../../shared/documents/answers.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import {
+  codeOf,
+  joinCookie,
+  lineDesign,
+  openRoom,
+  ownerCookie,
+  type Page,
+  post,
+  seated,
+  seqOf,
+  type TestServer,
+  testServer,
+} from './harness.ts';
+
+/*
+ * One mark that the traveller from the boathouse meets as C A and the one from the lighthouse as A C: by the
+ * demo kit's chart the first is told faster, the second slower.
+ */
+const CHALLENGE = 'two-travellers';
+
+let server: TestServer;
+let owner: string;
+let desk: Page;
+let tablet: Page;
+let other: Page;
+
+beforeAll(async () => {
+  server = await testServer();
+  owner = await ownerCookie(server);
+  const { room, word } = await openRoom(server.url, owner);
+  desk = await seated(server.url, 'desk', owner, room);
+  tablet = await seated(server.url, 'tablet', await joinCookie(server.url, word));
+  other = await seated(server.url, 'tablet', await joinCookie(server.url, word));
+  await desk.command({ kind: 'choose-challenge', key: CHALLENGE });
+  await desk.command({ kind: 'start-building', seconds: null });
+});
+afterAll(async () => {
+  for (const page of [desk, tablet, other]) page.close();
+  await server.end();
+});
+
+const handIn = (answers: unknown) => tablet.command({ kind: 'hand-in-answers', round: 0, answers });
+
+async function verdictOf(page: Page, entry: number): Promise<AnswersVerdict> {
+  await page.until('a verdict', () => Boolean(page.state?.entries[entry]?.verdict));
+  const fetched = await page.document(page.state!.entries[entry]!.verdict!.document);
+  if (!fetched.ok) throw new Error(fetched.refusal.code);
+  expect(fetched.kind).toBe('answers-verdict');
+  return fetched.body as AnswersVerdict;
+}
+
+describe('a challenge that is predicted', () => {
+  it('takes answers in the place of a drawing, and says which are right, never what would be', async () => {
+    await desk.reaches(seqOf(await handIn({ version: 1, answers: [] })));
+    const nothing = await verdictOf(tablet, 0);
+    expect(nothing).toMatchObject({ right: 0, total: 0 });
+    const wrong = nothing.lines.map(({ question }) => ({ question, says: 'elsewhere' }));
+    await desk.reaches(seqOf(await handIn({ version: 1, answers: wrong })));
+    expect((await verdictOf(tablet, 1)).lines.every((line) => line.answered && !line.right)).toBe(true);
+    expect(Object.keys(nothing.lines[0]!).sort()).toEqual(['answered', 'question', 'right']);
+  });
+
+  it('counts right answers', async () => {
+    const { lines } = await verdictOf(tablet, 0);
+    const marks = lines.filter(({ question }) => question.startsWith('mark-'));
+    const says = (question: string) => (question.startsWith('mark-start') ? 'pace-by:1' : 'pace-by:-1');
+    const answers = marks.map(({ question }) => ({ question, says: says(question) }));
+    await desk.reaches(seqOf(await handIn({ version: 1, answers })));
+    const verdict = await verdictOf(tablet, 2);
+    expect(verdict.lines.filter(({ right }) => right).map(({ question }) => question)).toEqual(
+      answers.map(({ question }) => question),
+    );
+    expect(verdict.total).toBe(Math.round((100 * answers.length) / lines.length));
+  });
+
+  it('refuses a drawing, and answers that are none', async () => {
+    const drawn = await tablet.command({ kind: 'hand-in', round: 0, design: lineDesign(90) });
+    expect(drawn).toMatchObject({ ok: false, refusal: { code: 'bad-form', problem: 'other-way-to-play' } });
+    expect(codeOf(await handIn({ version: 1, answers: [{ question: 'end-start' }] }))).toBe('bad-form');
+    expect(desk.state!.entries).toHaveLength(3);
+  });
+
+  it('shows answers to nobody else before they were on the board', async () => {
+    const { design } = desk.state!.entries[2]!;
+    await other.reaches(desk.state!.seq);
+    expect(other.state!.entries[2]).toMatchObject({ design: null, verdict: null });
+    expect(await other.document(design!)).toMatchObject({ ok: false });
+  });
+
+  it('opens again from its file on another server', async () => {
+    const elsewhere = await testServer();
+    const file = await (await fetch(server.url + ROUTES.roomFile, { headers: { cookie: owner } })).text();
+    const restored = await post(
+      `${elsewhere.url}${ROUTES.restoreRoom}`,
+      JSON.parse(file),
+      await ownerCookie(elsewhere),
+    );
+    expect(restored.status).toBe(201);
+    await elsewhere.end();
+  });
+
+  it('a challenge that is drawn refuses answers', async () => {
+    await desk.command({ kind: 'end-building' });
+    await desk.command({ kind: 'choose-challenge', key: 'first-line' });
+    await desk.reaches(seqOf(await desk.command({ kind: 'start-building', seconds: null })));
+    const answer = await tablet.command({
+      kind: 'hand-in-answers',
+      round: 1,
+      answers: { version: 1, answers: [] },
+    });
+    expect(answer).toMatchObject({ ok: false, refusal: { code: 'bad-form', problem: 'other-way-to-play' } });
+  });
+});
