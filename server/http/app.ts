@@ -1,6 +1,7 @@
 import express, { type ErrorRequestHandler, type Express } from 'express';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { troubleOf } from '../log/event-log.ts';
+import { isSameSite } from '../seats/origin.ts';
 import { securityHeaders } from './headers.ts';
 import { joining } from './joining.ts';
 import { operating } from './operating.ts';
@@ -11,6 +12,7 @@ import { refuse } from './refuse.ts';
 import { openApi, roomsApi } from './rooms-api.ts';
 
 const SMALL_BODY_BYTES = 10_000;
+const READING = ['GET', 'HEAD', 'OPTIONS'];
 
 /** What the body reader complains about, as a refusal; undefined for any other error. */
 function bodyRefusal(error: unknown): WireRefusal | undefined {
@@ -26,6 +28,11 @@ export function makeApp(parts: HttpParts): Express {
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
   app.use(securityHeaders());
+  app.use((request, response, next) =>
+    READING.includes(request.method) || isSameSite(request)
+      ? next()
+      : refuse(response, { code: 'other-site' }),
+  );
   app.use((_, response, next) => {
     response.once('finish', () => {
       const { refused } = response.locals;

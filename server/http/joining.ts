@@ -2,22 +2,19 @@ import { type Request, type Response, Router } from 'express';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { checkForm, JoinForm } from '../../shared/wire/schemas.ts';
 import type { Joined } from '../rooms/rooms.ts';
-import { addressOf, asked, carried, giveCookie, type HttpParts } from './parts.ts';
+import { addressOf } from '../seats/address.ts';
+import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 const refused = (refusal: WireRefusal): Joined => ({ ok: false, refusal });
 
-/** A seat for this browser in the room of `word`. Guessing words is slowed down by address. */
+/** A seat for this browser in the room of `word`. Wrong words are counted by address. */
 async function joinWord(parts: HttpParts, request: Request, word: string): Promise<Joined> {
   const { rooms, rates } = parts;
-  const address = addressOf(request);
-  if (await rates.isUsedUp('wrongWord', address)) return refused({ code: 'too-fast' });
-  const open = await rooms.byWord(word);
-  if (!open) {
-    await rates.allows('wrongWord', address);
-    return refused({ code: 'unknown-room' });
-  }
-  return rooms.join(open, carried(request).teamToken);
+  const guess = await rates.guess('wrongWord', addressOf(request), () => rooms.byWord(word));
+  if (!guess.allowed) return refused({ code: 'too-fast' });
+  if (!guess.found) return refused({ code: 'unknown-room' });
+  return rooms.join(guess.found, carried(request).teamToken);
 }
 
 /** A browser may fetch a link before anybody has touched it; only a real visit takes a seat. */

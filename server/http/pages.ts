@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import express, { type Request, type Response, Router } from 'express';
+import { addressOf } from '../seats/address.ts';
 import { newToken } from '../seats/tokens.ts';
-import { addressOf, asked, carried, giveCookie, type HttpParts } from './parts.ts';
+import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 const YEAR_MS = 365 * 24 * 3_600_000;

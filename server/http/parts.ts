@@ -23,9 +23,6 @@ const SEAT_LASTS_MS = 30 * 24 * 3_600_000;
 
 export const carried = (request: Request): Carried => carriedBy(request.headers.cookie);
 
-/** Counting wrong guesses needs an address; it is kept for a minute in memory and written nowhere. */
-export const addressOf = (request: Request): string => request.socket.remoteAddress ?? 'unknown';
-
 export function giveCookie(response: Response, name: keyof typeof COOKIES, value: string): void {
   response.cookie(COOKIES[name], value, {
     httpOnly: true,

@@ -5,6 +5,7 @@ const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'no-seat': 401,
   'wrong-key': 401,
   'not-for-this-seat': 403,
+  'other-site': 403,
   'unknown-room': 404,
   'unknown-document': 404,
   'unknown-page': 404,

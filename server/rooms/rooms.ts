@@ -59,8 +59,9 @@ export class Rooms extends OpenRooms {
 
   /** Opens a room with the given past, under its own word where that is free. */
   async begin(beginning: Beginning): Promise<Opened> {
+    const others = (await this.parts.log.rooms()).length;
     for (let tried = 0; tried < MOST_WORDS_TRIED; tried++) {
-      const word = tried === 0 && beginning.word !== null ? beginning.word : newWord();
+      const word = tried === 0 && beginning.word !== null ? beginning.word : newWord(others);
       const id = nanoid(12);
       const record = { id, word, openedAt: this.parts.now() };
       const { documents } = beginning;

@@ -15,11 +15,17 @@ tulip turnip valley vanilla velvet violet walnut water wave wheat willow window 
     .trim()
     .split(/\s+/);
 
-const LEAST = 10;
-const MOST = 99;
+/** A guess shall hit one of a server's rooms at most once in so many times, up to so many digits. */
+const WORDS_A_ROOM = 10_000;
+const DIGITS = { least: 2, most: 6 } as const;
 
-/** A room word such as `plum-42`. */
-export const newWord = (): string => `${WORDS[randomInt(WORDS.length)]}-${randomInt(LEAST, MOST + 1)}`;
+/** A word for a room beside `rooms` others: `plum-42`, with more digits where there are many to hit. */
+export function newWord(rooms: number): string {
+  let first = 10 ** (DIGITS.least - 1);
+  const enough = () => WORDS.length * 9 * first >= WORDS_A_ROOM * (rooms + 1);
+  while (first < 10 ** (DIGITS.most - 1) && !enough()) first *= 10;
+  return `${WORDS[randomInt(WORDS.length)]}-${randomInt(first, 10 * first)}`;
+}
 
 /**
  * What somebody typed, as a room word: case, blanks and a missing dash don't matter. Undefined where

@@ -3,7 +3,7 @@ import { LIMITS } from '../../shared/wire/protocol.ts';
 
 /**
  * How often is too often. A whole class may sit behind one address, so only wrong words are counted by
- * address; right ones never are. Commands and values are counted by seat.
+ * address; right ones never are. Commands and values are counted by seat. `duration` in s.
  */
 const RATES = {
   command: { points: LIMITS.commandsPerSecond, duration: 1 },
@@ -11,7 +11,12 @@ const RATES = {
   /** A desk that loads anew fetches every drawing of the lesson at once. */
   fetch: { points: LIMITS.fetchesPerSecond, duration: 1 },
   hello: { points: LIMITS.commandsPerSecond, duration: 1 },
-  wrongWord: { points: 120, duration: 60 },
+  /** Boards, and pages without a seat, of all classes behind one address. */
+  helloUnknown: { points: 100, duration: 1 },
+  /** The judge is shared by all. */
+  handIn: { points: LIMITS.handInsPerMinute, duration: 60 },
+  /** Five typos for each of thirty tablets; then nobody behind this address gets in by a word for a while. */
+  wrongWord: { points: 150, duration: 900 },
   wrongKey: { points: 20, duration: 60 },
   openRoom: { points: 30, duration: 60 },
   /** A page of paper is work; a desk that leafs through a preview asks for many. */
@@ -21,7 +26,11 @@ const RATES = {
 export type RateName = keyof typeof RATES;
 
 /** What the ways in need of the rates; a test may lift them. */
-export type RateLimits = Pick<Rates, 'allows' | 'isUsedUp'>;
+export type RateLimits = Pick<Rates, 'allows' | 'isUsedUp' | 'guess'>;
+
+export type Guess<T> =
+  | { readonly allowed: false }
+  | { readonly allowed: true; readonly found: T | undefined };
 
 export class Rates {
   readonly #limiters = Object.fromEntries(
@@ -36,6 +45,17 @@ export class Rates {
     } catch {
       return false;
     }
+  }
+
+  /**
+   * Looks for what somebody guesses, unless there were too many wrong guesses. It is counted before the
+   * look and given back when it was right, so that asking many at once is no way around.
+   */
+  async guess<T>(name: RateName, key: string, look: () => Promise<T | undefined>): Promise<Guess<T>> {
+    if (!(await this.allows(name, key))) return { allowed: false };
+    const found = await look();
+    if (found !== undefined) await this.#limiters[name].reward(key);
+    return { allowed: true, found };
   }
 
   /** Whether the rate has been used up, without counting. */

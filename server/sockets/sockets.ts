@@ -1,9 +1,10 @@
-import type { Server as HttpServer, IncomingMessage } from 'node:http';
+import type { Server as HttpServer } from 'node:http';
 import type { Socket as TcpSocket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Server } from 'socket.io';
 import type { Ending } from '../../shared/wire/protocol.ts';
 import type { Outlet } from '../rooms/outlet.ts';
+import { isSameSite } from '../seats/origin.ts';
 import { settledWithin } from '../settled.ts';
 import { Talk, type TalkParts } from './talk.ts';
 
@@ -24,17 +25,6 @@ const HARD_LIMIT_BYTES = 1_000_000;
 /** Another server, or this one after its restart, shall not get everybody in the same instant. */
 const COME_BACK_WITHIN_MS = 3000;
 const LAST_WORDS_MS = 500;
-
-/** A page of another site must not speak with this browser's cookies. Programs send no Origin. */
-function isSameSite(request: IncomingMessage): boolean {
-  const { origin, host } = request.headers;
-  if (origin === undefined) return true;
-  try {
-    return new URL(origin).host === host;
-  } catch {
-    return false;
-  }
-}
 
 /** Resolves when every connection has sent what it had to say and is closed. */
 async function gone(io: Server): Promise<void> {

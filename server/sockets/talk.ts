@@ -16,8 +16,10 @@ import { seatKey } from '../rooms/live-room.ts';
 import { mayHave } from '../rooms/newest.ts';
 import type { OpenRoom, Outlet } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
+import { addressOf } from '../seats/address.ts';
 import { carriedBy } from '../seats/cookies.ts';
 import type { RateLimits, RateName } from '../seats/rates.ts';
+import { hashOf } from '../seats/tokens.ts';
 import { findSeat, welcome } from './hello.ts';
 import { passedOn } from './latest.ts';
 import { isOutrun, type Session, Sessions } from './session.ts';
@@ -91,6 +93,10 @@ export class Talk {
     }
   }
 
+  #allows(rate: RateName, { room }: OpenRoom, seat: Seat): Promise<boolean> {
+    return this.#parts.rates.allows(rate, `${room.state.id} ${seatKey(seat)}`);
+  }
+
   /** A message's value when seat, rate and form are right, the cheapest first; otherwise the refusal. */
   async #admit<T>(
     session: Session,
@@ -100,8 +106,7 @@ export class Talk {
     const { standing } = session;
     if (standing.kind !== 'seated') return refused({ code: 'no-seat' });
     const { open, seat } = standing;
-    const allowed = await this.#parts.rates.allows(rate, `${open.room.state.id} ${seatKey(seat)}`);
-    if (!allowed) return refused({ code: 'too-fast' });
+    if (!(await this.#allows(rate, open, seat))) return refused({ code: 'too-fast' });
     const checked = check();
     if (!checked.ok) return checked;
     return { ok: true, value: checked.value, open, seat };
@@ -110,8 +115,8 @@ export class Talk {
   async #hello(session: Session, body: unknown, reply: Reply): Promise<void> {
     const hello = checkHello(body);
     if (!hello.ok) return reply(hello);
-    const { rates, rooms, isOwner, now } = this.#parts;
-    if (!(await rates.allows('hello', session.socket.id))) return reply(refused({ code: 'too-fast' }));
+    const { rooms, isOwner, now } = this.#parts;
+    if (!(await this.#mayGreet(session))) return reply(refused({ code: 'too-fast' }));
     const found = await findSeat(session, rooms, isOwner(session.carried.ownerKey));
     if (!found.ok) {
       this.#sessions.stand(session, { kind: 'unseated' });
@@ -123,6 +128,14 @@ export class Talk {
       this.#sit(session, found.open, found.seat);
       reply(welcome(hello.value, found, this.#sessions, now()));
     });
+  }
+
+  /** By seat, not by connection: a page may connect anew as often as it likes. Boards have no seat. */
+  #mayGreet({ shake, carried, socket }: Session): Promise<boolean> {
+    const { rates } = this.#parts;
+    const secret = shake.page === 'desk' ? carried.ownerKey : carried.teamToken;
+    if (shake.page !== 'board' && secret !== undefined) return rates.allows('hello', hashOf(secret));
+    return rates.allows('helloUnknown', addressOf(socket.request));
   }
 
   /** The newest tab has the seat; older ones are told to rest. */
@@ -146,6 +159,9 @@ export class Talk {
     const admitted = await this.#admit(session, 'command', () => checkCommand(body));
     if (!admitted.ok) return reply(admitted);
     const { open, seat, value } = admitted;
+    if (value.ask.kind === 'hand-in' && !(await this.#allows('handIn', open, seat))) {
+      return reply(refused({ code: 'too-fast' }));
+    }
     const answer = await this.#parts.rooms.take(open.room, seat, value);
     if (answer.ok) this.#parts.meter.took(value.ask.kind);
     reply(answer);

@@ -37,11 +37,14 @@ export interface Handshake {
 }
 
 export const LIMITS = {
-  /** The largest message that the server reads, bytes. */
+  /** The largest message that the server reads, bytes: a command, or a lossy value. */
   messageBytes: 256_000,
+  /** The same of what only names something: a handshake, a hello, a document. */
+  shortMessageBytes: 2000,
   /** The largest drawing in its file form, bytes. */
   designBytes: 200_000,
   commandsPerSecond: 20,
+  handInsPerMinute: 30,
   latestPerSecond: 30,
   fetchesPerSecond: 200,
   teams: 40,
@@ -84,6 +87,7 @@ export type WireRefusal =
   | { readonly code: 'too-fast' }
   | { readonly code: 'other-version'; readonly ours: number }
   | { readonly code: 'no-seat' }
+  | { readonly code: 'other-site' }
   | { readonly code: 'unknown-room' }
   | { readonly code: 'unknown-document' }
   | { readonly code: 'unknown-page' }

@@ -132,18 +132,36 @@ function checkVersion(input: unknown): Checked<null> {
   return { ok: true, value: null };
 }
 
-function checkMessage<T>(form: z.ZodMiniType<T, unknown>, input: unknown, versioned: boolean): Checked<T> {
-  const size = checkSize(input, LIMITS.messageBytes);
+/** How a message is checked: its form, the most bytes, and whether it says its version. */
+interface Way<T> {
+  readonly form: z.ZodMiniType<T, unknown>;
+  readonly most: number;
+  readonly versioned: boolean;
+}
+
+const { messageBytes, shortMessageBytes } = LIMITS;
+
+/** Everything that a client may say over its socket, by the name of the event; and the handshake before. */
+export const WAYS = {
+  command: { form: Command, most: messageBytes, versioned: true } as Way<ClientCommand>,
+  hello: { form: HelloForm, most: shortMessageBytes, versioned: true } as Way<Hello>,
+  latest: { form: LatestForm, most: messageBytes, versioned: false } as Way<LatestUp>,
+  fetch: { form: Token, most: shortMessageBytes, versioned: false } as Way<string>,
+  handshake: { form: Shake, most: shortMessageBytes, versioned: false } as Way<Handshake>,
+} as const;
+
+function checkMessage<T>({ form, most, versioned }: Way<T>, input: unknown): Checked<T> {
+  const size = checkSize(input, most);
   if (!size.ok) return size;
   const version = versioned ? checkVersion(input) : size;
   return version.ok ? checkForm(form, input) : version;
 }
 
-export const checkCommand = (input: unknown): Checked<ClientCommand> => checkMessage(Command, input, true);
-export const checkHello = (input: unknown): Checked<Hello> => checkMessage(HelloForm, input, true);
-export const checkLatest = (input: unknown): Checked<LatestUp> => checkMessage(LatestForm, input, false);
-export const checkHandshake = (input: unknown): Checked<Handshake> => checkMessage(Shake, input, false);
-export const checkDocumentId = (input: unknown): Checked<string> => checkMessage(Token, input, false);
+export const checkCommand = (input: unknown) => checkMessage(WAYS.command, input);
+export const checkHello = (input: unknown) => checkMessage(WAYS.hello, input);
+export const checkLatest = (input: unknown) => checkMessage(WAYS.latest, input);
+export const checkHandshake = (input: unknown) => checkMessage(WAYS.handshake, input);
+export const checkDocumentId = (input: unknown) => checkMessage(WAYS.fetch, input);
 
 /** What is handed in, in its file form: size, then form. The value is the form in memory. */
 function checkHandedIn<T>(name: string, form: z.ZodMiniType<T, unknown>, input: unknown): Checked<T> {

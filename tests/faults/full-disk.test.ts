@@ -8,6 +8,7 @@ import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
   joinCookie,
+  NO_RATES,
   openRoom,
   ownerCookie,
   type Page,
@@ -38,8 +39,7 @@ beforeEach(async () => {
     return append(...parts);
   };
   // The last pages are filled by opening many rooms, which the usual rate would end before.
-  const rates = { allows: async () => true, isUsedUp: async () => false };
-  server = await testServer({ log, judging: quickJudging, rates });
+  server = await testServer({ log, judging: quickJudging, rates: NO_RATES });
 });
 afterEach(async () => {
   for (const page of pages.splice(0)) page.close();

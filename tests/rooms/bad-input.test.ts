@@ -210,6 +210,9 @@ describe('a message that is wrong', () => {
     ['hello', { version: 1, room: null, seq: -1 }, 'bad-form'],
     ['hello', { version: 7 }, 'other-version'],
     ['hello', 'hello', 'bad-form'],
+    ['hello', { version: 1, room: null, seq: 0, padding: 'x'.repeat(2000) }, 'too-large'],
+    ['fetch', 'x'.repeat(2001), 'too-large'],
+    ['latest', { kind: 'draft', round: 0, design: 'x'.repeat(LIMITS.messageBytes) }, 'too-large'],
     ['fetch', { id: 1 }, 'bad-form'],
     ['fetch', 'no such document', 'unknown-document'],
     ['fetch', '__proto__', 'unknown-document'],
@@ -217,7 +220,7 @@ describe('a message that is wrong', () => {
     ['latest', { kind: 'stage-clock', clock: { playing: true, speed: 1, at: 0 } }, 'not-for-this-seat'],
     ['latest', { kind: 'draft', round: 3, design: lineDesign(9) }, 'other-round'],
     ['latest', { kind: 'draft', round: 0, design: changed(() => ({ pieces: [atStart] })) }, 'bad-form'],
-  ])('is refused as %s: %j', async (name, body, code) => {
+  ])('is refused as %s: %.60j', async (name, body, code) => {
     expect(codeOf(await tablet.ask(name, body))).toBe(code);
   });
 
@@ -245,6 +248,26 @@ describe('a message that is wrong', () => {
     expect(codes.filter((code) => code === 'too-fast').length).toBe(60 - LIMITS.commandsPerSecond);
     await new Promise((resolve) => setTimeout(resolve, 1100));
     expect(codeOf(await board.ask('command', envelope({ kind: 'end-building' })))).toBe('not-for-this-seat');
+  });
+
+  it('more drawings in a minute than a team can draw are refused', async () => {
+    const codes: string[] = [];
+    const { desk: other, tablet: eager } = await buildingRoom(server);
+    for (let i = 0; i <= LIMITS.handInsPerMinute; i++) {
+      await pace();
+      codes.push(codeOf(await eager.ask('command', handIn(lineDesign(100 + i)))));
+    }
+    expect([...new Set(codes), codes.at(-1)]).toEqual(['accepted', 'too-fast', 'too-fast']);
+    other.close();
+    eager.close();
+  });
+
+  it('too many hellos of a seat are refused, over however many connections', async () => {
+    const { desk: other, tablet: first, team: cookie } = await buildingRoom(server);
+    const many = Array.from({ length: 30 }, () => new Page(server.url, 'tablet', cookie));
+    const codes = await Promise.all(many.map(async (page) => codeOf(await page.hello())));
+    expect(codes.filter((code) => code === 'too-fast').length).toBeGreaterThanOrEqual(10);
+    for (const page of [other, first, ...many]) page.close();
   });
 
   it('in the handshake closes the socket', async () => {

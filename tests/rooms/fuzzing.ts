@@ -4,7 +4,7 @@ import { MemoryLog } from '../../server/log/memory.ts';
 import { stateOf } from '../../shared/room/apply.ts';
 import { view } from '../../shared/room/seen.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import { joinCookie, openRoom, ownerCookie, Page, seated, testServer } from './harness.ts';
+import { joinCookie, NO_RATES, openRoom, ownerCookie, Page, seated, testServer } from './harness.ts';
 import { type HttpMessage, KNOWN, type Message, message, type SocketMessage, type Who } from './messages.ts';
 
 /** A judge whose work is never done, so that only messages change the room. */
@@ -18,7 +18,6 @@ function idleJudging() {
   };
 }
 
-const UNLIMITED = { allows: async () => true, isUsedUp: async () => false };
 const HOUR = 3_600_000;
 
 /** A room in the building phase with valid seats of every kind, and a page without one. */
@@ -37,7 +36,7 @@ export class Fuzzed {
     const one = new Fuzzed();
     // A clock that stands still: no building time runs out between a message and its check.
     const now = () => 500_000 * HOUR;
-    const server = await testServer({ log: one.#log, judging: idleJudging(), now, rates: UNLIMITED });
+    const server = await testServer({ log: one.#log, judging: idleJudging(), now, rates: NO_RATES });
     one.#url = server.url;
     one.#end = server.end;
     const owner = await ownerCookie(server);

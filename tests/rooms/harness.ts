@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { io, type Socket } from 'socket.io-client';
+import type { RateLimits } from '../../server/seats/rates.ts';
 import { type RunningServer, type ServerConfig, startServer } from '../../server/server.ts';
 import { apply } from '../../shared/room/apply.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
@@ -34,6 +35,13 @@ export async function testServer(config: Partial<ServerConfig> = {}): Promise<Te
   };
   return { ...server, dataDir, end };
 }
+
+/** For tests that are faster than people. */
+export const NO_RATES: RateLimits = {
+  allows: async () => true,
+  isUsedUp: async () => false,
+  guess: async (_name, _key, look) => ({ allowed: true, found: await look() }),
+};
 
 /** The cookies of an answer, as a browser would send them back. */
 export const cookiesOf = (response: Response): string =>

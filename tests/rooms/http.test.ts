@@ -107,15 +107,6 @@ describe('joining', () => {
     expect(await refusalOf(await post(join, { word: 'x'.repeat(20_000) }))).toEqual([413, 'too-large']);
     expect(await refusalOf(await post(join, { word: 'nowhere-11' }))).toEqual([404, 'unknown-room']);
   });
-
-  it('guessing words is slowed down, and then even a right one has to wait', async () => {
-    const guesser = await testServer({ judging: quickJudging });
-    const right = await openRoom(guesser.url, await ownerCookie(guesser));
-    for (let i = 0; i < 120; i++) await post(`${guesser.url}${ROUTES.join}`, { word: `nowhere-${i}` });
-    const late = await post(`${guesser.url}${ROUTES.join}`, { word: right.word });
-    expect(await refusalOf(late)).toEqual([429, 'too-fast']);
-    await guesser.end();
-  });
 });
 
 describe('the owner’s routes', () => {
@@ -138,6 +129,25 @@ describe('the owner’s routes', () => {
   it('refuse a room that is not there', async () => {
     const response = await get(`${ROUTES.resultsCsv}?room=nowhere-11`, owner);
     expect(await refusalOf(response)).toEqual([404, 'unknown-room']);
+  });
+});
+
+describe('a page of another site', () => {
+  const from = (origin: string, path: string, body: unknown = {}) =>
+    fetch(server.url + path, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', cookie: owner, origin },
+      body: JSON.stringify(body),
+    });
+
+  it.each(Object.values(ROUTES))('gets nothing done by POST %s', async (path) => {
+    for (const origin of ['http://elsewhere.example', 'null', server.url.replace(/\d+$/, '1')]) {
+      expect(await refusalOf(await from(origin, path))).toEqual([403, 'other-site']);
+    }
+  });
+
+  it('is told from a page of this one', async () => {
+    expect((await from(server.url, ROUTES.join, { word })).status).toBe(204);
   });
 });
 

@@ -52,6 +52,8 @@ export const refusals: Sentences = {
   'too-fast': () => 'That was too often in a short time. Wait a moment and try again.',
   'other-version': () => 'This page is older or newer than the server. Load the page again.',
   'no-seat': () => 'This page has no seat here. Type the room word, or open the desk’s link again.',
+  'other-site': () =>
+    'This came from a page of another site, so nothing was done. Use the pages of this server.',
   'unknown-room': () => 'No room has this word. Look at the board and type it again.',
   'unknown-document': () => 'That is not here, or not for this page. Load the page again.',
   'unknown-page': () => 'There is no such page. Check the address.',

@@ -40,9 +40,12 @@ describe('checks of the wire', () => {
   });
 
   it('look at the size before anything else', () => {
-    const checked = checkHello('x'.repeat(LIMITS.messageBytes));
-    const bytes = LIMITS.messageBytes + 2;
-    expect(checked).toEqual({ ok: false, refusal: { code: 'too-large', bytes, most: LIMITS.messageBytes } });
+    const checked = checkHello('x'.repeat(LIMITS.shortMessageBytes));
+    const bytes = LIMITS.shortMessageBytes + 2;
+    expect(checked).toEqual({
+      ok: false,
+      refusal: { code: 'too-large', bytes, most: LIMITS.shortMessageBytes },
+    });
   });
 });
 

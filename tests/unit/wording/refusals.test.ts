@@ -23,6 +23,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'too-fast': { code: 'too-fast' },
   'other-version': { code: 'other-version', ours: 1 },
   'no-seat': { code: 'no-seat' },
+  'other-site': { code: 'other-site' },
   'unknown-room': { code: 'unknown-room' },
   'unknown-document': { code: 'unknown-document' },
   'unknown-page': { code: 'unknown-page' },

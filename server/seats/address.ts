@@ -1,0 +1,24 @@
+import type { IncomingMessage } from 'node:http';
+
+const MAPPED = /^::ffff:(\d+\.\d+\.\d+\.\d+)$/i;
+const SUBNET_GROUPS = 4;
+
+/** The subnet (64 bits) of an IPv6 address, inside which one device may have as many addresses as it likes. */
+function subnetOf(address: string): string {
+  const [front = '', back] = address.split('%')[0]!.toLowerCase().split('::');
+  const head = front === '' ? [] : front.split(':');
+  const tail = back === undefined || back === '' ? [] : back.split(':');
+  const zeros = new Array<string>(Math.max(0, 8 - head.length - tail.length)).fill('0');
+  return [...head, ...zeros, ...tail].slice(0, SUBNET_GROUPS).join(':');
+}
+
+/**
+ * What guesses are counted by: an IPv4 address, or the subnet of an IPv6 one. It is kept in memory
+ * as long as the count is, and written nowhere.
+ */
+export function addressOf(request: Pick<IncomingMessage, 'socket'>): string {
+  const address = request.socket.remoteAddress ?? 'unknown';
+  const mapped = MAPPED.exec(address)?.[1];
+  if (mapped !== undefined) return mapped;
+  return address.includes(':') ? subnetOf(address) : address;
+}
