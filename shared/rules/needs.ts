@@ -17,7 +17,8 @@ export interface Need {
   readonly other?: EdgeMark;
 }
 
-export const isShort = (need: Need): boolean => need.measured < need.allowed - TOLERANCE.samePoint;
+/** Mark and berth, or mark and corner, are each rounded to the file form. */
+export const isShort = (need: Need): boolean => need.measured < need.allowed - 2 * TOLERANCE.step;
 export const shortfall = (need: Need): Mm => need.allowed - need.measured;
 
 /** Between two marks the larger of the room after the one and before the other is enough. */
