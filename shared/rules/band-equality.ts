@@ -1,4 +1,5 @@
 import { TOLERANCE } from '../geometry/tolerances.ts';
+import type { Mm } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
 import { findingAt, markPlace } from './findings.ts';
@@ -27,5 +28,6 @@ function checkMark(view: RuleView, mark: LaidMark): Draft[] {
     unit: 'ratio',
     remedy: 'even-bands',
   });
-  return [{ finding, mends: () => evenBands(view, mark) }];
+  const unlike = (size: Mm): boolean => Math.abs(size - mean) > allowed * mean;
+  return [{ finding, mends: () => evenBands(view, mark, { length: unlike }) }];
 }

@@ -30,6 +30,6 @@ function checkMark(view: RuleView, mark: LaidMark): Draft[] {
         ...lengths(measured, allowed),
         remedy: 'even-bands',
       }),
-      mends: () => evenBands(view, mark),
+      mends: () => evenBands(view, mark, { gap: (white) => white > gap || white < -overlap }),
     }));
 }

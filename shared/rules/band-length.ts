@@ -27,7 +27,8 @@ function checkMark(view: RuleView, mark: LaidMark): Draft[] {
     ...lengths(worst.measured, worst.allowed),
     remedy: 'even-bands',
   });
-  return [{ finding, mends: () => evenBands(view, mark) }];
+  const untidy = (length: Mm): boolean => length < tidyShortest || length > tidyLongest;
+  return [{ finding, mends: () => evenBands(view, mark, { length: untidy }) }];
 }
 
 interface Worst {

@@ -76,7 +76,10 @@ function roomAtEnds(view: RuleView, edge: TrackEdge, mark: LaidMark): { low: Mm;
     const onEdge = track.edges[index]!.marks.find((m) => m.mark === mark)!;
     const pace = travel.paceAt(index, onEdge);
     if (pace === undefined) return 0;
-    return Math.max(...needsAfter(view, { edge: index, mark: onEdge, pace }).map((n) => n.allowed), 0);
+    const toEnd = track.edges[index]!.length - onEdge.to;
+    const needs = needsAfter(view, { edge: index, mark: onEdge, pace });
+    // Of what a need reaches over, the edges behind this one have their part already.
+    return Math.max(...needs.map((n) => n.allowed - Math.max(0, n.measured - toEnd)), 0);
   };
   const before = (index: number): Mm => {
     const onEdge = track.edges[index]!.marks.find((m) => m.mark === mark)!;
@@ -88,16 +91,31 @@ function roomAtEnds(view: RuleView, edge: TrackEdge, mark: LaidMark): { low: Mm;
   };
 }
 
-/** The mark with bands as the reader likes them, edge to edge, its middle where it was. */
-export function evenBands(view: RuleView, mark: LaidMark): Drawing[] {
-  const unit = view.kit.robot.bandUnit;
-  const shift = (mark.to - mark.from - unit * mark.bands.length) / 2;
-  const even = (band: Band): Band => ({ ...band, length: unit, gap: 0 });
-  return [
-    withMark(view.drawing, mark.id, (m) => ({
-      ...m,
-      at: stepped(Math.max(0, m.at + shift)),
-      bands: m.bands.map(even),
-    })),
-  ];
+/** Which lengths of bands, and which gaps before them, are what is wrong. */
+interface Wrong {
+  readonly length?: (length: Mm) => boolean;
+  readonly gap?: (gap: Mm) => boolean;
 }
+
+/**
+ * The mark with bands as the reader likes them, its middle where it was: with only what is wrong made
+ * right, and with all bands even and edge to edge.
+ */
+export function evenBands(view: RuleView, mark: LaidMark, { length, gap }: Wrong): Drawing[] {
+  const even = (band: Band): Band => ({ ...band, length: view.kit.robot.bandUnit, gap: 0 });
+  const better = (band: Band): Band => ({
+    ...band,
+    length: length?.(band.length) ? even(band).length : band.length,
+    gap: gap?.(band.gap) ? 0 : band.gap,
+  });
+  return [better, even].map((change) =>
+    withMark(view.drawing, mark.id, (m) => {
+      const bands = m.bands.map(change);
+      const at = m.at + (lengthOf(m.bands) - lengthOf(bands)) / 2;
+      return { ...m, at: stepped(Math.max(0, at)), bands };
+    }),
+  );
+}
+
+const lengthOf = (bands: readonly Band[]): Mm =>
+  bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);

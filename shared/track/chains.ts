@@ -18,7 +18,10 @@ export interface Chain {
   readonly isRing: boolean;
 }
 
-/** Lines cut where three or more arms meet in a point and joined where two ends of one width do. */
+/**
+ * Lines cut where three or more arms meet in a point or a line goes back over itself, and joined where two
+ * ends of one width meet.
+ */
 export function chainsOf(drawn: readonly InkLine[]): Chain[] {
   const lines = uniqueLines(drawn);
   const arms = armCounts(lines);
@@ -68,8 +71,15 @@ function branchings(line: InkLine, arms: ReadonlyMap<string, number>): number[] 
   const inner = line.pieces.slice(1).map((_, i) => i + 1);
   return inner.filter((i) => {
     const branches = (arms.get(keyOf(line.pieces[i - 1]!.to)) ?? 0) > 2;
-    return branches && !isUnderMark(line, line.path.starts[i]!);
+    return (branches || isBackOver(line, i)) && !isUnderMark(line, line.path.starts[i]!);
   });
+}
+
+/** Whether the line goes back over itself from the vertex: drawn as two, the parts would not be joined. */
+function isBackOver({ path }: InkLine, vertex: number): boolean {
+  const way = path.starts[vertex]!;
+  const turn = turnBetween(leavingDirection(path, way, false), leavingDirection(path, way, true));
+  return Math.abs(turn) <= TOLERANCE.tangent;
 }
 
 interface End {
