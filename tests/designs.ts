@@ -4,6 +4,8 @@ import type { Kit } from '../shared/documents/kit.ts';
 import type { Berth, Sheet } from '../shared/documents/sheet.ts';
 import { pathOf } from '../shared/geometry/path.ts';
 import type { PaperPoint } from '../shared/geometry/units.ts';
+import { ruleContext } from '../shared/rules/rules.ts';
+import { angleBetween } from '../shared/track/arms.ts';
 import { bandsOf, KITS } from './kits.ts';
 
 /**
@@ -102,7 +104,7 @@ const mark = (kit: Kit) =>
     bands: fc.oneof({ arbitrary: soundBands(kit), weight: 3 }, { arbitrary: paintedBands(kit), weight: 1 }),
   });
 
-const lengthOf = (bands: readonly Band[]): number =>
+export const lengthOf = (bands: readonly Band[]): number =>
   bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);
 
 /** With one of the sample kits. */
@@ -255,3 +257,9 @@ export function movedOver(design: Plausible, angle: number, dx: number, dy: numb
     },
   };
 }
+
+/** Lines drawn all but over one another meet, or don't, by a hundredth of a millimetre. */
+export const hasDoubledLine = ({ kit, sheet, drawing }: Plausible): boolean =>
+  ruleContext(sheet, drawing, kit).track.nodes.some(({ arms }) =>
+    arms.some((one) => arms.some((two) => two !== one && angleBetween(one, two) < 0.25)),
+  );

@@ -54,8 +54,9 @@ function freePlaces(view: RuleView, edge: TrackEdge, mark: LaidMark, length: Mm)
     else high = Math.min(high, axle - beforeMark - length);
   }
   let spans = nonEmpty([{ from: low + SPARE, to: high - SPARE }]);
+  const [along, back] = [edge.index, twin(edge.index)].map((index) => roomBefore(view, index, mark));
   for (const bend of edge.bends.filter((b) => isCurve(b, straightFrom))) {
-    const taken = { from: bend.from - beforeMark - length - SPARE, to: bend.to + beforeMark + SPARE };
+    const taken = { from: bend.from - back! - length - SPARE, to: bend.to + along! + SPARE };
     spans = spans.flatMap((span) => without(span, taken));
   }
   return spans;
@@ -71,24 +72,28 @@ const nonEmpty = (spans: readonly Span[]): Span[] => spans.filter((span) => span
 
 /** What the mark wants of the edge's own ends: before it, or after it for the action, whichever is more. */
 function roomAtEnds(view: RuleView, edge: TrackEdge, mark: LaidMark): { low: Mm; high: Mm } {
-  const { kit, track, travel } = view;
+  const { track, travel } = view;
   const after = (index: number): Mm => {
     const onEdge = track.edges[index]!.marks.find((m) => m.mark === mark)!;
     const pace = travel.paceAt(index, onEdge);
     if (pace === undefined) return 0;
     const toEnd = track.edges[index]!.length - onEdge.to;
     const needs = needsAfter(view, { edge: index, mark: onEdge, pace });
-    // Of what a need reaches over, the edges behind this one have their part already.
-    return Math.max(...needs.map((n) => n.allowed - Math.max(0, n.measured - toEnd)), 0);
+    // What a need reaches over behind this edge's end is there already, unless the mark lies over that end.
+    const behind = (measured: Mm): Mm => (toEnd < 0 ? 0 : Math.max(0, measured - toEnd));
+    return Math.max(...needs.map((need) => need.allowed - behind(need.measured)), 0);
   };
-  const before = (index: number): Mm => {
-    const onEdge = track.edges[index]!.marks.find((m) => m.mark === mark)!;
-    return travel.paceAt(index, onEdge) === undefined ? 0 : kit.rules.beforeMark;
-  };
+  const before = (index: number): Mm => roomBefore(view, index, mark);
   return {
     low: Math.max(before(edge.index), after(twin(edge.index))),
     high: Math.max(before(twin(edge.index)), after(edge.index)),
   };
+}
+
+/** What the mark wants before it of those who come along this edge, if anybody does. */
+function roomBefore({ kit, track, travel }: RuleView, edge: number, mark: LaidMark): Mm {
+  const onEdge = track.edges[edge]!.marks.find((m) => m.mark === mark)!;
+  return travel.paceAt(edge, onEdge) === undefined ? 0 : kit.rules.beforeMark;
 }
 
 /** Which lengths of bands, and which gaps before them, are what is wrong. */

@@ -4,20 +4,18 @@ import { type Drawing, Drawing as DrawingDocument } from '../../shared/documents
 import type { Kit } from '../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
-import { keepsMarks } from '../../shared/rules/drawn.ts';
-import { checkDrawing, plainFindings, RULES, ruleContext } from '../../shared/rules/rules.ts';
-import { angleBetween } from '../../shared/track/arms.ts';
+import { plainFindings, ruleContext } from '../../shared/rules/rules.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 import {
   drawnAsTwo,
   drawnBackwards,
   drawnInPieces,
+  hasDoubledLine,
   isCovered,
   movedOver,
   type Plausible,
   plausible,
   sheetFrom,
-  stepped,
 } from '../designs.ts';
 import { KITS } from '../kits.ts';
 import '../seed.ts';
@@ -26,9 +24,6 @@ const isDocument = (drawing: Drawing): boolean =>
   parseDocument(DrawingDocument, writeDocument(DrawingDocument, drawing)).ok;
 
 const NOTHING: Drawing = { lines: [], marks: [] };
-const checked = ({ kit, sheet, drawing }: Plausible): Finding[] =>
-  checkDrawing(ruleContext(sheet, drawing, kit));
-
 /** Without mended designs, which these properties don't look at. */
 const found = ({ kit, sheet, drawing }: Plausible): Finding[] =>
   plainFindings(ruleContext(sheet, drawing, kit));
@@ -65,12 +60,6 @@ function scaledKit(kit: Kit, factor: number): Kit {
 
 const names = (findings: readonly Finding[]) =>
   findings.map((f) => `${f.rule} ${f.variant ?? ''} ${f.severity} ${f.place.kind}`).sort();
-
-/** Lines drawn all but over one another meet, or don't, by a hundredth of a millimetre. */
-const hasDoubledLine = ({ kit, sheet, drawing }: Plausible): boolean =>
-  ruleContext(sheet, drawing, kit).track.nodes.some(({ arms }) =>
-    arms.some((one) => arms.some((two) => two !== one && angleBetween(one, two) < 0.25)),
-  );
 
 /**
  * Where a limit is met to a thousandth, rounding to the file form may tip it either way. Such designs are
@@ -158,93 +147,6 @@ describe('moving a whole sheet', () => {
       ),
       { numRuns: 100 },
     );
-  });
-});
-
-describe('a computed remedy', () => {
-  it('removes its finding, and no rule finds more than before', () => {
-    let computed = 0;
-    fc.assert(
-      fc.property(plausible, (design) => {
-        const before = checked(design);
-        for (const { id, remedy } of before) {
-          if (!remedy?.design) continue;
-          computed++;
-          expect(isDocument(remedy.design.drawing)).toBe(true);
-          const after = checked({ ...design, drawing: remedy.design.drawing });
-          expect(after.map((f) => f.id)).not.toContain(id);
-          for (const rule of RULES) {
-            const count = (list: readonly Finding[]) => list.filter((f) => f.rule === rule.id).length;
-            expect(count(after)).toBeLessThanOrEqual(count(before));
-          }
-        }
-      }),
-      { numRuns: 150 },
-    );
-    expect(computed).toBeGreaterThan(20);
-  });
-});
-
-/** Everything but what a finding's remedy may touch, which is the line or the mark that it is about. */
-const elsewhere = ({ lines, marks }: Drawing, ids: readonly string[]) => ({
-  lines: lines.filter((line) => !ids.includes(line.id)),
-  marks: marks.filter((mark) => !ids.includes(mark.id) && !ids.includes(mark.line)),
-});
-
-const touched = (before: Drawing, after: Drawing): string[] =>
-  [
-    ...before.lines.filter((line) => !after.lines.some((l) => JSON.stringify(l) === JSON.stringify(line))),
-    ...before.marks.filter((mark) => !after.marks.some((m) => JSON.stringify(m) === JSON.stringify(mark))),
-  ].map(({ id }) => id);
-
-const withWay = (drawing: Drawing, id: string, at: number): Drawing => ({
-  ...drawing,
-  marks: drawing.marks.map((mark) => (mark.id === id ? { ...mark, at: stepped(at) } : mark)),
-});
-
-const SLIDES = new Set(['slide-mark', 'slide-or-slow-down']);
-
-/** Whether the mark has the room it needs on both sides, and no rule finds more than before. */
-const hasRoom = (mark: string, before: readonly Finding[], after: readonly Finding[]): boolean =>
-  after.every(
-    ({ place, remedy }) => place.kind !== 'mark' || place.mark !== mark || !SLIDES.has(remedy!.code),
-  ) &&
-  RULES.every((rule) => {
-    const count = (list: readonly Finding[]) => list.filter((f) => f.rule === rule.id).length;
-    return count(after) <= count(before);
-  });
-
-describe('a computed remedy changes as little as possible', () => {
-  it('one line or one mark, and what hangs on it; a shorter slide gives a mark no room', () => {
-    let slid = 0;
-    fc.assert(
-      fc.property(plausible, (design) => {
-        const before = checked(design);
-        for (const { place, remedy } of before) {
-          if (!remedy?.design) continue;
-          const after = remedy.design.drawing;
-          const changed = touched(design.drawing, after);
-          if (place.kind === 'mark') expect(changed).toEqual([place.mark]);
-          const lines = changed.filter((one) => design.drawing.lines.some((line) => line.id === one));
-          // Only a corner of two lines, cut across, changes both.
-          expect(lines.length).toBeLessThanOrEqual(remedy.code === 'blunt-corner' ? 2 : 1);
-          expect(elsewhere(after, changed)).toEqual(elsewhere(design.drawing, changed));
-          if (!SLIDES.has(remedy.code) || place.kind !== 'mark' || hasDoubledLine(design)) continue;
-          slid++;
-          const way = (drawing: Drawing): number => drawing.marks.find((m) => m.id === place.mark)!.at;
-          const slide = way(after) - way(design.drawing);
-          // Kept beyond the room that is needed, and rounding.
-          if (Math.abs(slide) < 1) continue;
-          for (const by of [-0.9 * slide, 0.5 * slide, slide - 0.06 * Math.sign(slide)]) {
-            const less = withWay(design.drawing, place.mark, way(design.drawing) + by);
-            if (!keepsMarks(less)) continue;
-            expect(hasRoom(place.mark, before, found({ ...design, drawing: less }))).toBe(false);
-          }
-        }
-      }),
-      { numRuns: 100 },
-    );
-    expect(slid).toBeGreaterThan(10);
   });
 });
 
