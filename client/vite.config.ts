@@ -5,7 +5,7 @@ import { defineConfig } from 'vite';
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 /**
- * Three pages from one build. The server sends them with a policy that allows scripts, styles and
+ * Four pages from one build. The server sends them with a policy that allows scripts, styles and
  * fonts from itself alone, so nothing may be inlined into a page or become a data: address.
  */
 export default defineConfig({
@@ -26,6 +26,7 @@ export default defineConfig({
         tablet: here('tablet/index.html'),
         desk: here('desk/index.html'),
         board: here('board/index.html'),
+        check: here('check/index.html'),
       },
     },
   },

@@ -1,4 +1,7 @@
+import { X509Certificate } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { createSecureContext } from 'node:tls';
 import type { ServerConfig } from './server.ts';
 
 /** What a person sets from outside, and the sentences for what is wrong with it. */
@@ -31,6 +34,33 @@ export function portFrom(env: Environment): Read<number> {
   return wrong(`PORT must be a whole number from 0 to 65535, not "${env.PORT}".`);
 }
 
+/** The certificate that TLS_CERT and TLS_KEY name; undefined where neither is set. */
+function tlsFrom(env: Environment): Read<{ cert: string; key: string } | undefined> {
+  const { TLS_CERT, TLS_KEY } = env;
+  if (!TLS_CERT && !TLS_KEY) return { ok: true, value: undefined };
+  if (!TLS_CERT || !TLS_KEY) return wrong('For https set both TLS_CERT and TLS_KEY, each to a file.');
+  const files: string[] = [];
+  for (const [name, path] of [['TLS_CERT', TLS_CERT] as const, ['TLS_KEY', TLS_KEY] as const]) {
+    try {
+      files.push(readFileSync(path, 'utf8'));
+    } catch {
+      return wrong(`The file that ${name} names cannot be read: ${path}`);
+    }
+  }
+  const [cert, key] = files as [string, string];
+  try {
+    createSecureContext({ cert, key });
+  } catch {
+    return wrong(
+      'TLS_CERT and TLS_KEY do not fit together. Both must be PEM files without a password, and the key must be the one of the certificate.',
+    );
+  }
+  const { validTo } = new X509Certificate(cert);
+  if (Date.parse(validTo) < Date.now())
+    return wrong(`The certificate in ${TLS_CERT} ended on ${validTo}. Put a newer one in its place.`);
+  return { ok: true, value: { cert, key } };
+}
+
 /** Everything a server needs to know, or the first thing that is wrong. */
 export function configFrom(env: Environment, pages: string | null): Read<ServerConfig> {
   const port = portFrom(env);
@@ -53,6 +83,8 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
       'With DATABASE_URL set OWNER_KEY too, the same for every server on that database: the link of the desk carries it.',
     );
   }
+  const tls = tlsFrom(env);
+  if (!tls.ok) return tls;
   const value: ServerConfig = {
     port: port.value,
     dataDir: resolve(env.DATA_DIR || '.data'),
@@ -62,6 +94,7 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
     ...(env.OWNER_KEY && { ownerKey: env.OWNER_KEY }),
     ...(env.PUBLIC_URL && { publicUrl: env.PUBLIC_URL }),
     ...(logLevel && { logLevel }),
+    ...(tls.value && { tls: tls.value }),
   };
   return { ok: true, value };
 }

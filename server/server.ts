@@ -1,10 +1,11 @@
 import { once } from 'node:events';
 import { createServer } from 'node:http';
+import { createServer as createSecureServer } from 'node:https';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { type DestinationStream, pino } from 'pino';
 import type { Challenge } from '../shared/documents/challenge.ts';
-import { lanAddresses } from './addresses.ts';
+import { Addresses } from './addresses.ts';
 import { makeApp } from './http/app.ts';
 import { type Judging, startJudging } from './judging/judging.ts';
 import { type EventLog, StoreAway } from './log/event-log.ts';
@@ -32,6 +33,8 @@ export interface ServerConfig {
   readonly ownerKey?: string;
   /** The address that tablets reach, where it is not one of this machine's own. */
   readonly publicUrl?: string;
+  /** Certificate and key as PEM text: then pages come over https. */
+  readonly tls?: { readonly cert: string; readonly key: string };
   /** The folder of the built pages; null without pages. */
   readonly pages: string | null;
   readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
@@ -109,10 +112,13 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const rates = config.rates ?? new Rates();
   const challenge = config.challenge ?? readyChallenge;
   const rooms = new Rooms({ log, neighbours, judging, now, challenge, trouble, meter });
-  let addresses: readonly string[] = [];
+  const { host, publicUrl, tls } = config;
+  const scheme = tls ? 'https' : 'http';
+  const addresses = new Addresses({ scheme, host, publicUrl });
   const { pages } = config;
-  const app = makeApp({ rooms, rates, isOwner, pages, addresses: () => addresses, meter, ending, trouble });
-  const http = createServer({ keepAliveTimeout: KEEP_ALIVE_MS }, app);
+  const app = makeApp({ rooms, rates, isOwner, pages, addresses, now, meter, ending, trouble });
+  const options = { keepAliveTimeout: KEEP_ALIVE_MS };
+  const http = tls ? createSecureServer({ ...options, ...tls }, app) : createServer(options, app);
   const sockets = startSockets({ http, rooms, rates, isOwner, now, meter, trouble });
   rooms.tell(sockets.outlet);
   const end = async () => {
@@ -138,25 +144,20 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     throw error;
   }
   const { port } = http.address() as AddressInfo;
-  const url = `http://localhost:${port}`;
-  addresses = tabletAddresses(config, port);
+  const url = `${scheme}://localhost:${port}`;
+  // A certificate is for a name, which this machine's own is not.
+  const here = tls && publicUrl ? addresses.now().join : url;
+  addresses.listenAt(port);
   await rooms.start();
   logger.info({ port }, 'listening');
   return {
     url,
     port,
     ownerKey,
-    deskLink: `${url}/desk?key=${ownerKey}`,
-    boardLink: `${url}/board`,
-    addresses,
+    deskLink: `${here}/desk?key=${ownerKey}`,
+    boardLink: `${here}/board`,
+    addresses: addresses.all().map(({ address }) => address),
     recovery,
     close,
   };
-}
-
-function tabletAddresses({ publicUrl, host }: ServerConfig, port: number): string[] {
-  const listensEverywhere = host === undefined || host === '0.0.0.0' || host === '::';
-  const hosts = listensEverywhere ? lanAddresses() : [host];
-  const own = (hosts.length > 0 ? hosts : ['localhost']).map((name) => `http://${name}:${port}`);
-  return publicUrl === undefined ? own : [publicUrl.replace(/\/+$/, ''), ...own];
 }

@@ -5,6 +5,7 @@ import { useLinkState } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { BriefScene } from './brief-scene.tsx';
 import { BuildingScene } from './building-scene.tsx';
+import { FlipBack } from './flip-back.tsx';
 import { LookHere, NoRoom, Together } from './quiet-scenes.tsx';
 import { type Scene, sceneOf } from './scenes.ts';
 import { BeforeStage, StageScene } from './stage-scene.tsx';
@@ -21,6 +22,7 @@ export function Board() {
         <SceneView scene={scene} room={room} />
       </main>
       <LinkSign />
+      <FlipBack />
     </div>
   );
 }

@@ -1,12 +1,14 @@
 import { useEffect, useState } from 'react';
 import type { RoomState, Team } from '../../shared/room/state.ts';
-import { ROUTES } from '../../shared/wire/protocol.ts';
+import { type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
 import { emblemIcon } from '../parts/emblem-icons.ts';
 import { getJson } from '../parts/http.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import './wall-scene.css';
+
+const LOOK_EVERY = 4000;
 
 /** The harbour wall: how to come in, and berths that fill. */
 export function WallScene({ room }: { readonly room: RoomState }) {
@@ -32,7 +34,11 @@ function JoinPlate({ word }: { readonly word: string }) {
   return (
     <section className="join">
       <p className="join-scan">{board.gather.scan}</p>
-      <img className="join-code" src={`${ROUTES.qr}?room=${encodeURIComponent(word)}`} alt="" />
+      <img
+        className="join-code"
+        src={`${ROUTES.qr}?room=${encodeURIComponent(word)}&for=${encodeURIComponent(address)}`}
+        alt=""
+      />
       <p className="join-line">
         {board.gather.or} <strong className="join-address">{address}</strong>
       </p>
@@ -48,11 +54,17 @@ function useJoinAddress(): string {
   const [address, setAddress] = useState(location.host);
   useEffect(() => {
     let current = true;
-    void getJson<{ join: string }>(ROUTES.addresses).then((answer) => {
-      if (current && answer.ok) setAddress(answer.value.join.replace(/^https?:\/\//, '').replace(/\/$/, ''));
-    });
+    const look = () =>
+      void getJson<JoinAddresses>(ROUTES.addresses).then((answer) => {
+        if (current && answer.ok)
+          setAddress(answer.value.join.replace(/^https?:\/\//, '').replace(/\/$/, ''));
+      });
+    look();
+    // The desk may choose another one.
+    const timer = setInterval(look, LOOK_EVERY);
     return () => {
       current = false;
+      clearInterval(timer);
     };
   }, []);
   return address;

@@ -19,7 +19,7 @@ import { useKeys } from './keys.ts';
 import { KeysHelp } from './keys-help.tsx';
 import { PrepareStep } from './prepare.tsx';
 import { Rail } from './rail.tsx';
-import { goToRoom } from './session.ts';
+import { boardPath, goToRoom } from './session.ts';
 import { ShowStep } from './show.tsx';
 import { reachable, STEPS } from './steps.ts';
 import { useNext } from './use-next.ts';
@@ -94,6 +94,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
       n: next.possible && !next.busy ? next.go : undefined,
       h: toggleLook,
       s: () => void ask({ kind: 'show-standings', on: !room.standingsShown }),
+      b: () => location.assign(boardPath(room.id, 'flip')),
       '[': () => walk(-1),
       ']': () => walk(1),
     },

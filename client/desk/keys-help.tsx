@@ -24,6 +24,7 @@ export function KeysHelp() {
         ['H', keys.look],
         ['S', keys.standings],
         ['+', keys.extend],
+        ['B', keys.flip],
         ['?', keys.help],
       ],
     },

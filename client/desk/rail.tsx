@@ -1,10 +1,12 @@
-import { Check } from 'lucide-react';
+import { Check, MonitorUp } from 'lucide-react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
+import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/use-words.ts';
+import { boardPath } from './session.ts';
 import { reachable, STEPS, standOf } from './steps.ts';
 import './rail.css';
 
@@ -50,6 +52,14 @@ export function Rail({ room, step, onStep }: RailProps) {
             <strong>{boardSays(room, desk)}</strong>
             <span>{room.standingsShown ? desk.board.standings : desk.board.noStandings}</span>
           </p>
+          <Button
+            icon={<Icon of={MonitorUp} />}
+            shortcut="B"
+            title={desk.gathering.boardHereTitle}
+            onClick={() => location.assign(boardPath(room.id, 'flip'))}
+          >
+            {desk.gathering.boardHere}
+          </Button>
           {!room.chargerWatched && <Notice tone="caution">{safety.nobodyStays}</Notice>}
         </div>
       )}

@@ -1,4 +1,4 @@
-import { ROUTES, type RoomInList } from '../../shared/wire/protocol.ts';
+import { type Arrivals, type JoinAddresses, ROUTES, type RoomInList } from '../../shared/wire/protocol.ts';
 import { getJson, type HttpAnswer, postJson } from '../parts/http.ts';
 
 /** Which of the owner's rooms this desk has, kept in the address so that a reload goes on with it. */
@@ -19,12 +19,14 @@ export const openRoom = (chargerWatched: boolean): Promise<HttpAnswer<OpenedRoom
 
 export const listRooms = (): Promise<HttpAnswer<readonly RoomInList[]>> => getJson(ROUTES.rooms);
 
-export interface Addresses {
-  /** As the QR code carries it. */
-  readonly join: string;
-  readonly all: readonly string[];
-}
-export const listAddresses = (): Promise<HttpAnswer<Addresses>> => getJson(ROUTES.addresses);
+export const listAddresses = (): Promise<HttpAnswer<JoinAddresses>> => getJson(ROUTES.addresses);
+export const chooseAddress = (address: string): Promise<HttpAnswer<JoinAddresses>> =>
+  postJson(ROUTES.addresses, { address });
+export const readArrivals = (): Promise<HttpAnswer<Arrivals>> => getJson(ROUTES.arrivals);
+
+/** The board of a room; `flip` for the one screen of a laptop, where a key leads back to the desk. */
+export const boardPath = (room: string, flip: 'flip' | null = null): string =>
+  `/board?room=${encodeURIComponent(room)}${flip ? '&flip=1' : ''}`;
 
 /** Opens a saved room on this server; a file that is no JSON is refused without asking the server. */
 export async function restoreRoom(file: File): Promise<HttpAnswer<OpenedRoom> | 'no-room-file'> {
@@ -38,6 +40,8 @@ export async function restoreRoom(file: File): Promise<HttpAnswer<OpenedRoom> | 
 }
 
 const ofRoom = (route: string, word: string): string => `${route}?room=${encodeURIComponent(word)}`;
-export const qrPath = (word: string): string => ofRoom(ROUTES.qr, word);
+/** `address` is in it so that another code is fetched when the desk has chosen another address. */
+export const qrPath = (word: string, address: string): string =>
+  `${ofRoom(ROUTES.qr, word)}&for=${encodeURIComponent(address)}`;
 export const resultsPath = (word: string): string => ofRoom(ROUTES.resultsCsv, word);
 export const roomFilePath = (word: string): string => ofRoom(ROUTES.roomFile, word);

@@ -2,6 +2,7 @@ import express, { type ErrorRequestHandler, type Express } from 'express';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { troubleOf } from '../log/event-log.ts';
 import { isSameSite } from '../seats/origin.ts';
+import { gettingIn } from './getting-in.ts';
 import { securityHeaders } from './headers.ts';
 import { joining } from './joining.ts';
 import { operating } from './operating.ts';
@@ -9,7 +10,7 @@ import { pages } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { printApi } from './print-api.ts';
 import { refuse } from './refuse.ts';
-import { openApi, roomsApi } from './rooms-api.ts';
+import { roomsApi } from './rooms-api.ts';
 
 const SMALL_BODY_BYTES = 10_000;
 const READING = ['GET', 'HEAD', 'OPTIONS'];
@@ -49,7 +50,7 @@ export function makeApp(parts: HttpParts): Express {
     response.set('Cache-Control', 'no-store');
     next();
   });
-  app.use(joining(parts), roomsApi(parts), openApi(parts), printApi(parts), operating(parts), pages(parts));
+  app.use(gettingIn(parts), joining(parts), roomsApi(parts), printApi(parts), operating(parts), pages(parts));
   app.use((_, response) => refuse(response, { code: 'unknown-page' }));
   const failed: ErrorRequestHandler = (error, request, response, _next) => {
     const refusal = bodyRefusal(error);

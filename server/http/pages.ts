@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import express, { type Request, type Response, Router } from 'express';
+import { ROUTES } from '../../shared/wire/protocol.ts';
 import { addressOf } from '../seats/address.ts';
 import { newToken } from '../seats/tokens.ts';
 import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
@@ -31,7 +32,7 @@ async function exchangeKey(parts: HttpParts, request: Request, response: Respons
   response.redirect(303, room === undefined ? '/desk' : `/desk?room=${encodeURIComponent(room)}`);
 }
 
-/** The three pages and their files. */
+/** The pages and their files. */
 export function pages(parts: HttpParts): Router {
   const router = Router();
 
@@ -42,6 +43,7 @@ export function pages(parts: HttpParts): Router {
   });
 
   router.get('/board', (_, response) => sendPage(parts, response, 'board'));
+  router.get(ROUTES.checkPage, (_, response) => sendPage(parts, response, 'check'));
 
   router.get('/', (request, response) => {
     // A token before the seat: however often joining is repeated, it stays one seat.

@@ -1,4 +1,5 @@
 import type { Request, Response } from 'express';
+import type { Addresses } from '../addresses.ts';
 import type { Meter } from '../meter.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
@@ -11,8 +12,8 @@ export interface HttpParts {
   readonly isOwner: (key: string | undefined) => boolean;
   /** The folder of the built pages; null where this server has none. */
   readonly pages: string | null;
-  /** Addresses that tablets may reach, the one for the QR code first. Known once the port is. */
-  readonly addresses: () => readonly string[];
+  readonly addresses: Addresses;
+  readonly now: () => number;
   readonly meter: Meter;
   /** Whether this server is about to go. */
   readonly ending: () => boolean;
@@ -26,6 +27,7 @@ export const carried = (request: Request): Carried => carriedBy(request.headers.
 export function giveCookie(response: Response, name: keyof typeof COOKIES, value: string): void {
   response.cookie(COOKIES[name], value, {
     httpOnly: true,
+    secure: response.req.secure,
     sameSite: name === 'owner' ? 'strict' : 'lax',
     maxAge: SEAT_LASTS_MS,
     path: '/',

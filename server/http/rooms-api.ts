@@ -1,5 +1,4 @@
 import express, { type RequestHandler, Router } from 'express';
-import { toString as qrToString } from 'qrcode';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
 import { carried, type HttpParts, roomAsked } from './parts.ts';
@@ -59,25 +58,6 @@ export function roomsApi(parts: HttpParts): Router {
     if (!open) return refuse(response, { code: 'unknown-room' });
     const name = `harbour-lines-${open.room.state.word}.csv`;
     response.attachment(name).type('text/csv; charset=utf-8').send(resultsCsv(open.room.state));
-  });
-  return router;
-}
-
-/** What anybody in the room may ask: how tablets get in. */
-export function openApi(parts: HttpParts): Router {
-  const router = Router();
-
-  router.get(ROUTES.addresses, (_, response) => {
-    const all = parts.addresses();
-    response.json({ join: all[0], all });
-  });
-
-  router.get(ROUTES.qr, async (request, response) => {
-    const open = await roomAsked(parts.rooms, request);
-    if (!open) return refuse(response, { code: 'unknown-room' });
-    const link = `${parts.addresses()[0]}${ROUTES.joinByLink}?word=${open.room.state.word}`;
-    response.type('svg').set('Cache-Control', 'no-cache');
-    response.send(await qrToString(link, { type: 'svg', margin: 2, errorCorrectionLevel: 'M' }));
   });
   return router;
 }

@@ -1,4 +1,5 @@
 import type { Server as HttpServer } from 'node:http';
+import type { Server as HttpsServer } from 'node:https';
 import type { Socket as TcpSocket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Server } from 'socket.io';
@@ -9,7 +10,7 @@ import { settledWithin } from '../settled.ts';
 import { Talk, type TalkParts } from './talk.ts';
 
 export interface SocketsParts extends TalkParts {
-  readonly http: HttpServer;
+  readonly http: HttpServer | HttpsServer;
 }
 
 export interface Sockets {

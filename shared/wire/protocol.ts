@@ -170,7 +170,39 @@ export type LatestDown =
   | { readonly kind: 'doing'; readonly team: TeamId; readonly doing: Doing }
   | { readonly kind: 'stage-clock'; readonly clock: StageClock };
 
-/** HTTP routes that are not pages. */
+export interface JoinAddress {
+  readonly address: string;
+  /** What the system calls the network; empty where an address was given from outside. */
+  readonly network: string;
+}
+
+export interface JoinAddresses {
+  /** As the QR code carries it. */
+  readonly join: string;
+  /** Set from outside: the desk has no choice. */
+  readonly fixed: boolean;
+  readonly all: readonly JoinAddress[];
+}
+
+/** What a device measured of its way to the server. */
+export interface CheckReport {
+  /** Median of some short questions, ms. */
+  readonly roundTripMs: number;
+  /** How long the bytes of a tablet's page took, ms. */
+  readonly pageMs: number;
+  /** Whether a websocket came through. */
+  readonly live: boolean;
+}
+
+export interface Arrivals {
+  /** Visits from other devices since the server started. */
+  readonly visits: number;
+  /** How long ago the last one was, ms. */
+  readonly lastAgo: number | null;
+  readonly check: (CheckReport & { readonly ago: number }) | null;
+}
+
+/** HTTP routes and the one page that programs name. */
 export const ROUTES = {
   /** POST { word } → 204 and a seat cookie, or a refusal. */
   join: '/api/join',
@@ -180,8 +212,16 @@ export const ROUTES = {
   openRoom: '/api/rooms',
   /** GET by the owner: RoomInList[], newest first. */
   rooms: '/api/rooms',
-  /** GET → { join, all }: the address that tablets reach, as the QR code carries it, and all of them. */
+  /** GET → JoinAddresses; POST { address } by the owner → the same, and the QR code carries that one. */
   addresses: '/api/addresses',
+  /** GET by the owner → Arrivals. */
+  arrivals: '/api/arrivals',
+  /** The page that tells whether a device gets through, and how fast. */
+  checkPage: '/check',
+  /** POST CheckReport by anybody: what that page has measured. */
+  check: '/api/check',
+  /** GET: as many bytes as a tablet's page has, for measuring. */
+  checkLoad: '/api/check/load',
   /** GET ?room=WORD: the QR code that leads into the room, as SVG. */
   qr: '/api/qr.svg',
   /** GET ?room=WORD by a desk: the results as a download. */

@@ -89,6 +89,11 @@ const LatestForm = z.discriminatedUnion('kind', [
 export const JoinForm = z.strictObject({ word: Token });
 export const OpenForm = z.strictObject({ chargerWatched: z.boolean() });
 
+const MOST_MS = 600_000;
+const Duration = z.number().check(z.gte(0), z.lte(MOST_MS));
+export const CheckForm = z.strictObject({ roundTripMs: Duration, pageMs: Duration, live: z.boolean() });
+export const AddressForm = z.strictObject({ address: z.string().check(z.maxLength(300)) });
+
 const badForm = (path: readonly (string | number)[], problem: string): Checked<never> => ({
   ok: false,
   refusal: { code: 'bad-form', path: path.join('.'), problem },

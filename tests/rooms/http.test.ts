@@ -1,7 +1,7 @@
 import jsqr from 'jsqr';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ROUTES } from '../../shared/wire/protocol.ts';
+import { type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
 import {
   cookiesOf,
   joinCookie,
@@ -177,9 +177,9 @@ describe('the QR code', () => {
   });
 
   it('is told beside all addresses', async () => {
-    const { join, all } = (await (await get(ROUTES.addresses)).json()) as { join: string; all: string[] };
-    expect(join).toBe('http://harbour.example:4310');
-    expect(all.every((address) => /^http:\/\/[\w.]+:\d+$/.test(address))).toBe(true);
+    const { join, fixed, all } = (await (await get(ROUTES.addresses)).json()) as JoinAddresses;
+    expect([join, fixed]).toEqual(['http://harbour.example:4310', true]);
+    expect(all.every(({ address }) => /^http:\/\/[\w.]+:\d+$/.test(address))).toBe(true);
   });
 });
 

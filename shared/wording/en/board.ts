@@ -47,6 +47,7 @@ function timeLeft(ms: number): string {
 
 export const board = {
   title: 'Harbour Lines',
+  flipBack: 'Back to the desk',
   noRoom: {
     title: 'No room is open yet',
     next: 'The teacher opens one at the desk. It then appears here by itself.',

@@ -71,20 +71,15 @@ const gathering = {
   how: 'On each tablet: scan the code, or open the address and type the room word.',
   word: 'Room word',
   address: 'Address',
-  more: 'Other addresses of this machine',
   copy: 'Copy the link',
   copied: 'Copied',
   boardOpen: 'Open the board',
+  boardHere: 'Board here',
+  boardHereTitle: 'Show the board on this screen',
   noTeams: 'Nobody is here yet. Emblems appear as tablets come in.',
   teams: (n: number) => counted(n, 'team', 'teams'),
   berth: (n: number) => `berth ${n}`,
   choose: 'Choose a challenge',
-  trouble: 'No tablet gets through?',
-  troubleHow: [
-    'Tablet and this machine must be in the same network.',
-    'Some school networks keep devices apart from each other: ask for one without that, or use a hotspot of your own.',
-    'The firewall of this machine may ask whether it may be reached: allow it for private networks.',
-  ],
 };
 
 const briefing = {
@@ -231,6 +226,7 @@ const keys = {
   step: 'look at a step of the lesson',
   look: '“Look here” on and off',
   standings: 'standings on the board on and off',
+  flip: 'this screen shows the board; B there comes back',
   help: 'this list',
   pick: 'choose a team by its number, two digits one soon after the other; on the stage: show its best drawing',
   second: 'put a second one beside it',

@@ -1,5 +1,6 @@
 import { actions } from './actions.ts';
 import { board } from './board.ts';
+import { check } from './check.ts';
 import { desk } from './desk.ts';
 import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
@@ -35,6 +36,7 @@ export const en = {
   replay,
   rota,
   safety,
+  check,
   desk,
   board,
   tablet,

@@ -1,0 +1,60 @@
+import { randomBytes } from 'node:crypto';
+import { type RequestHandler, Router } from 'express';
+import { toString as qrToString } from 'qrcode';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import { AddressForm, CheckForm, checkForm } from '../../shared/wire/schemas.ts';
+import { ArrivalBook } from './arrivals.ts';
+import { carried, type HttpParts, roomAsked } from './parts.ts';
+import { refuse } from './refuse.ts';
+
+/** As much as the tablet page and its scripts are on their way through the air. */
+const LOAD_BYTES = 400_000;
+const load = randomBytes(LOAD_BYTES);
+
+/** How tablets get in, whether they do, and how fast. */
+export function gettingIn(parts: HttpParts): Router {
+  const router = Router();
+  const { addresses, rooms, isOwner, now } = parts;
+  const book = new ArrivalBook(now);
+  const ownerOnly: RequestHandler = (request, response, next) => {
+    if (isOwner(carried(request).ownerKey)) next();
+    else refuse(response, { code: 'no-seat' });
+  };
+
+  router.get(['/', ROUTES.joinByLink, ROUTES.checkPage], (request, _, next) => {
+    book.visited(request);
+    next();
+  });
+
+  router.get(ROUTES.addresses, (_, response) => void response.json(addresses.now()));
+
+  router.post(ROUTES.addresses, ownerOnly, (request, response) => {
+    const form = checkForm(AddressForm, request.body);
+    if (!form.ok) return refuse(response, form.refusal);
+    if (!addresses.choose(form.value.address))
+      return refuse(response, { code: 'bad-form', path: 'address', problem: 'not-ours' });
+    response.json(addresses.now());
+  });
+
+  router.get(ROUTES.qr, async (request, response) => {
+    const open = await roomAsked(rooms, request);
+    if (!open) return refuse(response, { code: 'unknown-room' });
+    const link = `${addresses.now().join}${ROUTES.joinByLink}?word=${open.room.state.word}`;
+    response.type('svg').set('Cache-Control', 'no-cache');
+    response.send(await qrToString(link, { type: 'svg', margin: 2, errorCorrectionLevel: 'M' }));
+  });
+
+  router.get(ROUTES.arrivals, ownerOnly, (_, response) => void response.json(book.read()));
+
+  router.get(ROUTES.checkLoad, (_, response) => {
+    response.type('application/octet-stream').set('Cache-Control', 'no-store').send(load);
+  });
+
+  router.post(ROUTES.check, (request, response) => {
+    const form = checkForm(CheckForm, request.body);
+    if (!form.ok) return refuse(response, form.refusal);
+    book.checked(form.value);
+    response.status(204).end();
+  });
+  return router;
+}
