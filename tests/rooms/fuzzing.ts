@@ -4,7 +4,17 @@ import { MemoryLog } from '../../server/log/memory.ts';
 import { stateOf } from '../../shared/room/apply.ts';
 import { view } from '../../shared/room/seen.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import { joinCookie, NO_RATES, openRoom, ownerCookie, Page, seated, testServer } from './harness.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import {
+  joinCookie,
+  NO_RATES,
+  openRoom,
+  ownerCookie,
+  Page,
+  seated,
+  type TestServer,
+  testServer,
+} from './harness.ts';
 import { type HttpMessage, KNOWN, type Message, message, type SocketMessage, type Who } from './messages.ts';
 
 /** A judge whose work is never done, so that only messages change the room. */
@@ -20,48 +30,60 @@ function idleJudging() {
 
 const HOUR = 3_600_000;
 
+/** So many messages are sent to a room; then another one, since seats are lost and rooms are erased. */
+const MESSAGES_A_ROOM = 500;
+const READING = ['GET', 'HEAD', 'OPTIONS'];
+
 /** A room in the building phase with valid seats of every kind, and a page without one. */
 export class Fuzzed {
   readonly #log = new MemoryLog();
+  readonly #server: TestServer;
   #url = '';
   #room = '';
   #word = '';
-  #end: () => Promise<void> = async () => undefined;
+  #sent = 0;
   readonly #pages = new Map<Who, Page>();
   readonly #cookies = new Map<Who, string>();
   accepted = 0;
   refused = 0;
 
+  private constructor(log: MemoryLog, server: TestServer) {
+    this.#log = log;
+    this.#server = server;
+    this.#url = server.url;
+  }
+
   static async start(): Promise<Fuzzed> {
-    const one = new Fuzzed();
+    const log = new MemoryLog();
     // A clock that stands still: no building time runs out between a message and its check.
     const now = () => 500_000 * HOUR;
-    const server = await testServer({ log: one.#log, judging: idleJudging(), now, rates: NO_RATES });
-    one.#url = server.url;
-    one.#end = server.end;
-    const owner = await ownerCookie(server);
-    const opened = await openRoom(server.url, owner);
-    [one.#room, one.#word] = [opened.room, opened.word];
-    const cookies = [
-      owner,
-      '',
-      await joinCookie(server.url, opened.word),
-      await joinCookie(server.url, opened.word),
-    ];
-    for (const [i, who] of (['desk', 'board', 'first', 'second'] as const).entries()) {
-      one.#cookies.set(who, cookies[i]!);
-      const kind = who === 'desk' || who === 'board' ? who : 'tablet';
-      one.#pages.set(who, await seated(server.url, kind, cookies[i], kind === 'tablet' ? null : opened.room));
-    }
-    one.#cookies.set('stranger', '');
-    one.#pages.set('stranger', new Page(server.url, 'desk'));
-    const desk = one.#pages.get('desk')!;
-    await desk.command({ kind: 'choose-challenge', key: 'first-line' });
-    await desk.command({ kind: 'start-building', seconds: null });
+    const server = await testServer({ log, judging: idleJudging(), now, rates: NO_RATES });
+    const one = new Fuzzed(log, server);
+    await one.#sitDown();
     return one;
   }
 
-  #state = async (): Promise<RoomState> => stateOf(await this.#log.eventsAfter(this.#room, 0))!;
+  async #sitDown(): Promise<void> {
+    for (const page of this.#pages.values()) page.close();
+    const url = this.#url;
+    const owner = await ownerCookie(this.#server);
+    const { room, word } = await openRoom(url, owner);
+    [this.#room, this.#word] = [room, word];
+    const cookies = [owner, '', await joinCookie(url, word), await joinCookie(url, word)];
+    for (const [i, who] of (['desk', 'board', 'first', 'second'] as const).entries()) {
+      this.#cookies.set(who, cookies[i]!);
+      const kind = who === 'desk' || who === 'board' ? who : 'tablet';
+      this.#pages.set(who, await seated(url, kind, cookies[i], kind === 'tablet' ? null : room));
+    }
+    this.#cookies.set('stranger', '');
+    this.#pages.set('stranger', new Page(url, 'desk'));
+    const desk = this.#pages.get('desk')!;
+    await desk.command({ kind: 'choose-challenge', key: 'first-line' });
+    await desk.command({ kind: 'start-building', seconds: null });
+  }
+
+  /** Undefined when the owner has erased the room. */
+  #state = async (): Promise<RoomState | undefined> => stateOf(await this.#log.eventsAfter(this.#room, 0));
 
   /** Puts real ids in the place of `known-n`. */
   #filled(value: unknown, names: readonly string[]): unknown {
@@ -77,17 +99,26 @@ export class Fuzzed {
 
   /** Sends one message and says what was wrong with what came of it. */
   async send(one: Message): Promise<string | null> {
-    const before = await this.#state();
+    const wrong = ++this.#sent % MESSAGES_A_ROOM === 0 ? await this.differences() : [];
+    const erased = (await this.#state()) === undefined;
+    if (erased || this.#sent % MESSAGES_A_ROOM === 0) await this.#sitDown();
+    return wrong[0] ?? this.#tell(one);
+  }
+
+  async #tell(one: Message): Promise<string | null> {
+    const before = (await this.#state())!;
     const rooms = (await this.#log.rooms()).length;
     const names = [
       ...before.entries.flatMap((entry) => [entry.id, entry.design ?? '']),
-      ...[this.#room, this.#word, before.rounds[0]!.challenge],
+      ...before.teams.map((team) => team.id),
+      ...[this.#room, this.#word, before.rounds[0]!.challenge, 'first-line', 'sharp-corner'],
     ];
     const result = one.way === 'socket' ? await this.#say(one, names) : await this.#ask(one, names);
     if (typeof result === 'string') return result;
     if (result) this.accepted++;
     else this.refused++;
-    const mayChange = result && (one.way === 'http' || one.name === 'command');
+    const changes = one.way === 'socket' ? one.name === 'command' : !reads(one);
+    const mayChange = result && changes;
     const after = await this.#state();
     if (!mayChange && !isDeepStrictEqual(after, before)) return 'the room has changed';
     if (!mayChange && (await this.#log.rooms()).length !== rooms) return 'there is another room';
@@ -135,9 +166,12 @@ export class Fuzzed {
   async differences(): Promise<string[]> {
     const state = await this.#state();
     const wrong: string[] = [];
+    if (!state) return wrong;
     for (const [who, page] of this.#pages) {
       if (who === 'stranger') continue;
       const welcome = await page.hello();
+      // A team that was taken out, or a desk whose link was, has no seat any more.
+      if (!welcome.ok && welcome.refusal.code !== 'server-trouble') continue;
       const you = welcome.ok ? welcome.you : null;
       if (!you || !isDeepStrictEqual(page.state, view(state, you))) wrong.push(`${who} shows another room`);
     }
@@ -147,9 +181,13 @@ export class Fuzzed {
 
   async end(): Promise<void> {
     for (const page of this.#pages.values()) page.close();
-    await this.#end();
+    await this.#server.end();
   }
 }
+
+/** A link that is followed may take a seat; everything else that is only read changes nothing. */
+const reads = ({ method, path }: HttpMessage) =>
+  READING.includes(method) && !path.startsWith(ROUTES.joinByLink);
 
 /** Sends so many random messages, one after the other. Throws with the seed and the message that did harm. */
 export async function fuzz(messages: number, seed: number): Promise<Fuzzed> {

@@ -1,7 +1,11 @@
 import fc from 'fast-check';
-import { PHASES } from '../../shared/room/state.ts';
+import { Answers } from '../../shared/documents/answers.ts';
 import { PROTOCOL_VERSION, ROUTES } from '../../shared/wire/protocol.ts';
+import * as schemas from '../../shared/wire/schemas.ts';
+import { arbitraryOf, type Form } from './forms.ts';
 import { lineDesign } from './harness.ts';
+
+const { WAYS } = schemas;
 
 /** Everything that a curious child may send: sound, nearly sound and senseless messages of every kind. */
 
@@ -47,53 +51,23 @@ const nasty = fc.constantFrom<unknown>(
   JSON.parse('{"__proto__":{"polluted":true}}'),
 );
 const anything = fc.oneof(nasty, fc.jsonValue({ maxDepth: 3 }));
-const id = fc.oneof(fc.string({ minLength: 1, maxLength: 64 }), fc.constantFrom('x', 'y', '__proto__'));
 
 const design = fc.oneof(
   fc
     .tuple(fc.integer({ min: 1, max: 180 }), fc.integer({ min: 0, max: 180 }))
     .map(([l, y]) => lineDesign(l, y)),
+  arbitraryOf(Answers, { text: known, open: anything }),
   anything,
 );
-const round = fc.integer({ min: 0, max: 3 });
-const seconds = fc.option(fc.integer({ min: 1, max: 14_400 }));
-const ask = fc.oneof(
-  fc.constant({ kind: 'watch-charger' }),
-  fc.record({
-    kind: fc.constant('choose-challenge'),
-    key: fc.oneof(fc.constantFrom('first-line', 'sharp-corner'), id),
-  }),
-  fc.record({ kind: fc.constant('go-to'), phase: fc.constantFrom(...PHASES) }),
-  fc.record({ kind: fc.constant('start-building'), seconds }),
-  fc.record({ kind: fc.constant('extend-building'), seconds }),
-  fc.constant({ kind: 'end-building' }),
-  fc.record({ kind: fc.constantFrom('look-here', 'show-standings'), on: fc.boolean() }),
-  fc.record({ kind: fc.constant('stage'), entries: fc.array(fc.oneof(known, id), { maxLength: 3 }) }),
-  fc.record({
-    kind: fc.constantFrom('judge-again', 'judge', 'join', 'time-is-up', 'give-up-judging'),
-    entry: known,
-  }),
-  fc.record({ kind: fc.constant('hand-in'), round, design }),
-);
-const version = fc.oneof(
-  { arbitrary: fc.constant<unknown>(PROTOCOL_VERSION), weight: 9 },
-  { arbitrary: nasty, weight: 1 },
-);
-const command = fc.record({ version, id, ask });
-const hello = fc.record({
-  version,
-  room: fc.oneof(fc.constant(null), known, id),
-  seq: fc.integer({ min: -1, max: 400 }),
+/** A sound value of a form; where it leaves open what it takes, that is a drawing or answers. */
+const soundly = (form: Form) => arbitraryOf(form, { text: known, open: design });
+const command = soundly(WAYS.command.form);
+
+/** Most versions that a number may be are other ones. */
+const withSoundVersion = (message: unknown): unknown => ({
+  ...(message as object),
+  version: PROTOCOL_VERSION,
 });
-const clock = fc.record({ playing: fc.boolean(), speed: fc.constantFrom(1, 2, 3, 4), at: fc.double() });
-const latest = fc.oneof(
-  fc.record({ kind: fc.constant('draft'), round, design }),
-  fc.record({
-    kind: fc.constant('doing'),
-    doing: fc.constantFrom('drawing', 'trying', 'handed-in', 'away', 'x'),
-  }),
-  fc.record({ kind: fc.constant('stage-clock'), clock }),
-);
 
 /** The same with one thing, at any depth, taken away or made something else. */
 function mended(value: unknown, steps: readonly number[], other: unknown): unknown {
@@ -126,11 +100,11 @@ const say = (name: string, body: fc.Arbitrary<unknown>) =>
       { arbitrary: anything, weight: 1 },
     ),
   });
+const WEIGHTS = { command: 6, latest: 2, fetch: 1, hello: 1, handshake: 0 } as const;
+const names = Object.keys(WAYS) as (keyof typeof WAYS)[];
 const socketMessage: fc.Arbitrary<SocketMessage> = fc.oneof(
-  { arbitrary: say('command', command), weight: 6 },
-  { arbitrary: say('latest', latest), weight: 2 },
-  { arbitrary: say('fetch', fc.oneof(known, id)), weight: 1 },
-  { arbitrary: say('hello', hello), weight: 1 },
+  ...names.map((name) => ({ arbitrary: say(name, soundly(WAYS[name].form)), weight: WEIGHTS[name] })),
+  { arbitrary: say('command', command.map(withSoundVersion)), weight: 6 },
 );
 
 const PATHS = [
@@ -151,9 +125,12 @@ const query = fc.oneof(
     })
     .map(({ name, value }) => `?${name}=${encodeURIComponent(value)}`),
 );
+/** Whatever a route may read has a form beside the others, named so. */
+const HTTP_FORMS = Object.entries(schemas).flatMap(([name, form]) =>
+  name.endsWith('Form') && '_zod' in form ? [form as unknown as Form] : [],
+);
 const bodyText = fc.oneof(
-  fc.record({ word: fc.oneof(known, fc.string()) }).map((b) => JSON.stringify(b)),
-  fc.record({ chargerWatched: fc.oneof(fc.boolean(), nasty) }).map((b) => JSON.stringify(b)),
+  ...HTTP_FORMS.map((form) => soundly(form).map((body) => JSON.stringify(body))),
   anything.map((value) => JSON.stringify(value)),
   fc.string(),
 );
