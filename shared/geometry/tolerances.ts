@@ -12,6 +12,15 @@ export const TOLERANCE = Object.freeze({
   step: 0.01,
   /** mm. How far a fitted line may lie from the cleaned samples of its stroke. */
   fit: 2,
+  /** 1/mm. A road that bends less is straight: 1 mm aside in 45 m. */
+  straightBend: 1e-6,
+  /** mm. Ways are sums: where two of them meet, rounding is less than this. */
+  sameWay: 1e-9,
+  /** A share, of robots or of a radius: far more than rounding is, far less than counts. */
+  shareOfRobots: 1e-6,
+  shareOfRadius: 1e-9,
+  /** Determinant by squared spread: points flat within a ten-thousandth of their length lie on a straight. */
+  flat: 2e-8,
   /** mm. How exactly the deepest point of a segment inside an area is searched: far less than any margin says. */
   depth: 0.05,
 });

@@ -1,5 +1,6 @@
 import type { Kit } from '../documents/kit.ts';
 import { acos, cos, sin } from '../geometry/exact-math.ts';
+import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, MmPerSecond, PerMm, Rad, Seconds } from '../geometry/units.ts';
 import { MODEL } from '../run/model.ts';
 
@@ -48,7 +49,7 @@ const ROUNDS = 40;
  */
 export function leaningOn(curvature: PerMm, kit: Kit): Leaning {
   const bend = Math.abs(curvature);
-  if (bend < 1e-6) return { offset: 0, share: 1 };
+  if (bend < TOLERANCE.straightBend) return { offset: 0, share: 1 };
   const { barAhead, sensorPitch } = kit.robot;
   const outer = 2 * sensorPitch;
   const radius = 1 / bend;

@@ -1,4 +1,5 @@
 import { type Action, actionOf, type Kit, PACES } from '../documents/kit.ts';
+import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, Seconds } from '../geometry/units.ts';
 import { changeMind, enqueue, isOver, nextMoment, takeDue } from './mind.ts';
 import { after, halfWidth, rollOut, timeFor } from './motion.ts';
@@ -84,8 +85,8 @@ function moveOn(ride: Ride, way: Mm, time: Seconds): void {
 }
 
 function shareAt({ kit }: Journey, { road, way }: Ride): number {
-  const middle = way + kit.robot.barAhead / 2;
-  const bend = road.bends.find(({ from, to }) => from <= middle + 1e-9 && middle + 1e-9 < to);
+  const middle = way + kit.robot.barAhead / 2 + TOLERANCE.sameWay;
+  const bend = road.bends.find(({ from, to }) => from <= middle && middle < to);
   return bend?.share ?? 1;
 }
 

@@ -85,6 +85,12 @@ describe('purity', () => {
     expect(strangers).toEqual([]);
   });
 
+  it('tolerances stand in one table', () => {
+    const tables = ['shared/geometry/tolerances.ts', 'shared/geometry/exact-math.ts'];
+    const files = shared.filter((f) => !tables.includes(f.path));
+    expect(found(files, /\b\d[\d.]*e-\d|\b0\.000[01]/)).toEqual([]);
+  });
+
   it('shared imports no Node module', () => {
     const node = shared.flatMap(importsOf).filter((i) => i.to.startsWith('node:'));
     expect(node).toEqual([]);

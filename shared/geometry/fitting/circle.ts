@@ -1,4 +1,5 @@
 import { meanOf, norm } from '../exact-math.ts';
+import { TOLERANCE } from '../tolerances.ts';
 import type { Mm, PaperPoint } from '../units.ts';
 
 export interface Circle {
@@ -18,7 +19,7 @@ export function circleFit(points: readonly PaperPoint[], steps = 20): Circle | u
     if (!better) return circle;
     const moved = norm(better.center.x - circle.center.x, better.center.y - circle.center.y);
     circle = better;
-    if (moved < 1e-9 * circle.radius) break;
+    if (moved < TOLERANCE.shareOfRadius * circle.radius) break;
   }
   return circle;
 }
@@ -40,8 +41,7 @@ export function quickCircle(points: readonly PaperPoint[]): Circle | undefined {
     zz += z;
   }
   const det = 2 * (xx * yy - xy * xy);
-  // Flat within a ten-thousandth of its length: a straight.
-  if (det <= 2e-8 * zz * zz) return undefined;
+  if (det <= TOLERANCE.flat * zz * zz) return undefined;
   const a = (yy * xz - xy * yz) / det;
   const b = (xx * yz - xy * xz) / det;
   const radius = Math.sqrt(a * a + b * b + zz / points.length);

@@ -1,5 +1,6 @@
 import type { Predicate } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
+import { TOLERANCE } from '../../geometry/tolerances.ts';
 import { actions } from './actions.ts';
 import { numbers } from './numbers.ts';
 
@@ -55,7 +56,7 @@ export const ROBOTS = 20;
 
 /** "18 of 20 robots" */
 const ofRobots = ({ least }: WishOf<'steadiness'>): string =>
-  `${Math.ceil(least * ROBOTS - 1e-6)} of ${ROBOTS} robots`;
+  `${Math.ceil(least * ROBOTS - TOLERANCE.shareOfRobots)} of ${ROBOTS} robots`;
 
 /** Imperatives, so that "don't" makes the opposite of most. */
 const CLAUSES: PerKind<string> = {
