@@ -9,7 +9,7 @@ export const fromTheOtherEnd: Recipe = {
   play: 'predict',
   note: {
     teaches:
-      'A bracket of two marks works from both ends: its opening mark closes it for those who come back.',
+      'A bracket of two marks works from both ends: the mark that opens it for one traveller closes it for the other.',
     mistakes: 'The second mark is thought to end the stretch, whichever side the robot comes from.',
     ask: 'What does each of the two marks say to a robot that comes from the lighthouse?',
   },

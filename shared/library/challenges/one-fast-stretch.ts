@@ -10,7 +10,7 @@ export const oneFastStretch: Recipe = {
   note: {
     teaches: 'Pace goes up in steps, and at a fast pace everything needs more room.',
     mistakes:
-      'One faster mark is taken for two, or the mark that ends the stretch leaves no room for a last one.',
+      'One “faster” is thought to be enough, although fast is two steps up from steady; or the second one comes so late that too little way is left.',
     ask: 'Which part of your line does the robot drive fast, from where to where?',
   },
   seconds: 90,

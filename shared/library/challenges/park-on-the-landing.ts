@@ -11,7 +11,7 @@ export const parkOnTheLanding: Recipe = {
   play: 'fill-in',
   note: {
     teaches: 'A mark acts after it has been read: the robot drives on for a moment before it obeys.',
-    mistakes: 'The mark stands on the landing itself, so that the robot stops behind it.',
+    mistakes: 'The mark stands on the landing itself, so that the robot stops beyond it.',
     ask: 'How far does the robot drive between reading the mark and standing still?',
   },
   seconds: 60,

@@ -23,7 +23,7 @@ export const pastTheNest: Recipe = {
   play: 'draw',
   note: {
     teaches:
-      'A pace is a state that lasts until a mark ends it: it must begin before the place and end behind it.',
+      'A pace is a state that lasts until a mark ends it: it must begin before the place and end after it.',
     mistakes: 'The mark stands at the nest, so that the robot tiptoes only when it is past it.',
     ask: 'Where is the robot on tiptoe for the first time, and where for the last time?',
   },

@@ -17,8 +17,8 @@ export const roundTheHarbour: Recipe = {
   play: 'draw',
   note: {
     teaches:
-      'All of it together, and then the test that counts: what the robot on paper does, and why it differs.',
-    mistakes: 'A drawing that works for the one robot without a fault, and for few of twenty that have some.',
+      'All of it together, and then the test that counts: what a real robot does on paper, and why that differs.',
+    mistakes: 'The drawing works for the one perfect robot, and for too few of twenty ordinary ones.',
     ask: 'Where did the real robot do something else, and what would you change in your drawing first?',
   },
   seconds: 120,

@@ -12,7 +12,7 @@ export const twoJobs: Recipe = {
   play: 'draw',
   note: {
     teaches: 'One drawing serves two travellers: every mark has to be right for each of them who meets it.',
-    mistakes: 'A mark that helps the one is met by the other, or the two lines touch without a choice.',
+    mistakes: 'A mark that helps the one is met by the other, or the two lines cross where no mark decides.',
     ask: 'Which of your marks does the ferry’s robot meet, and from which side?',
   },
   seconds: 90,
