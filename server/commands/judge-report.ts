@@ -1,5 +1,6 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Finding, Reading, RunSummary, Verdict } from '../../shared/documents/verdict.ts';
+import { answerKey, questionsOf } from '../../shared/judge/predict.ts';
 import { textIn, type Wording } from '../../shared/wording/wording.ts';
 import { oddsLines, steadinessLines } from './outlook-report.ts';
 
@@ -9,7 +10,7 @@ export function reportLines(challenge: Challenge, verdict: Verdict, words: Wordi
     textIn(challenge.sentence, 'en'),
     `${verdict.met ? 'Met' : 'Not met'}: ${verdict.total} of 100 points`,
     '',
-    ...goalLines(challenge, verdict, words),
+    ...(challenge.play === 'predict' ? keyLines(challenge, words) : goalLines(challenge, verdict, words)),
     ...meritLines(challenge, verdict, words),
     '',
     ...verdict.runs.flatMap((run, i) => runLines(run, i, verdict.runs.length, words)),
@@ -23,15 +24,28 @@ function goalLines(challenge: Challenge, verdict: Verdict, words: Wording): stri
   const lines = challenge.goals.map((goal, i) => {
     const result = verdict.goals[i]!;
     const points = verdict.points[i]!;
-    const sentence = words.goals.sentence(goal.formula, challenge.sheet, goal.start);
+    const sentence = words.goals.sentence(goal.formula, challenge.sheet, goal.start).replace(/\.$/, ':');
     const places = result.unit === 'ratio' ? 2 : 1;
-    const number = `${words.numbers.short(result.margin, places)} ${result.unit}`;
+    const unit = result.unit === 'mm' || result.unit === 's' ? ` ${result.unit}` : '';
+    const number = `${words.numbers.short(result.margin, places)}${unit}`;
     const run = result.run === undefined || verdict.runs.length < 2 ? '' : ` in run ${result.run + 1}`;
     const mark = result.met ? '✓' : goal.must ? '✗' : '–';
     const phrase = `${words.goals.margin(result, goal.formula)}${run} (margin ${number})`;
     return `  ${mark} ${sentence} ${phrase}; ${points.got} of ${points.of} points`;
   });
   return ['Goals', ...lines];
+}
+
+/** A challenge that is answered has no goals: what the makers' drawing answers. */
+function keyLines(challenge: Challenge, words: Wording): string[] {
+  const key = answerKey(challenge);
+  const lines = questionsOf(challenge).map((question) => {
+    const says = key.get(question.id);
+    const choice = 'choices' in question && question.choices.find((one) => one.key === says);
+    const answer = choice ? words.questions.choice(choice, challenge.sheet) : `${says}`;
+    return `  ${words.questions.ask(question, challenge.sheet)} Answer: ${answer}.`;
+  });
+  return ['Teams answer questions here, and no drawing can meet it', ...lines];
 }
 
 /** What gives points beside the goals. */

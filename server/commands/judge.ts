@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import type * as z from 'zod/mini';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
+import { Kit } from '../../shared/documents/kit.ts';
 import type { DocumentPath } from '../../shared/documents/refusal.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
@@ -14,12 +15,14 @@ import { wording } from '../../shared/wording/wording.ts';
 import { reportLines } from './judge-report.ts';
 
 /**
- * `npm run judge -- --challenge FILE|KEY --design FILE [--json]`
+ * `npm run judge -- --challenge FILE|KEY --design FILE [--kit FILE] [--json]`; with `--list` instead of both,
+ * how each ready challenge stands with the kit.
  * Exit code 0: met, 1: not met, 2: something that was given is not valid.
  */
 
 const EXIT = { met: 0, notMet: 1, invalid: 2 } as const;
-const USAGE = 'Usage: npm run judge -- --challenge FILE|KEY --design FILE [--json]';
+const USAGE = `Usage: npm run judge -- --challenge FILE|KEY --design FILE [--kit FILE] [--json]
+   or: npm run judge -- --list [--kit FILE]`;
 
 const words = wording('en');
 
@@ -52,8 +55,13 @@ function readDocument<T>(what: string, schema: z.ZodMiniType<T, unknown>, file: 
   throw wrongValue(what, problem.path, `${words.judging.form(problem.code)} (${problem.code}).`);
 }
 
-function readChallenge(name: string): Challenge {
-  const ready = readyChallenges(DEMO_KIT).find((one) => one.key === name);
+/** The kit of ready challenges: the demo kit unless another is given. */
+const readKit = (file: string | undefined): Kit =>
+  file === undefined ? DEMO_KIT : readDocument('Kit', Kit, file);
+
+function readChallenge(name: string, kit: Kit): Challenge {
+  const ready = readyChallenges(kit).find((one) => one.key === name);
+  if (ready && !ready.playable) throw new Invalid(`Challenge: ${name}. ${words.library.standing(ready)}`);
   const challenge = ready?.playable ? ready.challenge : readDocument('Challenge', Challenge, name);
   const problem = checkChallenge(challenge)[0];
   if (problem) {
@@ -67,21 +75,35 @@ function readArguments() {
   const options = {
     challenge: { type: 'string' },
     design: { type: 'string' },
+    kit: { type: 'string' },
+    list: { type: 'boolean' },
     json: { type: 'boolean' },
   } as const;
   try {
     const { values } = parseArgs({ options, strict: true });
-    if (values.challenge === undefined || values.design === undefined) throw new Invalid(USAGE);
-    return { challenge: values.challenge, design: values.design, json: values.json ?? false };
+    const { challenge, design, kit, list, json = false } = values;
+    if (list && challenge === undefined && design === undefined) return { list, kit } as const;
+    if (list || challenge === undefined || design === undefined) throw new Invalid(USAGE);
+    return { list: false, challenge, design, kit, json } as const;
   } catch (error) {
     if (error instanceof Invalid) throw error;
     throw new Invalid(`${error instanceof Error ? error.message : ''}\n${USAGE}`);
   }
 }
 
+function list(kit: Kit): number {
+  for (const one of readyChallenges(kit)) {
+    const play = one.playable ? `, ${one.challenge.play}` : '';
+    process.stdout.write(`${one.topic}. ${one.key} (${one.title}${play}): ${words.library.standing(one)}\n`);
+  }
+  return EXIT.met;
+}
+
 function run(): number {
   const given = readArguments();
-  const challenge = readChallenge(given.challenge);
+  const kit = readKit(given.kit);
+  if (given.list) return list(kit);
+  const challenge = readChallenge(given.challenge, kit);
   const design = readDocument('Design', Design, given.design);
   const { verdict, refusal } = judge(challenge, design, 'entry');
   if (refusal)

@@ -7,7 +7,7 @@ export function oddsLines(odds: readonly Odds[], words: Wording): string[] {
   return odds.flatMap((one) => {
     const more = [outlook.inTime(one), outlook.basis(one.basis)].filter((line) => line !== undefined);
     return [
-      `Odds from the ${one.start}: ${outlook.endings(one)}`,
+      `Odds from the ${one.start}: ${one.endings.length + Number(one.endless > 0) > 1 ? '' : 'for sure '}${outlook.endings(one)}`,
       ...one.open.map(
         (junction) =>
           `  At ${at(junction.at)} it decides by itself (${outlook.percent(junction.met)} come there): ${outlook.arms(junction)}`,

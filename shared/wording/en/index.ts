@@ -7,6 +7,7 @@ import { findings } from './findings.ts';
 import { fresh } from './fresh.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
+import { library } from './library.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
 import { par } from './par.ts';
@@ -26,6 +27,7 @@ export const en = {
   fresh,
   goals,
   judging,
+  library,
   actions,
   par,
   outlook,

@@ -47,13 +47,16 @@ function endings({ endings: found, endless }: Odds): string {
   return numbers.list(said);
 }
 
+/** "all of them arrive", "none of them arrives" */
+function arriving(chance: number): string {
+  if (chance === 0) return 'none of them arrives';
+  return `${chance === 1 ? 'all' : percent(chance)} of them arrive`;
+}
+
 /** What each way at a junction is worth to those who want to arrive: "left 50 %, of which all arrive". */
 const arms = ({ arms: ways }: OpenJunction): string =>
   numbers.list(
-    ways.map(
-      ({ way, chance, finish }) =>
-        `${actions.way(way)} ${percent(chance)} (${percent(finish)} of them arrive)`,
-    ),
+    ways.map(({ way, chance, finish }) => `${actions.way(way)} ${percent(chance)} (${arriving(finish)})`),
   );
 
 /** "50 % arrive within 60 s, after 6.2 s on average"; nothing where nobody arrives. */
@@ -63,11 +66,11 @@ function inTime({ inTime: { limit, finish, meanTime } }: Odds): string | undefin
   return `${who} within ${numbers.time(limit)}, after ${numbers.time(meanTime)} on average`;
 }
 
-/** "18 of 20 robots make it in a breeze; of many, 70 to 97 %" */
+/** "18 of 20 robots do as the undisturbed one in a breeze; of many, 70 to 97 % would" */
 function steady({ weather, same, of, interval }: Steadiness): string {
   const low = numbers.short(interval.low * 100, 0);
   const high = numbers.short(interval.high * 100, 0);
-  return `${same} of ${of} robots make it in ${WEATHERS[weather]}; of many, ${low} to ${high} %`;
+  return `${same} of ${of} robots do as the undisturbed one in ${WEATHERS[weather]}; of many, ${low} to ${high} % would`;
 }
 
 /** What may come of a drawing beside the undisturbed run: chances, and slightly different robots. */

@@ -14,12 +14,11 @@ const MERITS: Readonly<
   },
   thrift: {
     name: 'little ink',
-    because: ({ measured = 0, allowed = 0 }) => {
+    because: ({ measured = 0, allowed = 0, withheld }) => {
       const cost = `The drawing costs ${numbers.short(measured, 0)} (mm of line, and 20 a mark)`;
       const best = numbers.short(allowed, 0);
-      return measured <= allowed
-        ? `${cost}; the best we knew is ${best}.`
-        : `${cost}; the best we know is ${best}.`;
+      if (measured > allowed || withheld) return `${cost}; the best we know costs ${best}.`;
+      return measured < allowed ? `${cost}; the best we knew cost ${best}.` : `${cost}, as the best we know.`;
     },
   },
 };

@@ -52,7 +52,7 @@ describe('chances', () => {
       { way: 'right', chance: 0.5, finish: 0 },
     ] as const;
     const said = outlook.arms({ at, heading: { x: 1, y: 0 }, met: 1, arms: [...arms] });
-    expect(said).toBe('left 50 % (100 % of them arrive) and right 50 % (0 % of them arrive)');
+    expect(said).toBe('left 50 % (all of them arrive) and right 50 % (none of them arrives)');
   });
 });
 
@@ -65,7 +65,7 @@ describe('robots', () => {
       interval: { low: 0.699, high: 0.972 },
     } as const;
     expect(outlook.steady({ ...steadiness, strays: [] })).toBe(
-      '18 of 20 robots make it in a breeze; of many, 70 to 97 %',
+      '18 of 20 robots do as the undisturbed one in a breeze; of many, 70 to 97 % would',
     );
   });
 

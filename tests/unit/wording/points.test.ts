@@ -24,10 +24,17 @@ describe('lines of points', () => {
     const line = { reason: 'thrift', got: 15, of: 20, measured: 400.4, allowed: 300 };
     expect(points.reason(line, challenge)).toBe('little ink');
     expect(points.because(line)).toBe(
-      'The drawing costs 400 (mm of line, and 20 a mark); the best we know is 300.',
+      'The drawing costs 400 (mm of line, and 20 a mark); the best we know costs 300.',
     );
     expect(points.because({ ...line, measured: 280 })).toBe(
-      'The drawing costs 280 (mm of line, and 20 a mark); the best we knew is 300.',
+      'The drawing costs 280 (mm of line, and 20 a mark); the best we knew cost 300.',
+    );
+    expect(points.because({ ...line, measured: 300 })).toBe(
+      'The drawing costs 300 (mm of line, and 20 a mark), as the best we know.',
+    );
+    // Before the goals are met a cheap drawing is no record.
+    expect(points.because({ ...line, measured: 280, withheld: true })).toMatch(
+      /; the best we know costs 300\. It/,
     );
   });
   test('what is withheld says when it counts', () => {

@@ -5,10 +5,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { Challenge } from '../../../../shared/documents/challenge.ts';
-import { Design } from '../../../../shared/documents/design.ts';
+import { Design, EMPTY_DESIGN } from '../../../../shared/documents/design.ts';
+import { Kit } from '../../../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../../../shared/documents/values.ts';
 import { Verdict } from '../../../../shared/documents/verdict.ts';
 import { DEMO_KIT } from '../../../../shared/kit/demo-kit.ts';
+import { SECOND_KIT } from '../../../../shared/kit/second-kit.ts';
 import { readyChallenges } from '../../../../shared/library/ready.ts';
 
 const ROOT = fileURLToPath(new URL('../../../../', import.meta.url));
@@ -46,7 +48,7 @@ describe('npm run judge', () => {
     const { code, out } = command('--challenge', CHALLENGE, '--design', MET);
     expect(code).toBe(0);
     expect(out).toContain('Met: 100 of 100 points');
-    expect(out).toMatch(/Drive exactly one fast stretch of 15 cm or more\. [\d.]+ cm to spare/);
+    expect(out).toMatch(/Drive exactly one fast stretch of 15 cm or more: [\d.]+ cm to spare/);
     expect(out).toMatch(/reads C A \(mark second\): faster, acts at \d+, 160 after/);
   });
 
@@ -105,6 +107,39 @@ describe('npm run judge', () => {
     });
     expect(command('--design', MET)).toMatchObject({ code: 2, err: expect.stringContaining('Usage:') });
     expect(command('--speed', '3')).toMatchObject({ code: 2, err: expect.stringContaining('Usage:') });
+  });
+});
+
+describe('npm run judge with another kit', () => {
+  const kit = join(folder, 'kit.json');
+  writeFileSync(kit, JSON.stringify(writeDocument(Kit, SECOND_KIT)));
+
+  test('--list says of each ready challenge whether it can be played', () => {
+    const { code, out } = command('--list', '--kit', kit);
+    expect(code).toBe(0);
+    expect(out.trim().split('\n')).toHaveLength(24);
+    expect(out).toContain('20. past-the-nest (Past the nest): Can’t be played with this kit');
+    expect(command('--list', '--design', MET)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('Usage:'),
+    });
+  });
+
+  test('one that can’t be played ends with 2 and the reason', () => {
+    expect(command('--challenge', 'past-the-nest', '--design', MET, '--kit', kit)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('its chart has no mark for “tiptoe”'),
+    });
+  });
+
+  test('a challenge that is answered prints its questions with the answers', () => {
+    const empty = join(folder, 'empty.json');
+    writeFileSync(empty, JSON.stringify(writeDocument(Design, EMPTY_DESIGN)));
+    const { code, out } = command('--challenge', 'two-travellers', '--design', empty);
+    expect(code).toBe(1);
+    // The mark says faster to the one, slower to the other; a run starts at pace steady.
+    expect(out).toMatch(/What does this mark say to the robot from the Boathouse\? Answer: faster\./);
+    expect(out).toMatch(/What does this mark say to the robot from the Lighthouse\? Answer: slower\./);
   });
 });
 

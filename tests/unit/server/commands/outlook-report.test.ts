@@ -30,7 +30,7 @@ describe('oddsLines', () => {
     );
     expect(lines).toEqual([
       'Odds from the start: 50 % arrived and 50 % lost the line',
-      '  At 160, 105 it decides by itself (100 % come there): left 50 % (100 % of them arrive) and right 50 % (0 % of them arrive)',
+      '  At 160, 105 it decides by itself (100 % come there): left 50 % (all of them arrive) and right 50 % (none of them arrives)',
       '  50 % arrive within 60 s, after 6.2 s on average',
       '  Found by driving: the robot does not do what lines and marks say.',
     ]);
@@ -55,7 +55,7 @@ describe('steadinessLines', () => {
       words,
     );
     expect(lines).toEqual([
-      'Steadiness: 17 of 20 robots make it in a storm; of many, 64 to 95 %',
+      'Steadiness: 17 of 20 robots do as the undisturbed one in a storm; of many, 64 to 95 % would',
       '  2 robots overlooked a mark (mark park) near 160, 105',
       '  1 robot lost the line near 20, 30',
     ]);
