@@ -43,6 +43,7 @@ export interface ServerConfig {
   /** For tests: another store, judge, clock, library or rates. */
   readonly log?: EventLog;
   readonly neighbours?: Neighbours;
+  readonly patienceMs?: number;
   readonly judging?: Judging;
   readonly now?: () => number;
   readonly rates?: RateLimits;
@@ -111,7 +112,8 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const judging = config.judging ?? defaultJudging();
   const rates = config.rates ?? new Rates();
   const challenge = config.challenge ?? readyChallenge;
-  const rooms = new Rooms({ log, neighbours, judging, now, challenge, trouble, meter });
+  const { patienceMs } = config;
+  const rooms = new Rooms({ log, neighbours, judging, patienceMs, now, challenge, trouble, meter });
   const { host, publicUrl, tls } = config;
   const scheme = tls ? 'https' : 'http';
   const addresses = new Addresses({ scheme, host, publicUrl });

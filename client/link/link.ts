@@ -188,6 +188,10 @@ export class Link {
     this.#askAgain?.();
     this.#askAgain = null;
     if (!welcome.ok) {
+      if (welcome.refusal.code === 'store-away') {
+        this.#storeAway();
+        return;
+      }
       this.#set({ ...this.#state, status: { kind: 'refused', refusal: welcome.refusal } });
       this.#askAgain = this.#parts.timers.after(ASK_AGAIN_MS, () => void this.#greet(ANSWER_MS));
       return;
@@ -210,6 +214,13 @@ export class Link {
     if (status.kind === 'quiet' || status.kind === 'away') return;
     const away = { kind: 'away', since: this.#parts.timers.now() } as const;
     this.#set({ ...this.#state, status: this.#state.room ? away : { kind: 'connecting' } });
+  }
+
+  /** The server is there, but cannot reach what it keeps: as good as no link, until it says welcome. */
+  #storeAway(): void {
+    this.#closed();
+    this.#askAgain?.();
+    this.#askAgain = this.#parts.timers.after(ASK_AGAIN_MS, () => void this.#greet(ANSWER_MS));
   }
 
   #quiet(): void {
@@ -249,7 +260,9 @@ export class Link {
         { version: PROTOCOL_VERSION, id, ask },
         ANSWER_MS,
       )) as Answer;
-      if (answer.ok || answer.refusal.code !== 'too-fast') return answer;
+      if (answer.ok) return answer;
+      if (answer.refusal.code === 'store-away') this.#storeAway();
+      else if (answer.refusal.code !== 'too-fast') return answer;
     } catch {
       if (!this.#wire.open()) return null;
     }

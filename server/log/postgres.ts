@@ -18,11 +18,9 @@ const ANSWER_MS = 10_000;
  * a stand-by that may not write yet, and a deadlock that was resolved.
  */
 const AWAY = /^(08...|53300|57014|57P0[1-5]|25006|40001|40P01)$/;
-const SQLSTATE = /^[0-9A-Z]{5}$/;
 const DISK_FULL = '53100';
 
-const codeOf = (error: unknown) =>
-  error instanceof Error && 'code' in error && SQLSTATE.test(String(error.code)) ? String(error.code) : null;
+const codeOf = (error: unknown) => (error instanceof pg.DatabaseError ? (error.code ?? null) : null);
 
 /** What the driver throws without a SQLSTATE never came from the database: the connection is gone. */
 export function isAway(error: unknown): boolean {

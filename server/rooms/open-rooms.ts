@@ -24,7 +24,7 @@ export interface RoomsParts {
   readonly trouble: (what: string, error: unknown) => void;
   readonly meter: Meter;
   /** How long another process may take over an entry before this one judges it too, ms. */
-  readonly patienceMs?: number;
+  readonly patienceMs?: number | undefined;
 }
 
 /** An entry without a verdict for so long may be judged by any process, ms. */

@@ -50,6 +50,21 @@ describe('hello and welcome', () => {
     expect(link.state().status.kind).toBe('live');
   });
 
+  it('a server without its store is as good as none: it waits and sends its commands again', async () => {
+    const { link, wire, timers } = await live();
+    const answer = link.command({ kind: 'end-building' });
+    await wire.answer('command', { ok: false, refusal: { code: 'store-away' } });
+    expect(link.state()).toMatchObject({ status: { kind: 'away' }, waiting: 1 });
+    await timers.pass(3000);
+    await wire.answer('hello', { ok: false, refusal: { code: 'store-away' } });
+    expect(link.state().status.kind).toBe('away');
+    await timers.pass(3000);
+    await wire.answer('hello', welcome({ snapshot: null, events: [lookHere(4)] }));
+    expect(wire.bodies('command')).toMatchObject([{ id: 'id-1' }]);
+    await wire.answer('command', { ok: true, seq: 5 });
+    expect(await answer).toEqual({ ok: true, seq: 5 });
+  });
+
   it('a difference that does not fit is answered by asking for everything', async () => {
     const { link, wire, timers } = await live();
     wire.close();
