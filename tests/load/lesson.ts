@@ -10,7 +10,7 @@ import { joinCookie, lineDesign, openRoom, ownerCookie } from '../rooms/harness.
 
 /** A class that plays a lesson with the link that pages have, through whatever is at `url`. */
 
-const PATIENCE_MS = 60_000;
+const PATIENCE_MS = 120_000;
 const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 export async function until(what: string, holds: () => boolean): Promise<void> {

@@ -93,6 +93,6 @@ if (postgresPrograms() === undefined) {
       for (const page of pages) page.link.close();
       await log.close();
       expect(await Promise.all(processes.map((process) => process.end('SIGTERM')))).toEqual([0, 0, 0]);
-    }, 240_000);
+    }, 400_000);
   });
 }
