@@ -7,8 +7,8 @@ import { differences, gather, teamPlays, until } from './lesson.ts';
 
 const OWNER_KEY = 'an-owner-key-of-these-tests';
 const PROCESSES = 3;
-const TEAMS = 8;
-const DRAWINGS = 10;
+const TEAMS = 6;
+const DRAWINGS = 8;
 
 if (postgresPrograms() === undefined) {
   it.skip(`three server processes on one database (${NO_POSTGRES})`, () => undefined);
