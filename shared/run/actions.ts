@@ -42,7 +42,10 @@ function paceAfter(pace: number, action: Action): number {
 export function actDue(r: RobotState): void {
   const due = r.queue.filter((queued) => queued.dueStep <= r.stepCount && ready(r, queued.action));
   for (const queued of due) {
-    r.queue.splice(r.queue.indexOf(queued), 1);
+    const at = r.queue.indexOf(queued);
+    // A new pace, begun in this very step, may have ended a pace for a time.
+    if (at < 0) continue;
+    r.queue.splice(at, 1);
     begin(r, queued);
   }
   r.dueStep = r.queue.reduce((least, queued) => Math.min(least, queued.dueStep), NEVER);
@@ -113,6 +116,7 @@ export function startTurn(r: RobotState, side: number, leastTurn: number): void 
   r.side = side;
   r.turned = 0;
   r.leastTurn = leastTurn;
+  r.atCorner = false;
   r.sightings = 0;
   dropWord(r);
 }

@@ -30,6 +30,7 @@ function armTable(mirrored: boolean): Uint8Array {
  * curve: the line that goes on then is the very arm that was seen, and no junction.
  */
 export function passJunction(r: RobotState, m: Machine, middleDark: boolean): void {
+  if (r.withinCorner && r.sawLeft && r.sawRight && !middleDark) forgetCorner(r);
   const arms: Arm[] = [];
   if (r.sawLeft) arms.push('left');
   if (middleDark) arms.push('straight');
@@ -39,14 +40,28 @@ export function passJunction(r: RobotState, m: Machine, middleDark: boolean): vo
   if (arms.length < 2 || rounded) {
     r.notes.push({ kind: 'corner', took: side });
     if (rounded) r.mode = MODE.follow;
-    else startTurn(r, sideOf(side), MODEL.leastTurn);
+    else turnAside(r, sideOf(side), true);
     return;
   }
   const { took, by } = armTaken(r, m, arms);
   r.notes.push({ kind: 'junction', took, by, arms });
   r.junctionAt = r.odometer;
   if (took === 'straight') r.mode = MODE.follow;
-  else startTurn(r, sideOf(took), MODEL.leastTurn);
+  else turnAside(r, sideOf(took), false);
+}
+
+function turnAside(r: RobotState, side: number, atCorner: boolean): void {
+  startTurn(r, side, MODEL.leastTurn);
+  r.atCorner = atCorner;
+}
+
+/**
+ * Two corners close to one another: the bar, well ahead of the axle, met the line behind the second one
+ * while the robot turned at the first. On the side of that turn it then saw the corner's own line: no arm.
+ */
+function forgetCorner(r: RobotState): void {
+  if (r.side > 0) r.sawLeft = 0;
+  else r.sawRight = 0;
 }
 
 const sideOf = (arm: Arm): number => (arm === 'left' ? 1 : -1);

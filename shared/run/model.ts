@@ -58,6 +58,8 @@ export const MODEL = Object.freeze({
   sightings: 2,
   /** Chosen, rad: having turned so far towards the only arm while creeping, the robot has rounded a corner. */
   rounded: 0.5,
+  /** Chosen, mm: what looks like arms within so much behind a turn at a corner is seen from within that corner. */
+  cornerReach: 0.2,
   /** Chosen: a turn goes on at least so far, so that it leaves the line that it came on. */
   /* rad. */
   leastTurn: 0.6,

@@ -67,8 +67,12 @@ export interface RobotState extends Rolling {
   /** 1 to the left, −1 to the right: of a turn or a search. */
   side: number;
   leastTurn: number;
-  /** Odometer where the present mode began, and where the last junction was passed. */
+  /** Whether the last turn was made at a corner, and whether the present creep began right behind it. */
+  atCorner: boolean;
+  withinCorner: boolean;
+  /** Odometer where the present mode began, where the last turn at a corner ended, and where the last junction was passed. */
   modeFrom: Mm;
+  cornerAt: Mm;
   junctionAt: Mm;
   /** Whether it has ever been on a line. */
   followed: boolean;
@@ -164,7 +168,10 @@ export function newRobot(setting: RobotSetting): RobotState {
     sawRight: 0,
     side: 0,
     leastTurn: FRACTION,
+    atCorner: false,
+    withinCorner: false,
     modeFrom: FRACTION,
+    cornerAt: FRACTION,
     junctionAt: FRACTION,
     followed: false,
     heldUntilStep: 0,
@@ -215,6 +222,7 @@ export function putAtRest(r: RobotState): void {
   r.leastTurn = 0;
   r.modeFrom = 0;
   r.junctionAt = -LONG_AGO;
+  r.cornerAt = -LONG_AGO;
   r.runFrom = 0;
   r.nextFrom = 0;
   r.greyNoise = 0;

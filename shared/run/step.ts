@@ -141,6 +141,7 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
       const turned = r.turned < 0 ? -r.turned : r.turned;
       if (turned >= r.leastTurn && pattern & DARK_MIDDLE) {
         findLine(r, m, pattern & DARK_MIDDLE);
+        if (r.atCorner) r.cornerAt = r.odometer;
         speed = pace * MODEL.afterSpin;
       } else if (turned > MODEL.mostTurn) {
         r.notes.push({ kind: 'line-lost', turning: false });
@@ -192,6 +193,7 @@ function startCreep(r: RobotState, pattern: number): void {
   r.turned = 0;
   r.sawLeft = LEFT_ARM[pattern]!;
   r.sawRight = RIGHT_ARM[pattern]!;
+  r.withinCorner = r.odometer - r.cornerAt < MODEL.cornerReach;
   r.sightings = 0;
   r.runClass = -1;
   r.inWord = false;
