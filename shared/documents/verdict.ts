@@ -5,7 +5,7 @@ import { Odds, PlainPoint, Steadiness } from './outlook.ts';
 import { Ending } from './trace.ts';
 
 /** The version of the engine that made a verdict. A change of any result changes it. */
-export const ENGINE_VERSION = 2;
+export const ENGINE_VERSION = 3;
 
 export const SEVERITIES = ['stops', 'may-stop', 'untidy'] as const;
 export const Severity = z.enum(SEVERITIES);

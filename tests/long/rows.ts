@@ -33,10 +33,17 @@ const NEAR = 15;
  * Rows in which more robots come through than in the older program. There a robot that kept to the line
  * while creeping, and so went round a wide corner or a tight curve, then took what it followed for the
  * straight arm of a junction; here it notices that it has turned. So corners of 110 degrees, too, are
- * always passed. Corners 12 to 14 mm apart are still lost by many: there the bar, 11 mm ahead of the axle,
- * meets the line behind the second corner while it turns at the first.
+ * always passed. At corners 12 to 14 mm apart the bar, 11 mm ahead of the axle, meets the line behind the
+ * second corner while it turns at the first: the older program's robot then took the corner's own line for
+ * an arm, and the second corner for a junction.
  */
-const BETTER = new Set(['corner passed 30', 'half-turn radius 6', 's-bend radius 12']);
+const BETTER = new Set([
+  'corner passed 30',
+  'half-turn radius 6',
+  's-bend radius 12',
+  'two corners apart 12',
+  'two corners apart 14',
+]);
 
 /** Beside a step nearly all or nearly none is no further from the stated. */
 const NEARLY = 3;

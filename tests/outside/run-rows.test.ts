@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { crossing } from '../sweeps/junctions.ts';
-import { corner } from '../sweeps/lines.ts';
+import { corner, twoCorners } from '../sweeps/lines.ts';
 import { marks } from '../sweeps/marks.ts';
 import type { Shares } from '../sweeps/shares.ts';
 
@@ -45,6 +45,13 @@ describe('corner', () => {
   it('down to 40 degrees is passed as often with the pause after a junction', () => {
     expectNear(corner(45, 16).clean, [40, 66, 81], 15);
     expectNear(corner(40, 16).passed, [99, 99, 99], 10);
+  });
+});
+
+describe('two corners of 90 degrees', () => {
+  // The older program lost most robots here: at 14 mm 40, 70 and 96 of 100.
+  it.each([10, 12, 14, 16])('%i mm apart are passed clean', (apart) => {
+    expectNear(twoCorners(apart), [100, 100, 100], 2);
   });
 });
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Action, Kit } from '../../../shared/documents/kit.ts';
+import { type Action, type Kit, PACES } from '../../../shared/documents/kit.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { actDue } from '../../../shared/run/actions.ts';
 import { drive } from '../../../shared/run/drive.ts';
+import { newRobot } from '../../../shared/run/robot.ts';
 import { UNDISTURBED } from '../../../shared/run/world.ts';
 import { Pen } from '../../sweeps/pen.ts';
 import { EQUAL_BANDS, eventsOf, world } from './worlds.ts';
@@ -63,6 +65,19 @@ describe('pace', () => {
 
   it('goes to a level', () => {
     expect(eventsOf(run([60, 'CAC']), 'pace').map((event) => event.pace)).toEqual(['creep']);
+  });
+
+  it('begun at the very end of a pace for a time stays, whichever waits first', () => {
+    const robot = newRobot({ choices: [], die: undefined, sheetMiddle: { x: 0, y: 0 }, pace: 3 });
+    const back = { dueStep: 100, action: { kind: 'pace-to', pace: 'steady' } as const, reading: -1 };
+    const slower = { dueStep: 100, action: { kind: 'pace-to', pace: 'creep' } as const, reading: 0 };
+    const later = { dueStep: 200, action: { kind: 'park' } as const, reading: 1 };
+    robot.queue.push(slower, back, later);
+    robot.stepCount = 100;
+    actDue(robot);
+    expect(PACES[robot.pace]).toBe('creep');
+    expect(robot.queue).toEqual([later]);
+    expect(robot.dueStep).toBe(200);
   });
 
   it('for a time comes back to what it was', () => {
