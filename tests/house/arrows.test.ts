@@ -51,6 +51,8 @@ const OWNERS: Record<string, string> = {
   libsql: 'server/log/',
   pg: 'server/log/',
   piscina: 'server/judging/',
+  'prom-client': 'server/meter.ts',
+  tar: 'server/building/',
   'pdf-lib': 'server/print/',
   '@pdf-lib/fontkit': 'server/print/',
   culori: 'shared/kit/',
