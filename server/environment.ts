@@ -13,6 +13,9 @@ const OWNER_KEY = /^[A-Za-z0-9_-]{16,64}$/;
 const DATABASE_URL = /^postgres(ql)?:\/\/\S+$/;
 const PUBLIC_URL = /^https?:\/\/[^\s/]+\/?$/;
 
+/** Ten years. */
+const MOST_DAYS = 3650;
+
 /** SQLSTATE of PostgreSQL: not authorised, no such database, not allowed. */
 const DATABASE_REFUSES = /^(28...|3D000|42501)$/;
 
@@ -85,6 +88,12 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
   }
   const tls = tlsFrom(env);
   if (!tls.ok) return tls;
+  const days = env.ROOM_DAYS ? Number(env.ROOM_DAYS) : undefined;
+  if (days !== undefined && !(Number.isInteger(days) && days >= 0 && days <= MOST_DAYS)) {
+    return wrong(
+      `ROOM_DAYS must be a whole number of days from 0 (rooms are never erased by themselves) to ${MOST_DAYS}, not "${env.ROOM_DAYS}".`,
+    );
+  }
   const value: ServerConfig = {
     port: port.value,
     dataDir: resolve(env.DATA_DIR || '.data'),
@@ -93,6 +102,7 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
     ...(env.HOST && { host: env.HOST }),
     ...(env.OWNER_KEY && { ownerKey: env.OWNER_KEY }),
     ...(env.PUBLIC_URL && { publicUrl: env.PUBLIC_URL }),
+    ...(days !== undefined && { roomDays: days === 0 ? null : days }),
     ...(logLevel && { logLevel }),
     ...(tls.value && { tls: tls.value }),
   };

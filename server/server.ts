@@ -13,8 +13,12 @@ import { ALONE, type Neighbours } from './log/neighbours.ts';
 import { openStore, type Store, type Trouble } from './log/open-store.ts';
 import type { Recovery } from './log/recovery.ts';
 import { Meter } from './meter.ts';
+import { Erasing } from './rooms/erasing.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
+import { linkWord } from './rooms/words.ts';
+import { Accesses } from './seats/access.ts';
+import { Links } from './seats/links.ts';
 import { ownerKeyIn } from './seats/owner-key.ts';
 import { type RateLimits, Rates } from './seats/rates.ts';
 import { sameSecret } from './seats/tokens.ts';
@@ -37,6 +41,8 @@ export interface ServerConfig {
   readonly tls?: { readonly cert: string; readonly key: string };
   /** The folder of the built pages; null without pages. */
   readonly pages: string | null;
+  /** Rooms that nobody has used for so many days are erased; null: none. Absent: 90. */
+  readonly roomDays?: number | null;
   readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
   /** How long open work may take at the end, ms, once for answers and once for judging. */
   readonly endWithinMs?: number;
@@ -81,6 +87,9 @@ const END_WITHIN_MS = 5000;
 /** Longer than the minute that balancers usually keep an idle connection, so that they close it first. */
 const KEEP_ALIVE_MS = 65_000;
 
+/** How long a room is kept that nobody uses. */
+const ROOM_DAYS = 90;
+
 /** The store given from outside, the database, or the data folder. */
 async function storeFor(config: ServerConfig, trouble: Trouble): Promise<Store> {
   const { log, neighbours = ALONE, dataDir, databaseUrl } = config;
@@ -112,16 +121,27 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const judging = config.judging ?? defaultJudging();
   const rates = config.rates ?? new Rates();
   const challenge = config.challenge ?? readyChallenge;
-  const { patienceMs } = config;
-  const rooms = new Rooms({ log, neighbours, judging, patienceMs, now, challenge, trouble, meter });
+  const { patienceMs, roomDays = ROOM_DAYS } = config;
+  const accesses = new Accesses(isOwner, new Links(log, now, linkWord));
+  const erasing = new Erasing({
+    log,
+    now,
+    afterDays: roomDays,
+    hidden: (room) => rooms.hideEverywhere(room),
+    forget: (room) => accesses.links.forget(room),
+    trouble,
+  });
+  const given = { log, neighbours, judging, patienceMs, now, challenge };
+  const rooms = new Rooms({ ...given, erased: erasing, trouble, meter });
   const { host, publicUrl, tls } = config;
   const scheme = tls ? 'https' : 'http';
   const addresses = new Addresses({ scheme, host, publicUrl });
   const { pages } = config;
-  const app = makeApp({ rooms, rates, isOwner, pages, addresses, now, meter, ending, trouble });
+  const common = { rooms, rates, accesses, now, meter, trouble };
+  const app = makeApp({ ...common, isOwner, erasing, pages, addresses, ending });
   const options = { keepAliveTimeout: KEEP_ALIVE_MS };
   const http = tls ? createSecureServer({ ...options, ...tls }, app) : createServer(options, app);
-  const sockets = startSockets({ http, rooms, rates, isOwner, now, meter, trouble });
+  const sockets = startSockets({ http, ...common });
   rooms.tell(sockets.outlet);
   const end = async () => {
     logger.info('ending');
@@ -129,6 +149,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     // No new connection from here on; those that are open are told and answered.
     if (http.listening) http.close();
     await sockets.close(withinMs);
+    erasing.close();
     await rooms.close(withinMs);
     await store.close();
     meter.close();
@@ -151,6 +172,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const here = tls && publicUrl ? addresses.now().join : url;
   addresses.listenAt(port);
   await rooms.start();
+  await erasing.start();
   logger.info({ port }, 'listening');
   return {
     url,

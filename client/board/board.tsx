@@ -6,7 +6,7 @@ import { useWords } from '../parts/use-words.ts';
 import { BriefScene } from './brief-scene.tsx';
 import { BuildingScene } from './building-scene.tsx';
 import { FlipBack } from './flip-back.tsx';
-import { LookHere, NoRoom, Together } from './quiet-scenes.tsx';
+import { LookHere, NoRoom, Paused, Together } from './quiet-scenes.tsx';
 import { type Scene, sceneOf } from './scenes.ts';
 import { BeforeStage, StageScene } from './stage-scene.tsx';
 import { StandingsScene } from './standings-scene.tsx';
@@ -30,6 +30,7 @@ export function Board() {
 const VIEWS: Readonly<
   Record<Exclude<Scene['kind'], 'no-room'>, (props: { room: RoomState }) => React.ReactNode>
 > = {
+  paused: Paused,
   'look-here': LookHere,
   wall: WallScene,
   brief: BriefScene,

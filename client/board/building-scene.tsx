@@ -1,5 +1,5 @@
 import { Check, MessageCircleQuestionMark, PencilLine, Play, Unplug } from 'lucide-react';
-import type { RoomState, Team } from '../../shared/room/state.ts';
+import { type RoomState, type Team, timeIn } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf } from '../parts/figures.ts';
@@ -60,7 +60,7 @@ const sizeFor = (teams: number) => (teams <= 8 ? 'large' : teams <= 14 ? 'middle
 function useTime(room: RoomState): { readonly words: string; readonly left: number | null } {
   const { board } = useWords();
   const { building } = room;
-  const now = useServerTime(building && !building.ended ? 1000 : null);
+  const now = timeIn(room, useServerTime(building && !building.ended ? 1000 : null));
   if (!building || building.ended) return { words: board.building.over, left: 0 };
   if (building.until === null) return { words: board.building.noLimit, left: null };
   const left = building.until - now;

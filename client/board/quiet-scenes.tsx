@@ -1,4 +1,4 @@
-import { Hand } from 'lucide-react';
+import { Hand, Pause } from 'lucide-react';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { classFigures } from '../parts/figures.ts';
@@ -38,6 +38,17 @@ export function LookHere() {
       <Icon of={Hand} size="7rem" />
       <h1>{board.look.title}</h1>
       <p>{board.look.note}</p>
+    </div>
+  );
+}
+
+export function Paused() {
+  const { board } = useWords();
+  return (
+    <div className="look-here">
+      <Icon of={Pause} size="7rem" />
+      <h1>{board.paused.title}</h1>
+      <p>{board.paused.note}</p>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 /** What the board shows: one scene at a time, chosen by the room alone. */
 export type Scene =
   | { readonly kind: 'no-room' }
+  | { readonly kind: 'paused' }
   | { readonly kind: 'look-here' }
   | { readonly kind: 'wall' }
   | { readonly kind: 'brief' }
@@ -13,11 +14,12 @@ export type Scene =
   | { readonly kind: 'together' };
 
 /**
- * "Look here" takes the whole board while there is nothing else to look at; a brief or a drawing on
+ * A pause takes the whole board. "Look here" takes the whole board while there is nothing else to look at; a brief or a drawing on
  * the stage stays, with a sign.
  */
 export function sceneOf(room: RoomState | null): Scene {
   if (room === null) return { kind: 'no-room' };
+  if (room.paused !== null) return { kind: 'paused' };
   const shown = phaseScene(room);
   const stays = shown.kind === 'brief' || shown.kind === 'stage';
   return room.lookHere && !stays ? { kind: 'look-here' } : shown;

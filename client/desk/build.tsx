@@ -10,7 +10,7 @@ import { useKeys } from './keys.ts';
 import { needWords } from './team-card.tsx';
 import { TeamDetail } from './team-detail.tsx';
 import { TeamGrid } from './team-grid.tsx';
-import { useTeamNumbers } from './team-numbers.ts';
+import { lastBerth, useTeamNumbers } from './team-numbers.ts';
 import './build.css';
 
 /** While teams build: everybody at a glance, one team in full. */
@@ -20,8 +20,8 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
   const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
   const picked = room.teams.find((each) => each.id === team);
-  const numbers = useTeamNumbers(room.teams.length, (number) => {
-    const numbered = room.teams[number - 1];
+  const numbers = useTeamNumbers(lastBerth(room), (number) => {
+    const numbered = room.teams.find((each) => each.berth === number);
     if (numbered) pickTeam(numbered.id);
   });
   useKeys({ ...numbers, ...Object.fromEntries([['Escape', () => pickTeam(null)]]) }, keysOn);

@@ -1,5 +1,5 @@
 import { Timer } from 'lucide-react';
-import type { Building, RoomState } from '../../shared/room/state.ts';
+import { type Building, type RoomState, timeIn } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useAsk } from '../parts/use-ask.ts';
@@ -12,14 +12,14 @@ const EXTEND_SECONDS = 120;
 
 /** While teams build: how long still, and a little more of it. After the end it opens the building again. */
 export function BuildingTime({ room }: { readonly room: RoomState }) {
-  return room.phase === 'build' && room.building ? <Running building={room.building} /> : null;
+  return room.phase === 'build' && room.building ? <Running room={room} building={room.building} /> : null;
 }
 
-function Running({ building }: { readonly building: Building }) {
+function Running({ room, building }: { readonly room: RoomState; readonly building: Building }) {
   const { desk } = useWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ask, busy } = useAsk();
-  const now = useServerTime(building.ended ? null : 500);
+  const now = timeIn(room, useServerTime(building.ended ? null : 500));
   const endless = building.until === null && !building.ended;
   const extend = () => void ask({ kind: 'extend-building', seconds: EXTEND_SECONDS });
   const possible = !endless && !busy;

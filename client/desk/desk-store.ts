@@ -4,6 +4,12 @@ import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Glance } from './insight.ts';
 import { keysAreOn, switchKeys } from './keys.ts';
 
+/** A destructive act of this desk that can still be taken back. */
+export interface Undoable {
+  readonly said: string;
+  readonly back: () => void;
+}
+
 /** What the desk itself looks at; nothing of it is the room's business. */
 export interface DeskState {
   /** The step being looked at; null follows the class. */
@@ -21,6 +27,9 @@ export interface DeskState {
   readonly glances: Readonly<Record<TeamId, Glance>>;
   readonly keysOn: boolean;
   readonly helpOpen: boolean;
+  /** The team whose seat is being looked after. */
+  readonly seatOf: TeamId | null;
+  readonly undoable: Undoable | null;
   /** The class has gone on to a phase: wherever the desk was looking, it goes with it. */
   readonly follow: (phase: Phase) => void;
   readonly lookAt: (step: Step | null) => void;
@@ -30,6 +39,8 @@ export interface DeskState {
   readonly report: (team: TeamId, glance: Glance) => void;
   readonly setKeys: (on: boolean) => void;
   readonly setHelp: (open: boolean) => void;
+  readonly openSeat: (team: TeamId | null) => void;
+  readonly offerUndo: (undoable: Undoable | null) => void;
 }
 
 /** Whether the lines around the grid would say the same of both. */
@@ -46,6 +57,8 @@ export const useDesk = create<DeskState>()((set) => ({
   glances: {},
   keysOn: keysAreOn(),
   helpOpen: false,
+  seatOf: null,
+  undoable: null,
   follow: (phase) => set((state) => (state.phase === phase ? state : { phase, step: null })),
   lookAt: (step) => set({ step }),
   pickTeam: (team, entry = null) => set({ team, entry }),
@@ -60,4 +73,6 @@ export const useDesk = create<DeskState>()((set) => ({
     set({ keysOn });
   },
   setHelp: (helpOpen) => set({ helpOpen }),
+  openSeat: (seatOf) => set({ seatOf }),
+  offerUndo: (undoable) => set({ undoable }),
 }));

@@ -1,4 +1,4 @@
-import { Hand, LogOut } from 'lucide-react';
+import { Hand, LogOut, Pause, Play } from 'lucide-react';
 import { useEffect } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
@@ -22,12 +22,19 @@ import { Rail } from './rail.tsx';
 import { boardPath, goToRoom } from './session.ts';
 import { ShowStep } from './show.tsx';
 import { reachable, STEPS } from './steps.ts';
+import { TeamSeatDialog } from './team-seat.tsx';
+import { UndoBar } from './undo.tsx';
 import { useNext } from './use-next.ts';
+
+const SHUT: readonly string[] = ['no-seat', 'unknown-room'];
 
 /** The desk of one room. */
 export function Desk() {
   const room = useLinkState((state) => state.room);
-  return room ? <DeskOfRoom room={room} /> : <DeskWithoutRoom />;
+  const status = useLinkState((state) => state.status);
+  // A link that was revoked, or a room that was erased: nothing of it is shown any longer.
+  const shut = status.kind === 'refused' && SHUT.includes(status.refusal.code);
+  return room && !shut ? <DeskOfRoom room={room} /> : <DeskWithoutRoom />;
 }
 
 function DeskWithoutRoom() {
@@ -69,11 +76,13 @@ function DeskOfRoom({ room }: { readonly room: RoomState }) {
   return (
     <div className="desk">
       <DeskHead room={room} step={step} />
-      <StatusLine />
+      <StatusLine paused={room.paused !== null} />
       <div className="desk-body">
         <Rail room={room} step={step} onStep={lookAt} />
         <View room={room} />
       </div>
+      <UndoBar />
+      <TeamSeatDialog room={room} />
     </div>
   );
 }
@@ -84,6 +93,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
   const { ask, refusal } = useAsk();
   const next = useNext(room, step);
   const toggleLook = () => void ask({ kind: 'look-here', on: !room.lookHere });
+  const togglePause = () => void ask({ kind: 'pause', on: room.paused === null });
   const walk = (by: 1 | -1) => {
     const open = STEPS.filter((each) => reachable(each, room));
     const to = open[open.indexOf(step) + by];
@@ -93,6 +103,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
     {
       n: next.possible && !next.busy ? next.go : undefined,
       h: toggleLook,
+      t: togglePause,
       s: () => void ask({ kind: 'show-standings', on: !room.standingsShown }),
       b: () => location.assign(boardPath(room.id, 'flip')),
       '[': () => walk(-1),
@@ -118,6 +129,18 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
       <Button icon={<Icon of={Hand} />} shortcut="H" aria-pressed={room.lookHere} onClick={toggleLook}>
         {desk.lookHere}
       </Button>
+      <Button
+        icon={<Icon of={room.paused === null ? Pause : Play} />}
+        shortcut="T"
+        aria-pressed={room.paused !== null}
+        className="desk-pause"
+        aria-label={room.paused === null ? desk.pausing.pause : desk.pausing.goOn}
+        onClick={togglePause}
+      >
+        <span className="desk-pause-word">
+          {room.paused === null ? desk.pausing.pause : desk.pausing.goOn}
+        </span>
+      </Button>
       <BuildingTime room={room} />
       <Button look="primary" shortcut="N" disabled={!next.possible || next.busy} onClick={next.go}>
         {next.label}
@@ -131,7 +154,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
   );
 }
 
-function StatusLine() {
+function StatusLine({ paused }: { readonly paused: boolean }) {
   const { desk } = useWords();
   const link = useLink();
   const status = useLinkState((state) => state.status);
@@ -142,7 +165,12 @@ function StatusLine() {
         {desk.status.quiet} <Button onClick={link.takeOver}>{desk.status.takeOver}</Button>
       </div>
     );
-  if (status.kind !== 'away') return null;
+  if (status.kind !== 'away')
+    return paused ? (
+      <div className="desk-status" role="status">
+        {desk.pausing.on}
+      </div>
+    ) : null;
   return (
     <div className="desk-status" role="alert">
       {desk.status.away}

@@ -1,12 +1,15 @@
-import { Copy, MonitorUp } from 'lucide-react';
+import { Copy, MonitorUp, Moon } from 'lucide-react';
 import { useState } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
 import { useAnnounce } from '../parts/announcer.tsx';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Icon } from '../parts/icon.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
 import { useWords } from '../parts/use-words.ts';
 import { ChooseAddress } from './choose-address.tsx';
+import { useDesk } from './desk-store.ts';
 import { boardPath, qrPath } from './session.ts';
 import { Trouble } from './trouble.tsx';
 import { hostOf, useAddresses } from './use-addresses.ts';
@@ -15,6 +18,7 @@ import './gather.css';
 /** How teams come in, and who has. */
 export function GatherStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
+  const openSeat = useDesk((state) => state.openSeat);
   return (
     <main className="desk-main gather">
       <section className="gather-in" aria-labelledby="gather-title">
@@ -34,16 +38,53 @@ export function GatherStep({ room }: { readonly room: RoomState }) {
         <ul className="gather-teams">
           {room.teams.map((team) => (
             <li key={team.id}>
-              <span className="desk-quiet" title={desk.gathering.berth(team.berth)}>
-                {team.berth}
-              </span>
-              <EmblemBadge emblem={team.emblem} />
+              <button
+                type="button"
+                title={desk.seats.open}
+                data-rests={team.seatFree}
+                onClick={() => openSeat(team.id)}
+              >
+                <span className="desk-quiet">
+                  <span className="only-read-aloud">{desk.gathering.berth(team.berth)}</span>
+                  <span aria-hidden="true">{team.berth}</span>
+                </span>
+                <EmblemBadge emblem={team.emblem} />
+                {team.seatFree && <Icon of={Moon} size={18} label={desk.seats.isFree} />}
+              </button>
             </li>
           ))}
         </ul>
+        <Removed room={room} />
         <Trouble room={room} />
       </section>
     </main>
+  );
+}
+
+/** Teams that were taken out, each with its way back. */
+function Removed({ room }: { readonly room: RoomState }) {
+  const { desk, emblems } = useWords();
+  const { ask, refusal, busy } = useAsk();
+  if (room.removed.length === 0) return null;
+  return (
+    <div className="gather-removed">
+      <h3>{desk.seats.removedTitle}</h3>
+      <ul>
+        {room.removed.map((team) => (
+          <li key={team.id}>
+            <Button
+              aria-label={desk.seats.putBackTeam(emblems.name(team.emblem))}
+              disabled={busy}
+              onClick={() => void ask({ kind: 'put-back-team', team: team.id })}
+            >
+              <EmblemBadge emblem={team.emblem} size={20} />
+              {desk.seats.putBack}
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <Refused refusal={refusal} />
+    </div>
   );
 }
 

@@ -9,13 +9,15 @@ import { useAsk } from '../parts/use-ask.ts';
 import { useLinkState } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useKeys } from './keys.ts';
+import { LinkList } from './links.tsx';
 import { PrepareLeaves } from './prepare-leaves.tsx';
 import { RestoreRoom, RoomList } from './rooms.tsx';
 import { goToRoom, openRoom } from './session.ts';
 import './prepare.css';
 
 /** Preparing before any room is open: cautions, opening a room, going on with one. */
-export function PrepareLobby({ keysOn }: { readonly keysOn: boolean }) {
+export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLinks: boolean }) {
+  const { keysOn, givesLinks } = props;
   return (
     <div className="prepare">
       <PrepareLeaves />
@@ -23,8 +25,20 @@ export function PrepareLobby({ keysOn }: { readonly keysOn: boolean }) {
         <OpenRoom keysOn={keysOn} />
         <RoomList />
         <RestoreRoom />
+        {givesLinks && <DeskLinks />}
       </div>
     </div>
+  );
+}
+
+/** The owner's: a desk for each teacher. */
+function DeskLinks() {
+  const { links } = useWords().desk;
+  return (
+    <section className="prepare-box" aria-labelledby="links-title">
+      <h2 id="links-title">{links.title}</h2>
+      <LinkList asked={{ kind: 'desk' }} note={links.note} none={links.none} make={links.make} />
+    </section>
   );
 }
 

@@ -68,6 +68,7 @@ export function Rail({ room, step, onStep }: RailProps) {
 }
 
 function boardSays(room: RoomState, desk: Wording['desk']): string {
+  if (room.paused !== null) return desk.board.paused;
   if (room.lookHere) return desk.board.look;
   if (room.phase === 'show' && room.stage.length === 0) return desk.board.empty;
   return desk.board[room.phase];

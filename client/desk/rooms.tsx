@@ -1,60 +1,118 @@
-import { FileUp } from 'lucide-react';
-import { useEffect, useId, useRef, useState } from 'react';
-import type { RoomInList, WireRefusal } from '../../shared/wire/protocol.ts';
+import { Ellipsis, FileUp } from 'lucide-react';
+import { useCallback, useEffect, useId, useRef, useState } from 'react';
+import type { ErasedRoom, RoomInList } from '../../shared/wire/desks.ts';
+import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useWords } from '../parts/use-words.ts';
-import { goToRoom, listRooms, restoreRoom } from './session.ts';
+import { RoomKeeping } from './room-keeping.tsx';
+import { goToRoom, listErased, listRooms, restoreRoom } from './session.ts';
 
-/** The rooms of this server, newest first, to go on with one of them. */
+/** A room that is erased within so long says so without being asked, ms. */
+const SOON_MS = 14 * 24 * 3_600_000;
+
+interface Listed {
+  readonly rooms: readonly RoomInList[];
+  readonly erased: readonly ErasedRoom[];
+}
+
+function useRooms() {
+  const [listed, setListed] = useState<Listed | null>(null);
+  const [refusal, setRefusal] = useState<WireRefusal | null>(null);
+  const load = useCallback(async () => {
+    const [rooms, erased] = await Promise.all([listRooms(), listErased()]);
+    if (!rooms.ok) return setRefusal(rooms.refusal);
+    setRefusal(null);
+    setListed({ rooms: rooms.value, erased: erased.ok ? erased.value : [] });
+  }, []);
+  useEffect(() => void load(), [load]);
+  return { listed, refusal, load };
+}
+
+/** The rooms of this desk, newest first: to go on with one, to keep it or to erase it. */
 export function RoomList() {
   const { desk } = useWords();
-  const [rooms, setRooms] = useState<readonly RoomInList[] | null>(null);
-  const [refusal, setRefusal] = useState<WireRefusal | null>(null);
-  useEffect(() => {
-    let current = true;
-    void listRooms().then((answer) => {
-      if (!current) return;
-      if (answer.ok) setRooms(answer.value);
-      else setRefusal(answer.refusal);
-    });
-    return () => {
-      current = false;
-    };
-  }, []);
+  const { listed, refusal, load } = useRooms();
+  const [kept, setKept] = useState<RoomInList | null>(null);
   return (
     <section className="prepare-box" aria-labelledby="rooms-title">
       <h2 id="rooms-title">{desk.preparing.roomsTitle}</h2>
       <Refused refusal={refusal} />
-      {rooms === null && refusal === null && <p className="prepare-quiet">{desk.preparing.roomsLoading}</p>}
-      {rooms?.length === 0 && <p className="prepare-quiet">{desk.preparing.roomsNone}</p>}
-      {rooms !== null && rooms.length > 0 && (
+      {listed === null && refusal === null && <p className="prepare-quiet">{desk.preparing.roomsLoading}</p>}
+      {listed?.rooms.length === 0 && <p className="prepare-quiet">{desk.preparing.roomsNone}</p>}
+      {listed && <ErasedSoon rooms={listed.rooms} />}
+      {listed && listed.rooms.length > 0 && (
         <ul className="prepare-rooms">
-          {rooms.map((room) => (
-            <RoomRow key={room.room} room={room} />
+          {listed.rooms.map((room) => (
+            <RoomRow key={room.room} room={room} onKeep={() => setKept(room)} />
           ))}
         </ul>
       )}
+      {listed && <Erased rooms={listed.erased} />}
+      <RoomKeeping room={kept} onClose={() => setKept(null)} onChange={() => void load()} />
     </section>
   );
 }
 
-function RoomRow({ room }: { readonly room: RoomInList }) {
-  const { desk } = useWords();
-  // The browser's own language writes dates as the teacher reads them.
-  const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+// The browser's own language writes dates as the teacher reads them.
+const moment = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+const day = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' });
+
+function ErasedSoon({ rooms }: { readonly rooms: readonly RoomInList[] }) {
+  const { keeping } = useWords().desk;
+  const soon = rooms.filter(({ erasedOn }) => erasedOn !== null && erasedOn - Date.now() < SOON_MS);
+  return soon.map(({ room, word, erasedOn }) => (
+    <Notice key={room} tone="caution">
+      {keeping.soon(word, day.format(erasedOn ?? 0))}
+    </Notice>
+  ));
+}
+
+function Erased({ rooms }: { readonly rooms: readonly ErasedRoom[] }) {
+  const { keeping } = useWords().desk;
+  if (rooms.length === 0) return null;
+  return (
+    <details className="prepare-erased">
+      <summary>{keeping.erasedTitle}</summary>
+      <ul>
+        {rooms.map(({ room, word, at, why }) => (
+          <li key={room} className="prepare-quiet">
+            {keeping.erased(word, day.format(at), why)}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function RoomRow({ room, onKeep }: { readonly room: RoomInList; readonly onKeep: () => void }) {
+  const { preparing, keeping } = useWords().desk;
   return (
     <li className="prepare-room">
       <span>
         <strong>{room.word}</strong>
         <br />
-        <span className="prepare-quiet">{desk.preparing.openedAt(when.format(room.openedAt))}</span>
+        <span className="prepare-quiet">
+          {preparing.openedAt(moment.format(room.openedAt))}
+          {room.erasedOn !== null && `, ${keeping.until(day.format(room.erasedOn))}`}
+        </span>
       </span>
-      <Button aria-label={desk.preparing.goOnWith(room.word)} onClick={() => goToRoom(room.room)}>
-        {desk.preparing.goOn}
-      </Button>
+      <span className="prepare-room-acts">
+        {room.managed && (
+          <Button
+            look="quiet"
+            icon={<Icon of={Ellipsis} />}
+            aria-label={keeping.moreOf(room.word)}
+            title={keeping.more}
+            onClick={onKeep}
+          />
+        )}
+        <Button aria-label={preparing.goOnWith(room.word)} onClick={() => goToRoom(room.room)}>
+          {preparing.goOn}
+        </Button>
+      </span>
     </li>
   );
 }

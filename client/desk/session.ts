@@ -1,4 +1,13 @@
-import { type Arrivals, type JoinAddresses, ROUTES, type RoomInList } from '../../shared/wire/protocol.ts';
+import type {
+  DeskAccess,
+  ErasedRoom,
+  LinkAsked,
+  LinkInList,
+  MadeLink,
+  RoomInList,
+  SeatCode,
+} from '../../shared/wire/desks.ts';
+import { type Arrivals, type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
 import { getJson, type HttpAnswer, postJson } from '../parts/http.ts';
 
 /** Which of the owner's rooms this desk has, kept in the address so that a reload goes on with it. */
@@ -18,6 +27,21 @@ export const openRoom = (chargerWatched: boolean): Promise<HttpAnswer<OpenedRoom
   postJson(ROUTES.openRoom, { chargerWatched });
 
 export const listRooms = (): Promise<HttpAnswer<readonly RoomInList[]>> => getJson(ROUTES.rooms);
+
+/** A code that gives a team's seat to another tablet. */
+export const makeSeatCode = (room: string, team: string): Promise<HttpAnswer<SeatCode>> =>
+  postJson(ROUTES.seatCode, { room, team });
+
+export const deskAccess = (): Promise<HttpAnswer<DeskAccess>> => getJson(ROUTES.access);
+
+export const listLinks = (): Promise<HttpAnswer<readonly LinkInList[]>> => getJson(ROUTES.links);
+export const makeLink = (asked: LinkAsked): Promise<HttpAnswer<MadeLink>> => postJson(ROUTES.links, asked);
+export const revokeLink = (id: string): Promise<HttpAnswer<null>> => postJson(ROUTES.revokeLink, { id });
+export const giveBackLink = (id: string): Promise<HttpAnswer<null>> => postJson(ROUTES.giveBackLink, { id });
+
+export const eraseRoom = (room: string): Promise<HttpAnswer<null>> => postJson(ROUTES.eraseRoom, { room });
+export const keepRoom = (room: string): Promise<HttpAnswer<null>> => postJson(ROUTES.keepRoom, { room });
+export const listErased = (): Promise<HttpAnswer<readonly ErasedRoom[]>> => getJson(ROUTES.erasedRooms);
 
 export const listAddresses = (): Promise<HttpAnswer<JoinAddresses>> => getJson(ROUTES.addresses);
 export const chooseAddress = (address: string): Promise<HttpAnswer<JoinAddresses>> =>

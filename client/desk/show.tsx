@@ -17,7 +17,7 @@ import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { StagePanel } from './stage-panel.tsx';
 import { PredictedWhy, VerdictView } from './team-detail.tsx';
-import { useTeamNumbers } from './team-numbers.ts';
+import { lastBerth, useTeamNumbers } from './team-numbers.ts';
 import './show.css';
 
 /** Drawings on the board's stage: the best of each team one key away, any entry two clicks. */
@@ -26,11 +26,11 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
   const keysOn = useDesk((state) => state.keysOn);
   const stage = useStaging(room);
   const withBest = (put: (entry: EntryId) => void) => (number: number) => {
-    const team = room.teams[number - 1];
+    const team = room.teams.find((each) => each.berth === number);
     const best = team && bestEntry(room, team.id);
     if (best) put(best.id);
   };
-  const numbers = useTeamNumbers(room.teams.length, withBest(stage.alone), withBest(stage.beside));
+  const numbers = useTeamNumbers(lastBerth(room), withBest(stage.alone), withBest(stage.beside));
   const clear = () => void stage.ask({ kind: 'stage', entries: [] });
   useKeys({ ...numbers, x: room.stage.length > 0 ? clear : undefined }, keysOn);
   return (
@@ -53,8 +53,8 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
       <Aside label={desk.showing.best}>
         <h2 className="show-teams-title">{desk.showing.best}</h2>
         <ul className="show-teams">
-          {room.teams.map((team, i) => (
-            <TeamRow key={team.id} room={room} team={team} place={i + 1} stage={stage} />
+          {room.teams.map((team) => (
+            <TeamRow key={team.id} room={room} team={team} place={team.berth} stage={stage} />
           ))}
         </ul>
         <StageWhy room={room} />

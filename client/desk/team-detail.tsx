@@ -1,4 +1,4 @@
-import { Presentation } from 'lucide-react';
+import { Presentation, TabletSmartphone } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
@@ -32,7 +32,7 @@ export interface TeamDetailProps {
 /** One team in full: its drawing now or one of its entries, and why that scores what it scores. */
 export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
   const { desk } = useWords();
-  const picked = useDesk((state) => state.entry);
+  const { entry: picked, openSeat } = useDesk();
   const entries = entriesOf(room, team.id);
   const entry = entries.find((each) => each.id === picked);
   const points = pointsSoFar(room, team.id);
@@ -43,6 +43,13 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
           <EmblemBadge emblem={team.emblem} size={24} />
         </h2>
         <span className="desk-quiet">{points === null ? null : desk.team.points(points)}</span>
+        <Button
+          look="quiet"
+          icon={<Icon of={TabletSmartphone} />}
+          aria-label={desk.seats.open}
+          title={desk.seats.open}
+          onClick={() => openSeat(team.id)}
+        />
       </header>
       <EntryTabs team={team} entries={entries} entry={entry} />
       {entry ? (

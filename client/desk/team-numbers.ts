@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import type { RoomState } from '../../shared/room/state.ts';
 import type { KeyMap } from './keys.ts';
 
 /** With no second digit for so long, a first one stands for itself, ms. */
@@ -15,6 +16,9 @@ export function typedDigit(before: string, digit: string, teams: number): Typed 
   if (alone === 0 || alone > teams) return { team: null };
   return alone * 10 <= teams ? { waits: digit } : { team: alone };
 }
+
+/** The highest number that a key may mean: teams go by their berths, and a berth may be empty. */
+export const lastBerth = (room: RoomState): number => room.teams.at(-1)?.berth ?? 0;
 
 type Pick = (team: number) => void;
 

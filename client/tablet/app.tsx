@@ -9,6 +9,7 @@ import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
 import { JoinScreen } from './screens/join.tsx';
 import { QuietScreen } from './screens/quiet.tsx';
+import { RestingScreen } from './screens/resting.tsx';
 import { ShowScreen } from './screens/show.tsx';
 import { WaitingScreen } from './screens/waiting.tsx';
 
@@ -18,17 +19,26 @@ export function App() {
   const room = useLinkState((state) => state.room);
   const you = useLinkState((state) => state.you);
   if (status.kind === 'quiet') return <QuietScreen />;
-  const team = room && you?.role === 'team' ? teamOf(room, you.team) : undefined;
+  const refused = status.kind === 'refused' ? status.refusal : null;
+  // A seat that this page had is another tablet's now, or nobody's.
+  if (room && refused?.code === 'no-seat') return <RestingScreen why="moved" />;
+  if (room && refused?.code === 'seat-freed') return <RestingScreen why="freed" />;
+  const own = you?.role === 'team' ? you.team : null;
+  const team = room && own !== null ? teamOf(room, own) : undefined;
   if (room && team) return <RoomScreen room={room} team={team} />;
-  return status.kind === 'refused' ? <JoinScreen refusal={status.refusal} /> : <ConnectingScreen />;
+  if (room?.removed.some((each) => each.id === own)) return <RestingScreen why="removed" />;
+  return refused ? <JoinScreen refusal={refused} /> : <ConnectingScreen />;
 }
 
 function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
   const round = currentRound(room);
   const challenge = useDocument('challenge', room.rounds[round]?.challenge ?? null);
-  if (room.phase === 'gather') return <WaitingScreen team={team} />;
+  // While a team draws, the pause lies over the drawing instead.
+  if (room.paused !== null && (room.phase !== 'build' || challenge.kind !== 'here'))
+    return <RestingScreen why="paused" />;
+  if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'close') return <CloseScreen room={room} team={team} />;
-  if (challenge.kind !== 'here') return <WaitingScreen team={team} />;
+  if (challenge.kind !== 'here') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge.value} />;
   if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge.value} />;
   const Screen = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;

@@ -5,6 +5,7 @@ import { isSameSite } from '../seats/origin.ts';
 import { gettingIn } from './getting-in.ts';
 import { securityHeaders } from './headers.ts';
 import { joining } from './joining.ts';
+import { linksApi } from './links-api.ts';
 import { operating } from './operating.ts';
 import { pages } from './pages.ts';
 import type { HttpParts } from './parts.ts';
@@ -50,7 +51,15 @@ export function makeApp(parts: HttpParts): Express {
     response.set('Cache-Control', 'no-store');
     next();
   });
-  app.use(gettingIn(parts), joining(parts), roomsApi(parts), printApi(parts), operating(parts), pages(parts));
+  app.use(
+    gettingIn(parts),
+    joining(parts),
+    roomsApi(parts),
+    linksApi(parts),
+    printApi(parts),
+    operating(parts),
+    pages(parts),
+  );
   app.use((_, response) => refuse(response, { code: 'unknown-page' }));
   const failed: ErrorRequestHandler = (error, request, response, _next) => {
     const refusal = bodyRefusal(error);

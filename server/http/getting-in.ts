@@ -1,10 +1,11 @@
 import { randomBytes } from 'node:crypto';
-import { type RequestHandler, Router } from 'express';
+import { Router } from 'express';
 import { toString as qrToString } from 'qrcode';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { AddressForm, CheckForm, checkForm } from '../../shared/wire/schemas.ts';
 import { ArrivalBook } from './arrivals.ts';
-import { carried, type HttpParts, roomAsked } from './parts.ts';
+import { forDesk, forOpener } from './desks.ts';
+import { type HttpParts, roomAsked } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 /** As much as the tablet page and its scripts are on their way through the air. */
@@ -14,13 +15,8 @@ const load = randomBytes(LOAD_BYTES);
 /** How tablets get in, whether they do, and how fast. */
 export function gettingIn(parts: HttpParts): Router {
   const router = Router();
-  const { addresses, rooms, isOwner, now } = parts;
+  const { addresses, rooms, now } = parts;
   const book = new ArrivalBook(now);
-  const ownerOnly: RequestHandler = (request, response, next) => {
-    if (isOwner(carried(request).ownerKey)) next();
-    else refuse(response, { code: 'no-seat' });
-  };
-
   router.get(['/', ROUTES.joinByLink, ROUTES.checkPage], (request, _, next) => {
     book.visited(request);
     next();
@@ -28,13 +24,16 @@ export function gettingIn(parts: HttpParts): Router {
 
   router.get(ROUTES.addresses, (_, response) => void response.json(addresses.now()));
 
-  router.post(ROUTES.addresses, ownerOnly, (request, response) => {
-    const form = checkForm(AddressForm, request.body);
-    if (!form.ok) return refuse(response, form.refusal);
-    if (!addresses.choose(form.value.address))
-      return refuse(response, { code: 'bad-form', path: 'address', problem: 'not-ours' });
-    response.json(addresses.now());
-  });
+  router.post(
+    ROUTES.addresses,
+    forOpener(parts, (request, response) => {
+      const form = checkForm(AddressForm, request.body);
+      if (!form.ok) return refuse(response, form.refusal);
+      if (!addresses.choose(form.value.address))
+        return refuse(response, { code: 'bad-form', path: 'address', problem: 'not-ours' });
+      response.json(addresses.now());
+    }),
+  );
 
   router.get(ROUTES.qr, async (request, response) => {
     const open = await roomAsked(rooms, request);
@@ -44,7 +43,10 @@ export function gettingIn(parts: HttpParts): Router {
     response.send(await qrToString(link, { type: 'svg', margin: 2, errorCorrectionLevel: 'M' }));
   });
 
-  router.get(ROUTES.arrivals, ownerOnly, (_, response) => void response.json(book.read()));
+  router.get(
+    ROUTES.arrivals,
+    forDesk(parts, (_, response) => void response.json(book.read())),
+  );
 
   router.get(ROUTES.checkLoad, (_, response) => {
     response.type('application/octet-stream').set('Cache-Control', 'no-store').send(load);

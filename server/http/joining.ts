@@ -2,15 +2,29 @@ import { type Request, type Response, Router } from 'express';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { checkForm, JoinForm } from '../../shared/wire/schemas.ts';
 import type { Joined } from '../rooms/rooms.ts';
+import { wordTyped } from '../rooms/words.ts';
 import { addressOf } from '../seats/address.ts';
+import { isSeatCode } from '../seats/links.ts';
 import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 const refused = (refusal: WireRefusal): Joined => ({ ok: false, refusal });
 
+/** The seat of a team that comes over from another tablet. Wrong codes are counted by address. */
+async function takeSeat(parts: HttpParts, request: Request, code: string): Promise<Joined> {
+  const { rooms, rates, accesses } = parts;
+  const guess = await rates.guess('wrongCode', addressOf(request), () => accesses.links.takeCode(code));
+  if (!guess.allowed) return refused({ code: 'too-fast' });
+  const open = guess.found && (await rooms.byId(guess.found.room));
+  if (!guess.found || !open) return refused({ code: 'wrong-code' });
+  return rooms.moveSeat(open, guess.found.team);
+}
+
 /** A seat for this browser in the room of `word`. Wrong words are counted by address. */
 async function joinWord(parts: HttpParts, request: Request, word: string): Promise<Joined> {
   const { rooms, rates } = parts;
+  const typed = wordTyped(word);
+  if (typed !== undefined && isSeatCode(typed)) return takeSeat(parts, request, typed);
   const guess = await rates.guess('wrongWord', addressOf(request), () => rooms.byWord(word));
   if (!guess.allowed) return refused({ code: 'too-fast' });
   if (!guess.found) return refused({ code: 'unknown-room' });
@@ -22,7 +36,7 @@ const isRealVisit = (request: Request) =>
   request.method === 'GET' &&
   !/prefetch|preview/i.test(request.get('sec-purpose') ?? request.get('purpose') ?? '');
 
-/** How a tablet gets its seat: by typing the room word, or by the link in the QR code. */
+/** How a tablet gets its seat: by typing the room word or a seat's code, or by the link in a QR code. */
 export function joining(parts: HttpParts): Router {
   const router = Router();
 

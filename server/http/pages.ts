@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import express, { type Request, type Response, Router } from 'express';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { addressOf } from '../seats/address.ts';
-import { newToken } from '../seats/tokens.ts';
+import { isToken, newToken } from '../seats/tokens.ts';
 import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
@@ -19,16 +19,18 @@ function sendPage(parts: HttpParts, response: Response, page: string): void {
   });
 }
 
-/** The owner's secret becomes a cookie, and leaves the address bar at once. */
+/** The secret of owner or desk becomes a cookie, and leaves the address bar at once. */
 async function exchangeKey(parts: HttpParts, request: Request, response: Response, key: string) {
-  const address = addressOf(request);
-  if (await parts.rates.isUsedUp('wrongKey', address)) return refuse(response, { code: 'too-fast' });
-  if (!parts.isOwner(key)) {
-    await parts.rates.allows('wrongKey', address);
-    return refuse(response, { code: 'wrong-key' });
-  }
-  giveCookie(response, 'owner', key);
-  const room = asked(request, 'room');
+  const opened = async () => {
+    const access = await parts.accesses.of({ ownerKey: key, deskToken: isToken(key) ? key : undefined });
+    return access.kind === 'none' ? undefined : access;
+  };
+  const guess = await parts.rates.guess('wrongKey', addressOf(request), opened);
+  if (!guess.allowed) return refuse(response, { code: 'too-fast' });
+  const access = guess.found;
+  if (!access) return refuse(response, { code: 'wrong-key' });
+  giveCookie(response, access.kind === 'owner' ? 'owner' : 'desk', key);
+  const room = (access.kind === 'link' && access.link.room) || asked(request, 'room');
   response.redirect(303, room === undefined ? '/desk' : `/desk?room=${encodeURIComponent(room)}`);
 }
 

@@ -1,8 +1,10 @@
 import type { Request, Response } from 'express';
 import type { Addresses } from '../addresses.ts';
 import type { Meter } from '../meter.ts';
+import type { Erasing } from '../rooms/erasing.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
+import type { Accesses } from '../seats/access.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
 import type { RateLimits } from '../seats/rates.ts';
 
@@ -10,6 +12,8 @@ export interface HttpParts {
   readonly rooms: Rooms;
   readonly rates: RateLimits;
   readonly isOwner: (key: string | undefined) => boolean;
+  readonly accesses: Accesses;
+  readonly erasing: Erasing;
   /** The folder of the built pages; null where this server has none. */
   readonly pages: string | null;
   readonly addresses: Addresses;
@@ -28,7 +32,7 @@ export function giveCookie(response: Response, name: keyof typeof COOKIES, value
   response.cookie(COOKIES[name], value, {
     httpOnly: true,
     secure: response.req.secure,
-    sameSite: name === 'owner' ? 'strict' : 'lax',
+    sameSite: name === 'team' ? 'lax' : 'strict',
     maxAge: SEAT_LASTS_MS,
     path: '/',
   });

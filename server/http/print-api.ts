@@ -23,7 +23,8 @@ import { printTools } from '../print/tools.ts';
 import { storedChallenge, storedDesign } from '../rooms/documents.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import { readyNamed } from '../rooms/ready.ts';
-import { carried, type HttpParts, roomAsked } from './parts.ts';
+import { ownRoom } from './desks.ts';
+import { carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
@@ -40,14 +41,11 @@ async function askingOf(parts: HttpParts, request: Request): Promise<Checked<Ask
   const form = checkForm(PrintAsk, { ...request.query, kind, format });
   if (!form.ok) return form;
   const ask = form.value;
-  const { ownerKey, teamToken } = carried(request);
-  if (parts.isOwner(ownerKey)) {
-    const open = await roomAsked(parts.rooms, request);
-    return open
-      ? { ok: true, value: { open, seat: { role: 'desk' }, ask } }
-      : refused({ code: 'unknown-room' });
-  }
-  const place = await parts.rooms.seat(teamToken);
+  const access = await parts.accesses.of(carried(request));
+  const own = await ownRoom(parts, request, access);
+  if (own) return { ok: true, value: { open: own, seat: { role: 'desk' }, ask } };
+  if (access.kind === 'owner') return refused({ code: 'unknown-room' });
+  const place = await parts.rooms.seat(carried(request).teamToken);
   const open = place && (await parts.rooms.byId(place.room));
   if (!place || !open) return refused({ code: 'no-seat' });
   const { team } = place;

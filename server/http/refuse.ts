@@ -4,8 +4,13 @@ import type { HttpRefusal, WireRefusal } from '../../shared/wire/protocol.ts';
 const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'no-seat': 401,
   'wrong-key': 401,
+  'wrong-code': 404,
+  'unknown-link': 404,
+  'unknown-team': 404,
   'not-for-this-seat': 403,
   'other-site': 403,
+  'seat-freed': 403,
+  'team-removed': 403,
   'unknown-room': 404,
   'unknown-document': 404,
   'unknown-page': 404,

@@ -1,63 +1,89 @@
-import express, { type RequestHandler, Router } from 'express';
+import express, { type Response, Router } from 'express';
+import type { RoomInList } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
-import { carried, type HttpParts, roomAsked } from './parts.ts';
+import type { Opened } from '../rooms/rooms.ts';
+import { type Access, mayOpen } from '../seats/access.ts';
+import { forDesk, forOpener, ownRoom } from './desks.ts';
+import { erasingApi } from './erasing-api.ts';
+import type { HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 import { resultsCsv } from './results.ts';
 import { LARGEST_ROOM_FILE, readRoomFile, writeRoomFile } from './room-file.ts';
 
-/** Only for the owner's browser; others get a refusal. */
-const ownerOnly =
-  (parts: HttpParts): RequestHandler =>
-  (request, response, next) => {
-    if (parts.isOwner(carried(request).ownerKey)) next();
-    else refuse(response, { code: 'no-seat' });
-  };
-
-/** Opening, listing and keeping rooms. */
+/** Opening, listing, keeping and erasing rooms. */
 export function roomsApi(parts: HttpParts): Router {
   const router = Router();
-  const { rooms, rates } = parts;
-  const owner = ownerOnly(parts);
+  const { rooms, rates, accesses } = parts;
 
-  router.post(ROUTES.openRoom, owner, async (request, response) => {
-    const form = checkForm(OpenForm, request.body);
-    if (!form.ok) return refuse(response, form.refusal);
-    if (!(await rates.allows('openRoom', 'owner'))) return refuse(response, { code: 'too-fast' });
-    const opened = await rooms.open(form.value.chargerWatched);
+  const given = async (response: Response, opened: Opened, access: Access) => {
     if (!opened.ok) return refuse(response, opened.refusal);
+    if (access.kind === 'link') await accesses.links.giveRoom(opened.room, access.link.id);
     response.status(201).json({ room: opened.room, word: opened.word });
-  });
+  };
 
-  router.get(ROUTES.rooms, owner, async (_, response) => {
-    response.json(await rooms.list());
-  });
+  router.post(
+    ROUTES.openRoom,
+    forOpener(parts, async (request, response, access) => {
+      const form = checkForm(OpenForm, request.body);
+      if (!form.ok) return refuse(response, form.refusal);
+      if (!(await rates.allows('openRoom', nameOf(access)))) return refuse(response, { code: 'too-fast' });
+      await given(response, await rooms.open(form.value.chargerWatched), access);
+    }),
+  );
+
+  router.get(
+    ROUTES.rooms,
+    forDesk(parts, async (_, response, access) => {
+      response.json(await roomList(parts, access));
+    }),
+  );
 
   router.post(
     ROUTES.restoreRoom,
-    owner,
-    express.json({ limit: LARGEST_ROOM_FILE }),
-    async (request, response) => {
-      const beginning = readRoomFile(request.body);
-      if (!beginning.ok) return refuse(response, beginning.refusal);
-      const opened = await rooms.begin(beginning.value);
-      if (!opened.ok) return refuse(response, opened.refusal);
-      response.status(201).json({ room: opened.room, word: opened.word });
-    },
+    forOpener(
+      parts,
+      async (request, response, access) => {
+        const beginning = readRoomFile(request.body);
+        if (!beginning.ok) return refuse(response, beginning.refusal);
+        await given(response, await rooms.begin(beginning.value), access);
+      },
+      express.json({ limit: LARGEST_ROOM_FILE }),
+    ),
   );
 
-  router.get(ROUTES.roomFile, owner, async (request, response) => {
-    const open = await roomAsked(rooms, request);
-    if (!open) return refuse(response, { code: 'unknown-room' });
-    const file = writeRoomFile(open.room, await rooms.documents(open.room));
-    response.attachment(`harbour-lines-${open.room.state.word}.json`).type('json').send(file);
-  });
+  router.get(
+    ROUTES.roomFile,
+    forDesk(parts, async (request, response, access) => {
+      const open = await ownRoom(parts, request, access);
+      if (!open) return refuse(response, { code: 'unknown-room' });
+      const file = writeRoomFile(open.room, await rooms.documents(open.room));
+      response.attachment(`harbour-lines-${open.room.state.word}.json`).type('json').send(file);
+    }),
+  );
 
-  router.get(ROUTES.resultsCsv, owner, async (request, response) => {
-    const open = await roomAsked(rooms, request);
-    if (!open) return refuse(response, { code: 'unknown-room' });
-    const name = `harbour-lines-${open.room.state.word}.csv`;
-    response.attachment(name).type('text/csv; charset=utf-8').send(resultsCsv(open.room.state));
-  });
-  return router;
+  router.get(
+    ROUTES.resultsCsv,
+    forDesk(parts, async (request, response, access) => {
+      const open = await ownRoom(parts, request, access);
+      if (!open) return refuse(response, { code: 'unknown-room' });
+      const name = `harbour-lines-${open.room.state.word}.csv`;
+      response.attachment(name).type('text/csv; charset=utf-8').send(resultsCsv(open.room.state));
+    }),
+  );
+  return router.use(erasingApi(parts));
+}
+
+/** Whose rate is counted. */
+const nameOf = (access: Access): string => (access.kind === 'link' ? access.link.id : access.kind);
+
+async function roomList({ rooms, accesses, erasing }: HttpParts, access: Access): Promise<RoomInList[]> {
+  const [all, own, used] = await Promise.all([rooms.records(), accesses.rooms(access), rooms.lastUsed()]);
+  const managed = mayOpen(access);
+  return all
+    .filter(({ id }) => own === null || own.includes(id))
+    .map(({ id, word, openedAt }) => {
+      const erasedOn = erasing.dueOn(used.get(id) ?? openedAt);
+      return { room: id, word, openedAt, erasedOn, managed };
+    });
 }

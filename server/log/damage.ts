@@ -63,7 +63,7 @@ function decoded(row: Row): Row | undefined {
 /** The rows of a table that are looked at when a server starts. */
 function newestQuery(database: Database.Database, table: keyof Tables): string {
   const all = rowsQuery(database, table);
-  if (table === 'rooms' || table === 'seats') return all;
+  if (table === 'rooms' || table === 'seats' || table === 'server_values') return all;
   return `${all} where room in (select id from rooms order by opened_at desc limit ${NEWEST_ROOMS})`;
 }
 

@@ -42,10 +42,22 @@ export interface LatestRecord {
   readonly value: string;
 }
 
+/** What belongs to the server rather than to a room, as JSON: its links, what it has erased. */
+export interface Values {
+  value(key: string): Promise<string | undefined>;
+  /** In the order of their keys. */
+  values(prefix: string): Promise<LatestRecord[]>;
+  setValue(key: string, value: string): Promise<'done' | 'full'>;
+  /** Whether there was one: of many callers at once one hears true. */
+  dropValue(key: string): Promise<boolean>;
+}
+
 export interface Append {
   readonly events: readonly RoomEvent[];
   readonly documents?: readonly StoredDocument[];
   readonly seats?: readonly SeatRecord[];
+  /** Takes away all earlier seats of this team. */
+  readonly freed?: TeamId;
   readonly answer?: AnswerRecord;
 }
 
@@ -66,7 +78,7 @@ export const troubleOf = (error: unknown): { readonly code: 'store-away' | 'serv
 });
 
 /** All of it may reject with StoreAway where the store is a database elsewhere. */
-export interface EventLog {
+export interface EventLog extends Values {
   /** A new room with its first events; `taken` where its word or id is in use. */
   openRoom(room: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'>;
   /** Newest first. */
@@ -83,5 +95,9 @@ export interface EventLog {
   latest(room: RoomId, keys?: readonly string[]): Promise<LatestRecord[]>;
   /** Replaces the values of these keys. May be lost in a crash, never half. */
   keepLatest(room: RoomId, values: readonly LatestRecord[]): Promise<void>;
+  /** When each room was last used: opened here, or its last event. */
+  lastUsed(): Promise<ReadonlyMap<RoomId, Millis>>;
+  /** Removes everything of a room for good. */
+  remove(room: RoomId): Promise<void>;
   close(): Promise<void>;
 }

@@ -24,6 +24,7 @@ const answerKey = (seat: string, command: string) => JSON.stringify([seat, comma
 export class MemoryLog implements EventLog {
   readonly #shelves = new Map<string, Shelf>();
   readonly #seats = new Map<string, SeatRecord>();
+  readonly #values = new Map<string, string>();
 
   async openRoom(record: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'> {
     const taken = [...this.#shelves.values()].some(
@@ -51,6 +52,7 @@ export class MemoryLog implements EventLog {
     for (const seat of parts.seats ?? []) {
       if (this.#seats.has(seat.tokenHash)) throw new Error('a token has one seat');
     }
+    if (parts.freed !== undefined) this.#free(room, parts.freed);
     shelf.events.push(...structuredClone(events));
     for (const d of parts.documents ?? []) if (!shelf.documents.has(d.id)) shelf.documents.set(d.id, d);
     for (const seat of parts.seats ?? []) this.#seats.set(seat.tokenHash, seat);
@@ -93,6 +95,42 @@ export class MemoryLog implements EventLog {
 
   async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {
     for (const value of values) this.#shelves.get(room)?.latest.set(value.key, value);
+  }
+
+  #free(room: string, team?: string): void {
+    for (const [hash, seat] of this.#seats) {
+      if (seat.room === room && (team === undefined || seat.team === team)) this.#seats.delete(hash);
+    }
+  }
+
+  async lastUsed() {
+    const used = [...this.#shelves.values()].map(
+      ({ record, events }) => [record.id, Math.max(record.openedAt, events.at(-1)?.at ?? 0)] as const,
+    );
+    return new Map(used);
+  }
+
+  async remove(room: string): Promise<void> {
+    this.#shelves.delete(room);
+    this.#free(room);
+  }
+
+  async value(key: string) {
+    return this.#values.get(key);
+  }
+
+  async values(prefix: string): Promise<LatestRecord[]> {
+    const found = [...this.#values].filter(([key]) => key.startsWith(prefix));
+    return found.map(([key, value]) => ({ key, value })).sort((a, b) => (a.key < b.key ? -1 : 1));
+  }
+
+  async setValue(key: string, value: string): Promise<'done' | 'full'> {
+    this.#values.set(key, value);
+    return 'done';
+  }
+
+  async dropValue(key: string): Promise<boolean> {
+    return this.#values.delete(key);
   }
 
   async close(): Promise<void> {}

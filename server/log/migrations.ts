@@ -1,5 +1,6 @@
 import { type Kysely, type Migration, type MigrationProvider, Migrator } from 'kysely';
-import { SUMMED } from './sums.ts';
+
+const ROOM_TABLES = ['rooms', 'events', 'documents', 'answers', 'seats', 'latest'];
 
 /** Adds a column where it is missing: SQLite has no "if not exists" for columns. */
 async function addSum(db: Kysely<unknown>, table: string): Promise<void> {
@@ -69,7 +70,18 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
   },
   '0002-sums': {
     async up(db: Kysely<unknown>) {
-      for (const table of Object.keys(SUMMED)) await addSum(db, table);
+      for (const table of ROOM_TABLES) await addSum(db, table);
+    },
+  },
+  '0003-values': {
+    async up(db: Kysely<unknown>) {
+      await db.schema
+        .createTable('server_values')
+        .ifNotExists()
+        .addColumn('key', 'varchar(96)', (c) => c.primaryKey())
+        .addColumn('value', 'text', (c) => c.notNull())
+        .addColumn('sum', 'bigint')
+        .execute();
     },
   },
 };

@@ -9,6 +9,9 @@ export type News =
   /** Events of a room up to `seq` are in the log. */
   | { readonly kind: 'events'; readonly room: RoomId; readonly seq: number }
   | { readonly kind: 'opened'; readonly room: RoomId }
+  /** A room is to be erased. */
+  | { readonly kind: 'hidden'; readonly room: RoomId }
+  | { readonly kind: 'revoked'; readonly link: string }
   /** A small newest value itself: what a team is doing, the stage's clock. */
   | { readonly kind: 'latest'; readonly room: RoomId; readonly value: LatestDown }
   /** The newest value of this key may be any size: it is kept beside the log, read it there. */
@@ -47,6 +50,8 @@ export function newsKey(news: News): string {
       return `latest ${news.room} ${news.value.kind === 'stage-clock' ? '' : news.value.team} ${news.value.kind}`;
     case 'kept':
       return `kept ${news.room} ${news.key}`;
+    case 'revoked':
+      return `revoked ${news.link}`;
     case 'sits':
       return `sits ${news.room} ${news.team}`;
     default:

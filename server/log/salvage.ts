@@ -38,7 +38,7 @@ function hasSense(table: keyof Tables, row: Row): boolean {
     return row.id === createHash('sha256').update(String(row.body)).digest('hex');
   }
   if (table === 'answers') return parsed(row.answer) !== undefined;
-  return table !== 'latest' || parsed(row.value) !== undefined;
+  return (table !== 'latest' && table !== 'server_values') || parsed(row.value) !== undefined;
 }
 
 /** The rows of a table that are what was written once, each once, with their sums. */
@@ -114,6 +114,7 @@ export function salvaged(found: FoundRows): Salvaged {
     answers: answers.filter((row) => ids.has(row.room)),
     seats: sound(found, 'seats', ['token_hash']).filter((row) => teams.has(`${row.room} ${row.team}`)),
     latest: sound(found, 'latest', ['room', 'key']).filter((row) => ids.has(row.room)),
+    server_values: sound(found, 'server_values', ['key']),
   };
   return { rows, rooms: rooms.length, events: foundOnes.size, lost: events.length - foundOnes.size };
 }

@@ -2,6 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
 import type { Answer } from '../../shared/wire/protocol.ts';
 import type { Append, Appended, EventLog, LatestRecord, RoomRecord } from './event-log.ts';
+import { dropValue, lastUsed, oneValue, removeRows, setValue, someValues } from './sql-values.ts';
 import { summed } from './sums.ts';
 import type { Tables } from './tables.ts';
 
@@ -10,6 +11,8 @@ export interface Dialect {
   readonly isFull: (error: unknown) => boolean;
   /** Makes a transaction faster that may be lost in a crash. */
   readonly beforeLossyWrite?: string;
+  /** Called after rows were removed that nobody must be able to read any longer. */
+  readonly afterRemoval?: () => void;
   /** Called before the database is let go. */
   readonly atEnd?: () => void;
 }
@@ -42,6 +45,9 @@ async function insertParts(trx: Kysely<Tables>, room: string, parts: Append): Pr
       .values(row)
       .onConflict((c) => c.doNothing())
       .execute();
+  }
+  if (parts.freed !== undefined) {
+    await trx.deleteFrom('seats').where('room', '=', room).where('team', '=', parts.freed).execute();
   }
   for (const { tokenHash, team } of parts.seats ?? []) {
     const row = summed('seats', { token_hash: tokenHash, room, team });
@@ -207,6 +213,37 @@ export class SqlLog implements EventLog {
           .execute();
       }
     });
+  }
+
+  async lastUsed() {
+    return lastUsed(this.#db);
+  }
+
+  async remove(room: string): Promise<void> {
+    await this.#transaction((trx) => removeRows(trx, room));
+    this.#dialect.afterRemoval?.();
+  }
+
+  value(key: string) {
+    return oneValue(this.#db, key);
+  }
+
+  values(prefix: string) {
+    return someValues(this.#db, prefix);
+  }
+
+  async setValue(key: string, value: string): Promise<'done' | 'full'> {
+    try {
+      await setValue(this.#db, key, value);
+      return 'done';
+    } catch (error) {
+      if (this.#dialect.isFull(error)) return 'full';
+      throw error;
+    }
+  }
+
+  dropValue(key: string) {
+    return dropValue(this.#db, key);
   }
 
   async close(): Promise<void> {

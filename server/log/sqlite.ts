@@ -21,6 +21,8 @@ async function openDatabase(path: string) {
   const database = new Database(path);
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');
+  // What is erased is overwritten with zeros; its pages are used again, the file does not shrink.
+  database.pragma('secure_delete = ON');
   database.pragma(`busy_timeout = ${BUSY_MS}`);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: keepingStatements(database) }) });
   try {
@@ -47,7 +49,7 @@ function keepingStatements(database: Database.Database): SqliteDatabase {
 
 const openFile: OpenFile = async (path) => (await openDatabase(path)).db;
 
-/** Leaves everything in the one file, which is what somebody copies who keeps a folder safe. */
+/** Leaves everything in the one file, and nothing old beside it: what somebody copies to keep it safe. */
 function checkpoint(database: Database.Database): void {
   try {
     database.pragma('wal_checkpoint(truncate)');
@@ -75,5 +77,9 @@ export async function openSqliteLog(
   if (recovery) told?.(recovery);
   const { database, db } = await openDatabase(file);
   if (mostPages !== undefined) database.pragma(`max_page_count = ${mostPages}`);
-  return new SqlLog(db, { isFull, atEnd: () => checkpoint(database) });
+  return new SqlLog(db, {
+    isFull,
+    afterRemoval: () => checkpoint(database),
+    atEnd: () => checkpoint(database),
+  });
 }

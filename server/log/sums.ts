@@ -14,6 +14,7 @@ export const SUMMED = {
   answers: ['room', 'seat', 'command', 'answer'],
   seats: ['token_hash', 'room', 'team'],
   latest: ['room', 'key', 'value'],
+  server_values: ['key', 'value'],
 } as const satisfies { [T in keyof Tables]: readonly (keyof Tables[T])[] };
 
 export type Row = Readonly<Record<string, unknown>>;

@@ -10,5 +10,6 @@ export interface Tables {
   documents: { room: string; id: string; kind: DocumentKind; body: string; sum: number | null };
   answers: { room: string; seat: string; command: string; answer: string; sum: number | null };
   seats: { token_hash: string; room: string; team: string; sum: number | null };
+  server_values: { key: string; value: string; sum: number | null };
   latest: { room: string; key: string; value: string; sum: number | null };
 }

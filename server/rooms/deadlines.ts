@@ -1,3 +1,4 @@
+import type { RoomId } from '../../shared/room/state.ts';
 import type { LiveRoom } from './live-room.ts';
 
 /** Timers of this machine may be early by a little, and long ones are looked at again. */
@@ -21,14 +22,18 @@ export class Deadlines {
   /** Call after every change of a room, and when it has been loaded. */
   look(room: LiveRoom, atLeast = LEAST_MS): void {
     const { id, building, paused } = room.state;
-    clearTimeout(this.#timers.get(id));
-    this.#timers.delete(id);
+    this.drop(id);
     if (building === null || building.ended || building.until === null || paused !== null) return;
     const wait = Math.min(MOST_MS, Math.max(atLeast, building.until - this.#now()));
     this.#timers.set(
       id,
       setTimeout(() => void this.#end(room), wait),
     );
+  }
+
+  drop(id: RoomId): void {
+    clearTimeout(this.#timers.get(id));
+    this.#timers.delete(id);
   }
 
   async #end(room: LiveRoom): Promise<void> {

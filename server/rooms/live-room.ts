@@ -3,7 +3,7 @@ import { apply, stateOf } from '../../shared/room/apply.ts';
 import type { RoomCommand } from '../../shared/room/commands.ts';
 import { decide } from '../../shared/room/decide.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact, type Seat } from '../../shared/room/events.ts';
-import type { RoomState } from '../../shared/room/state.ts';
+import type { RoomState, TeamId } from '../../shared/room/state.ts';
 import { upgraded } from '../../shared/room/upgrade.ts';
 import type { Answer, CommandId, WireRefusal } from '../../shared/wire/protocol.ts';
 import type { AnswerRecord, EventLog, SeatRecord, StoredDocument } from '../log/event-log.ts';
@@ -17,6 +17,8 @@ export interface Order {
   readonly command: RoomCommand;
   readonly documents?: readonly StoredDocument[];
   readonly seats?: readonly SeatRecord[];
+  /** All earlier seats of this team become void. */
+  readonly freed?: TeamId;
 }
 
 export interface RoomParts {
@@ -42,6 +44,7 @@ export class LiveRoom {
   readonly #parts: RoomParts;
   #events: RoomEvent[];
   #state: RoomState;
+  #ended = false;
   #turn: Promise<unknown> = Promise.resolve();
 
   private constructor(parts: RoomParts, events: RoomEvent[], state: RoomState) {
@@ -65,6 +68,17 @@ export class LiveRoom {
     return this.#events;
   }
 
+  /** Whether the room is to be erased, and takes nothing more. */
+  get ended(): boolean {
+    return this.#ended;
+  }
+
+  /** Lets what has begun come to its end, and takes nothing from then on. */
+  end(): Promise<void> {
+    this.#ended = true;
+    return this.inTurn(() => undefined);
+  }
+
   /** Runs `work` when everything before it is done. */
   inTurn<T>(work: () => T | Promise<T>): Promise<T> {
     const mine = this.#turn.then(work);
@@ -82,6 +96,7 @@ export class LiveRoom {
   }
 
   async #carryOut(order: Order): Promise<Answer> {
+    if (this.#ended) return refused({ code: 'unknown-room' });
     for (let clashes = 0; clashes < MOST_CLASHES; clashes++) {
       const now = this.#now();
       const decision = decide(this.#state, order.command, order.seat, now);
@@ -118,6 +133,7 @@ export class LiveRoom {
       events,
       documents: order.documents ?? [],
       seats: order.seats ?? [],
+      ...(order.freed !== undefined && { freed: order.freed }),
       ...(record && { answer: record }),
     });
     this.#parts.meter.appended((performance.now() - began) / 1000);

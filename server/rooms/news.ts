@@ -9,6 +9,8 @@ export interface RoomsAtHand {
   atHand(id: RoomId): Promise<OpenRoom | undefined>;
   moveTo(id: RoomId): Promise<void>;
   lookForNewest(): Promise<void>;
+  hide(id: RoomId): Promise<void>;
+  hideErased(): Promise<void>;
 }
 
 export interface NewsParts {
@@ -46,6 +48,8 @@ export class News implements NewsListener {
   async #take(news: Told, from: ProcessId): Promise<void> {
     const { rooms, outlet, neighbours } = this.#parts;
     if (news.kind === 'opened') return rooms.moveTo(news.room);
+    if (news.kind === 'hidden') return rooms.hide(news.room);
+    if (news.kind === 'revoked') return outlet().revoked(news.link);
     const open = await rooms.atHand(news.room);
     if (!open) return;
     switch (news.kind) {
@@ -90,6 +94,7 @@ export class News implements NewsListener {
 
   readonly missed = (): void => {
     void this.#guarded('catching up', async () => {
+      await this.#parts.rooms.hideErased();
       await this.#parts.rooms.lookForNewest();
       for (const id of this.rooms()) {
         const open = await this.#parts.rooms.atHand(id);

@@ -4,11 +4,12 @@ import type { RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Handshake, LatestDown } from '../../shared/wire/protocol.ts';
 import { EntryJudge } from '../judging/entries.ts';
 import type { Judging } from '../judging/judging.ts';
-import type { EventLog } from '../log/event-log.ts';
+import type { EventLog, RoomRecord } from '../log/event-log.ts';
 import type { Neighbours } from '../log/neighbours.ts';
 import type { Meter } from '../meter.ts';
 import { settledWithin } from '../settled.ts';
 import { Deadlines } from './deadlines.ts';
+import type { Erasing } from './erasing.ts';
 import { LiveRoom } from './live-room.ts';
 import { Newest } from './newest.ts';
 import { News } from './news.ts';
@@ -21,6 +22,7 @@ export interface RoomsParts {
   readonly now: () => number;
   /** A ready challenge by its key. */
   readonly challenge: (key: string) => Challenge | undefined;
+  readonly erased: Pick<Erasing, 'isErased' | 'rooms'>;
   readonly trouble: (what: string, error: unknown) => void;
   readonly meter: Meter;
   /** How long another process may take over an entry before this one judges it too, ms. */
@@ -65,10 +67,46 @@ export class OpenRooms {
   /** Goes on where the last process stopped: running building times, entries without a verdict. */
   async start(): Promise<void> {
     const { neighbours, trouble } = this.parts;
-    const records = await this.parts.log.rooms();
+    const records = await this.records();
     this.#newest = records[0]?.id ?? null;
     for (const { id } of records.slice(0, ROOMS_WOKEN)) await this.byId(id);
     neighbours.hear(new News({ neighbours, trouble, rooms: this, outlet: () => this.#outlet }));
+  }
+
+  /** All rooms that are not erased, the newest first. */
+  async records(): Promise<RoomRecord[]> {
+    const erased = await this.parts.erased.rooms();
+    return (await this.parts.log.rooms()).filter(({ id }) => !erased.has(id));
+  }
+
+  /** Closes a room that is to be erased; whoever is in it has to leave. */
+  async hide(id: RoomId): Promise<void> {
+    const open = await this.#open.get(id);
+    this.#open.delete(id);
+    if (!open) return;
+    await open.room.end();
+    this.#deadlines.drop(id);
+    await open.newest.close();
+    if (this.#newest === id) this.#newest = (await this.records())[0]?.id ?? null;
+    this.#outlet.hidden(id);
+  }
+
+  /** What another process has erased without this one hearing of it. */
+  async hideErased(): Promise<void> {
+    const erased = await this.parts.erased.rooms();
+    for (const id of this.ids()) if (erased.has(id)) await this.hide(id);
+  }
+
+  /** Hides a room here and at every other process. */
+  async hideEverywhere(id: RoomId): Promise<void> {
+    await this.hide(id);
+    this.parts.neighbours.tell({ kind: 'hidden', room: id });
+  }
+
+  /** A link is no more, here and at every other process. */
+  revoked(link: string): void {
+    this.#outlet.revoked(link);
+    this.parts.neighbours.tell({ kind: 'revoked', link });
   }
 
   /** Rooms that are open here, or opening. */
@@ -93,7 +131,7 @@ export class OpenRooms {
   }
 
   async lookForNewest(): Promise<void> {
-    const [first] = await this.parts.log.rooms();
+    const [first] = await this.records();
     if (first && first.id !== this.#newest) await this.moveTo(first.id);
   }
 
@@ -112,7 +150,8 @@ export class OpenRooms {
   }
 
   async #load(id: string): Promise<OpenRoom | undefined> {
-    const { log, now, meter, neighbours } = this.parts;
+    const { log, now, meter, neighbours, erased } = this.parts;
+    if (await erased.isErased(id)) return undefined;
     const kept = (key: string) => {
       if (key.startsWith('draft ')) neighbours.tell({ kind: 'kept', room: id, key });
     };

@@ -1,5 +1,5 @@
 import type { RoomEvent } from '../../shared/room/events.ts';
-import type { TeamId } from '../../shared/room/state.ts';
+import type { RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Handshake, LatestDown } from '../../shared/wire/protocol.ts';
 import type { LiveRoom } from './live-room.ts';
 import type { Newest } from './newest.ts';
@@ -15,6 +15,10 @@ export interface Outlet {
   readonly events: (room: LiveRoom, events: readonly RoomEvent[]) => void;
   /** A room was opened: pages that follow the newest one move. */
   readonly opened: () => void;
+  /** This room is to be erased: everybody leaves. */
+  readonly hidden: (room: RoomId) => void;
+  /** This link opens no desk any longer: those that sit by it are closed. */
+  readonly revoked: (link: string) => void;
   /** A newest value of another process, for those here who may have it. */
   readonly latest: (open: OpenRoom, value: LatestDown) => void;
   /** A tablet of this team has sat down at another process: those here rest. */
@@ -26,6 +30,8 @@ export interface Outlet {
 export const NOBODY: Outlet = {
   events: () => undefined,
   opened: () => undefined,
+  hidden: () => undefined,
+  revoked: () => undefined,
   latest: () => undefined,
   rest: () => undefined,
   teamsIn: () => [],

@@ -3,7 +3,7 @@ import type { RoomCommand } from '../../shared/room/commands.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/events.ts';
 import { mayRead } from '../../shared/room/seen.ts';
 import type { TeamId } from '../../shared/room/state.ts';
-import type { Answer, ClientCommand, Fetched, RoomInList, WireRefusal } from '../../shared/wire/protocol.ts';
+import type { Answer, ClientCommand, Fetched, WireRefusal } from '../../shared/wire/protocol.ts';
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
 import { storedChallenge, withoutTeachersPart } from './documents.ts';
@@ -40,9 +40,9 @@ export class Rooms extends OpenRooms {
     return record && this.byId(record.id);
   }
 
-  async list(): Promise<RoomInList[]> {
-    const records = await this.parts.log.rooms();
-    return records.map(({ id, word, openedAt }) => ({ room: id, word, openedAt }));
+  /** When each room was last used. */
+  lastUsed(): Promise<ReadonlyMap<string, number>> {
+    return this.parts.log.lastUsed();
   }
 
   /** Opens an empty room under a free word. */
@@ -98,6 +98,15 @@ export class Rooms extends OpenRooms {
       this.parts.trouble('joining', error);
       return refused(troubleOf(error));
     }
+  }
+
+  /** Another tablet has come with the desk's leave: it gets the team's seat, all earlier tokens are void. */
+  async moveSeat({ room }: OpenRoom, team: TeamId): Promise<Joined> {
+    const token = newToken();
+    const seat = { tokenHash: hashOf(token), room: room.state.id, team };
+    const command: RoomCommand = { kind: 'move-seat', team };
+    const answer = await room.carryOut({ seat: SERVER, id: null, command, seats: [seat], freed: team });
+    return answer.ok ? { ok: true, token, team } : answer;
   }
 
   async seat(token: string | undefined): Promise<SeatRecord | undefined> {

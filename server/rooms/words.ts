@@ -27,6 +27,9 @@ export function newWord(rooms: number): string {
   return `${WORDS[randomInt(WORDS.length)]}-${randomInt(first, 10 * first)}`;
 }
 
+/** What a link is called: a plain word, so that nobody types a name. */
+export const linkWord = (): string => WORDS[randomInt(WORDS.length)]!;
+
 /**
  * What somebody typed, as a room word: case, blanks and a missing dash don't matter. Undefined where
  * it cannot be one.

@@ -17,6 +17,9 @@ const RATES = {
   handIn: { points: LIMITS.handInsPerMinute, duration: 60 },
   /** Five typos for each of thirty tablets; then nobody behind this address gets in by a word for a while. */
   wrongWord: { points: 150, duration: 900 },
+  /** A code has four digits and lives for five minutes. */
+  wrongCode: { points: 10, duration: 60 },
+  makeLink: { points: 30, duration: 60 },
   wrongKey: { points: 20, duration: 60 },
   openRoom: { points: 30, duration: 60 },
   /** A page of paper is work; a desk that leafs through a preview asks for many. */
@@ -26,7 +29,7 @@ const RATES = {
 export type RateName = keyof typeof RATES;
 
 /** What the ways in need of the rates; a test may lift them. */
-export type RateLimits = Pick<Rates, 'allows' | 'isUsedUp' | 'guess'>;
+export type RateLimits = Pick<Rates, 'allows' | 'guess'>;
 
 export type Guess<T> =
   | { readonly allowed: false }
@@ -56,11 +59,5 @@ export class Rates {
     const found = await look();
     if (found !== undefined) await this.#limiters[name].reward(key);
     return { allowed: true, found };
-  }
-
-  /** Whether the rate has been used up, without counting. */
-  async isUsedUp(name: RateName, key: string): Promise<boolean> {
-    const used = await this.#limiters[name].get(key);
-    return used !== null && used.consumedPoints >= RATES[name].points;
   }
 }

@@ -3,29 +3,46 @@ import { seen, view } from '../../shared/room/seen.ts';
 import type { Hello, Welcome, WireRefusal } from '../../shared/wire/protocol.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
+import type { Accesses } from '../seats/access.ts';
 import type { Session, Sessions } from './session.ts';
 
 /** A page that has missed more than this gets the whole state, which is smaller. */
 const MOST_MISSED = 200;
 
 export type Found =
-  | { readonly ok: true; readonly open: OpenRoom; readonly seat: Seat }
+  | {
+      readonly ok: true;
+      readonly open: OpenRoom;
+      readonly seat: Seat;
+      /** The link that this desk sits there by. */
+      readonly link?: string;
+    }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
-const refused = (code: 'no-seat' | 'unknown-room'): Found => ({ ok: false, refusal: { code } });
+const refused = (code: 'no-seat' | 'seat-freed' | 'unknown-room'): Found => ({
+  ok: false,
+  refusal: { code },
+});
 
 /** Which seat a page means and whether its browser may sit there. */
-export async function findSeat(session: Session, rooms: Rooms, isOwner: boolean): Promise<Found> {
+export async function findSeat(session: Session, rooms: Rooms, accesses: Accesses): Promise<Found> {
   const { page, room } = session.shake;
   if (page === 'tablet') {
     const seat = await rooms.seat(session.carried.teamToken);
     const open = seat && (await rooms.byId(seat.room));
-    return open ? { ok: true, open, seat: { role: 'team', team: seat.team } } : refused('no-seat');
+    if (!open) return refused('no-seat');
+    await rooms.refresh(open);
+    const rests = open.room.state.teams.some((team) => team.id === seat.team && team.seatFree);
+    return rests ? refused('seat-freed') : { ok: true, open, seat: { role: 'team', team: seat.team } };
   }
-  if (page === 'desk' && !isOwner) return refused('no-seat');
   const open =
     room === null ? await rooms.newest() : ((await rooms.byId(room)) ?? (await rooms.byWord(room)));
-  return open ? { ok: true, open, seat: { role: page } } : refused('unknown-room');
+  if (open) await rooms.refresh(open);
+  if (page === 'board') return open ? { ok: true, open, seat: { role: 'board' } } : refused('unknown-room');
+  const access = await accesses.of(session.carried);
+  if (access.kind === 'none') return refused('no-seat');
+  if (!open || !(await accesses.has(access, open.room.state.id))) return refused('unknown-room');
+  return { ok: true, open, seat: { role: 'desk' }, ...(access.kind === 'link' && { link: access.link.id }) };
 }
 
 /** What a page that has `hello.seq` events of `hello.room` still needs. Call inside the room's turn. */

@@ -9,7 +9,7 @@ import type { Carried } from '../seats/cookies.ts';
 export type Standing =
   /** Has not said hello yet, or was refused. */
   | { readonly kind: 'unseated' }
-  | { readonly kind: 'seated'; readonly open: OpenRoom; readonly seat: Seat }
+  | { readonly kind: 'seated'; readonly open: OpenRoom; readonly seat: Seat; readonly link?: string }
   /** Another tab has this seat now. */
   | { readonly kind: 'quiet' };
 
@@ -88,6 +88,24 @@ export class Sessions {
       const { standing } = session;
       if (standing.kind === 'seated') yield { session, seat: standing.seat };
     }
+  }
+
+  /** Desks that sit here by a link. */
+  byLink(link: string): Session[] {
+    return [...this.#all].filter(({ standing }) => standing.kind === 'seated' && standing.link === link);
+  }
+
+  /** Those have no seat from now on, and may ask for one: they are told to say hello again. */
+  unseat(sessions: readonly Session[]): void {
+    for (const session of sessions) {
+      this.stand(session, { kind: 'unseated' });
+      session.socket.emit('moved');
+    }
+  }
+
+  /** Everybody in a room. */
+  inRoom(room: string): Session[] {
+    return [...this.seatedIn(room)].map(({ session }) => session);
   }
 
   /** The connections that hold a team's seat. */

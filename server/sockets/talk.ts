@@ -16,18 +16,19 @@ import { seatKey } from '../rooms/live-room.ts';
 import { mayHave } from '../rooms/newest.ts';
 import type { OpenRoom, Outlet } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
+import type { Accesses } from '../seats/access.ts';
 import { addressOf } from '../seats/address.ts';
 import { carriedBy } from '../seats/cookies.ts';
 import type { RateLimits, RateName } from '../seats/rates.ts';
 import { hashOf } from '../seats/tokens.ts';
-import { findSeat, welcome } from './hello.ts';
+import { type Found, findSeat, welcome } from './hello.ts';
 import { passedOn } from './latest.ts';
 import { isOutrun, type Session, Sessions } from './session.ts';
 
 export interface TalkParts {
   readonly rooms: Rooms;
   readonly rates: RateLimits;
-  readonly isOwner: (key: string | undefined) => boolean;
+  readonly accesses: Accesses;
   readonly now: () => number;
   readonly meter: Meter;
   readonly trouble: (what: string, error: unknown) => void;
@@ -115,17 +116,17 @@ export class Talk {
   async #hello(session: Session, body: unknown, reply: Reply): Promise<void> {
     const hello = checkHello(body);
     if (!hello.ok) return reply(hello);
-    const { rooms, isOwner, now } = this.#parts;
+    const { rooms, accesses, now } = this.#parts;
     if (!(await this.#mayGreet(session))) return reply(refused({ code: 'too-fast' }));
-    const found = await findSeat(session, rooms, isOwner(session.carried.ownerKey));
+    const found = await findSeat(session, rooms, accesses);
     if (!found.ok) {
       this.#sessions.stand(session, { kind: 'unseated' });
       return reply(found);
     }
-    await rooms.refresh(found.open);
     await found.open.room.inTurn(() => {
       if (this.#sessions.isOutrun(session)) return reply(refused({ code: 'no-seat' }));
-      this.#sit(session, found.open, found.seat);
+      if (found.open.room.ended) return reply(refused({ code: 'unknown-room' }));
+      this.#sit(session, found);
       reply(welcome(hello.value, found, this.#sessions, now()));
     });
   }
@@ -133,15 +134,15 @@ export class Talk {
   /** By seat, not by connection: a page may connect anew as often as it likes. Boards have no seat. */
   #mayGreet({ shake, carried, socket }: Session): Promise<boolean> {
     const { rates } = this.#parts;
-    const secret = shake.page === 'desk' ? carried.ownerKey : carried.teamToken;
+    const secret = shake.page === 'desk' ? (carried.ownerKey ?? carried.deskToken) : carried.teamToken;
     if (shake.page !== 'board' && secret !== undefined) return rates.allows('hello', hashOf(secret));
     return rates.allows('helloUnknown', addressOf(socket.request));
   }
 
   /** The newest tab has the seat; older ones are told to rest. */
-  #sit(session: Session, open: OpenRoom, seat: Seat): void {
+  #sit(session: Session, { open, seat, link }: Extract<Found, { ok: true }>): void {
     const wasHere = session.standing.kind === 'seated' && session.standing.open === open;
-    this.#sessions.stand(session, { kind: 'seated', open, seat });
+    this.#sessions.stand(session, { kind: 'seated', open, seat, ...(link !== undefined && { link }) });
     const older = seat.role === 'team' ? this.#sessions.rivals(open.room.state.id, seat.team, session) : [];
     for (const other of older) {
       this.#sessions.stand(other, { kind: 'quiet' });
@@ -233,9 +234,18 @@ export class Talk {
         group.to.push(session.socket.id);
       }
       for (const { own, to } of groups.values()) this.#send(to, 'events', own);
+      // After everybody has heard: whose seat is free, or another tablet's, has to leave it.
+      for (const { fact } of events) {
+        if (fact?.kind !== 'seat-freed' && fact?.kind !== 'seat-moved') continue;
+        this.#sessions.unseat(this.#sessions.ofTeam(room.state.id, fact.team));
+      }
     },
     opened: () => {
       for (const session of this.#sessions.followers()) session.socket.emit('moved');
+    },
+    hidden: (room) => this.#sessions.unseat(this.#sessions.inRoom(room)),
+    revoked: (link) => {
+      for (const { socket } of this.#sessions.byLink(link)) socket.disconnect(true);
     },
     latest: (open, value) => this.#show(open, value),
     rest: ({ room }, team, tab) => {

@@ -43,7 +43,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     ...state,
     teams: byBerth([
       ...state.teams,
-      { id: fact.team, emblem: fact.emblem, berth: freePlace(state)?.berth ?? 0, seatFree: false },
+      { id: fact.team, emblem: fact.emblem, berth: freePlace(state)?.berth ?? 0, seatFree: false, moves: 0 },
     ]),
   }),
   'emblem-changed': (state, fact) => withTeam(state, fact.team, { emblem: fact.emblem }),
@@ -63,7 +63,10 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   },
   'seat-freed': (state, fact) => withTeam(state, fact.team, { seatFree: true }),
   'seat-kept': (state, fact) => withTeam(state, fact.team, { seatFree: false }),
-  'seat-moved': (state, fact) => withTeam(state, fact.team, { seatFree: false }),
+  'seat-moved': (state, fact) => {
+    const moves = 1 + (state.teams.find((team) => team.id === fact.team)?.moves ?? 0);
+    return withTeam(state, fact.team, { seatFree: false, moves });
+  },
   'challenge-chosen': (state, fact) => ({
     ...state,
     rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key }],

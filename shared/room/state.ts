@@ -22,6 +22,8 @@ export interface Team {
   readonly berth: number;
   /** Its tablet has been asked to rest, and none has taken its place yet. */
   readonly seatFree: boolean;
+  /** How often another tablet has taken the seat. */
+  readonly moves: number;
 }
 
 /** One challenge chosen in this room; entries belong to the round in which they were handed in. */

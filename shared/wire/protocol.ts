@@ -88,11 +88,16 @@ export type WireRefusal =
   | { readonly code: 'other-version'; readonly ours: number }
   | { readonly code: 'no-seat' }
   | { readonly code: 'other-site' }
+  /** The desk has had this seat's tablet rest. */
+  | { readonly code: 'seat-freed' }
   | { readonly code: 'unknown-room' }
   | { readonly code: 'unknown-document' }
   | { readonly code: 'unknown-page' }
   | { readonly code: 'wrong-key' }
   | { readonly code: 'cannot-print'; readonly why: CannotPrint }
+  /** The code of a seat is used up, too old, or was never given. */
+  | { readonly code: 'wrong-code' }
+  | { readonly code: 'unknown-link' }
   | { readonly code: 'store-full' }
   /** The store cannot be reached. Whether it was done is not known: send the same id again. */
   | { readonly code: 'store-away' }
@@ -208,13 +213,27 @@ export const ROUTES = {
   join: '/api/join',
   /** GET ?word= → the same for a scanned code, then a redirect to the tablet page. */
   joinByLink: '/j',
-  /** POST { chargerWatched } by the owner → { room, word }. */
+  /** POST { room, team } by the room's desk → SeatCode: another tablet may take the team's seat. */
+  seatCode: '/api/seats/code',
+  /** GET → DeskAccess: what this browser may do as a desk. */
+  access: '/api/access',
+  /** GET by owner or desk: LinkInList[]. POST LinkAsked → MadeLink. */
+  links: '/api/links',
+  /** POST { id }: ends a link at once; and gives it back within UNDO_MS. */
+  revokeLink: '/api/links/revoke',
+  giveBackLink: '/api/links/give-back',
+  /** POST { chargerWatched } by owner or desk → { room, word }. */
   openRoom: '/api/rooms',
-  /** GET by the owner: RoomInList[], newest first. */
+  /** GET by a desk: RoomInList[] of the rooms that it has, newest first. */
   rooms: '/api/rooms',
-  /** GET → JoinAddresses; POST { address } by the owner → the same, and the QR code carries that one. */
+  /** POST { room } by its desk: erases it for good after UNDO_MS; and takes that back before. */
+  eraseRoom: '/api/rooms/erase',
+  keepRoom: '/api/rooms/keep',
+  /** GET by a desk: ErasedRoom[] of the last weeks, the newest first. */
+  erasedRooms: '/api/rooms/erased',
+  /** GET → JoinAddresses; POST { address } by owner or desk → the same, and the QR code carries that one. */
   addresses: '/api/addresses',
-  /** GET by the owner → Arrivals. */
+  /** GET by a desk → Arrivals. */
   arrivals: '/api/arrivals',
   /** The page that tells whether a device gets through, and how fast. */
   checkPage: '/check',
@@ -237,12 +256,5 @@ export const ROUTES = {
   /** GET by the owner or from this machine: figures in the OpenMetrics text format. */
   metrics: '/metrics',
 } as const;
-
-/** One room of a server, as the owner's list shows it. */
-export interface RoomInList {
-  readonly room: RoomId;
-  readonly word: string;
-  readonly openedAt: Millis;
-}
 
 export type { DocumentId };

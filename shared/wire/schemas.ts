@@ -87,6 +87,13 @@ const LatestForm = z.discriminatedUnion('kind', [
 ]);
 
 export const JoinForm = z.strictObject({ word: Token });
+export const RoomForm = z.strictObject({ room: Token });
+export const SeatForm = z.strictObject({ room: Token, team: Token });
+export const LinkIdForm = z.strictObject({ id: Token });
+export const LinkForm = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('desk') }),
+  z.strictObject({ kind: z.literal('room'), room: Token }),
+]);
 export const OpenForm = z.strictObject({ chargerWatched: z.boolean() });
 
 const MOST_MS = 600_000;

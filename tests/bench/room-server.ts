@@ -49,7 +49,6 @@ async function startRoom(dataDir: string): Promise<RunningServer> {
     pages: null,
     rates: {
       allows: async (name, key) => name === 'openRoom' || (await rates.allows(name, key)),
-      isUsedUp: (name, key) => rates.isUsedUp(name, key),
       guess: (name, key, look) => rates.guess(name, key, look),
     },
   });

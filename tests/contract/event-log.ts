@@ -142,6 +142,76 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
       expect(await log.latest('r2')).toEqual([]);
     });
 
+    it('gives a seat up when another one takes its place', async () => {
+      const seat = (tokenHash: string, team = 't1') => ({ tokenHash, room: 'r1', team });
+      await log.append('r1', { events: [event(2)], seats: [seat('h1'), seat('h2'), seat('h3', 't2')] });
+      await log.append('r1', { events: [event(3)], seats: [seat('h4')], freed: 't1' });
+      const found = await Promise.all(['h1', 'h2', 'h3', 'h4'].map((hash) => log.seat(hash)));
+      expect(found.map((one) => one?.team)).toEqual([undefined, undefined, 't2', 't1']);
+    });
+
+    it('removes everything of a room, and nothing of another', async () => {
+      const other = { id: 'r2', word: 'fern-10', openedAt: 2000 };
+      const all = (room: string) => ({
+        events: [event(2)],
+        documents: [design('d1')],
+        seats: [{ tokenHash: `h-${room}`, room, team: 't1' }],
+        answer: answer('c1', 2),
+      });
+      await log.openRoom(other, first);
+      for (const room of ['r1', 'r2']) {
+        await log.append(room, all(room));
+        await log.keepLatest(room, [{ key: 'draft t1', value: '1' }]);
+      }
+      await log.remove('r1');
+      const left = async (room: string) => [
+        (await log.eventsAfter(room, 0)).length,
+        (await log.documents(room)).length,
+        (await log.latest(room)).length,
+        (await log.seat(`h-${room}`))?.team,
+        (await log.answer(room, 'desk', 'c1'))?.ok,
+      ];
+      expect(await left('r1')).toEqual([0, 0, 0, undefined, undefined]);
+      expect(await left('r2')).toEqual([2, 1, 1, 't1', true]);
+      expect((await log.rooms()).map((r) => r.id)).toEqual(['r2']);
+      expect(await log.openRoom(ROOM, first)).toBe('done');
+    });
+
+    it('knows when a room was last used', async () => {
+      await log.openRoom({ id: 'r2', word: 'fern-10', openedAt: 1_800_000_000_000 }, first);
+      await log.append('r1', { events: [event(7)] });
+      expect(await log.lastUsed()).toEqual(
+        new Map([
+          ['r1', 1_795_000_000_007],
+          ['r2', 1_800_000_000_000],
+        ]),
+      );
+    });
+
+    it('keeps values of the server, found by key and by the beginning of it', async () => {
+      expect(await log.setValue('link b', '2')).toBe('done');
+      for (const [key, value] of [
+        ['link a', '1'],
+        ['linkage', '4'],
+        ['link b', '3'],
+      ] as const) {
+        await log.setValue(key, value);
+      }
+      expect(await log.value('link b')).toBe('3');
+      expect(await log.value('link c')).toBeUndefined();
+      expect(await log.values('link ')).toEqual([
+        { key: 'link a', value: '1' },
+        { key: 'link b', value: '3' },
+      ]);
+    });
+
+    it('drops a value once, however many ask at once', async () => {
+      await log.setValue('code x', '{}');
+      const dropped = await Promise.all(Array.from({ length: 6 }, () => log.dropValue('code x')));
+      expect(dropped.filter(Boolean).length).toBe(1);
+      expect(await log.value('code x')).toBeUndefined();
+    });
+
     if (again) {
       it('has everything again after it was opened anew', async () => {
         await log.append('r1', {

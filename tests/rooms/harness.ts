@@ -39,7 +39,6 @@ export async function testServer(config: Partial<ServerConfig> = {}): Promise<Te
 /** For tests that are faster than people. */
 export const NO_RATES: RateLimits = {
   allows: async () => true,
-  isUsedUp: async () => false,
   guess: async (_name, _key, look) => ({ allowed: true, found: await look() }),
 };
 

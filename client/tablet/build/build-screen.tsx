@@ -16,7 +16,7 @@ import { useHandIn } from '../handing/use-hand-in.ts';
 import { TryIt } from '../trying/try-it.tsx';
 import { Foot } from './foot.tsx';
 import { GoalsHead } from './goals-head.tsx';
-import { LookHere } from './look-here.tsx';
+import { Resting } from './resting.tsx';
 import type { DrawingSession } from './session.ts';
 import { Surface } from './surface.tsx';
 import { TimeLeft } from './time-left.tsx';
@@ -66,7 +66,8 @@ function Workbench({
   const findings = useFindings(live.now);
   const fingerDown = useSessionState(session, (state) => state.fingerDown);
   // A stroke in progress is finished before the tablet rests.
-  const resting = room.lookHere && !fingerDown;
+  const paused = room.paused !== null;
+  const resting = (room.lookHere || paused) && !fingerDown;
   const entries = entriesOf(room, team.id, round);
   const sending = useHandIn(() => handedIn(session, round), entries.length);
   useKeys(session, resting || open !== null);
@@ -82,7 +83,7 @@ function Workbench({
           ways={live.last?.ways ?? {}}
         />
         <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
-        <TimeLeft building={room.building} />
+        <TimeLeft room={room} />
       </header>
       {open === 'trying' ? (
         <TryIt challenge={challenge} session={session} onBack={() => setOpen(null)} />
@@ -94,7 +95,7 @@ function Workbench({
             session={session}
             live={live}
             findings={findings}
-            resting={room.lookHere}
+            resting={room.lookHere || paused}
           />
           <Tray session={session} />
           <Foot
@@ -135,7 +136,7 @@ function Workbench({
           />
         )}
       />
-      {resting && <LookHere />}
+      {resting && <Resting paused={paused} />}
     </main>
   );
 }

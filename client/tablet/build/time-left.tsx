@@ -1,14 +1,15 @@
 import { Timer } from 'lucide-react';
-import type { Building } from '../../../shared/room/state.ts';
+import { type RoomState, timeIn } from '../../../shared/room/state.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useServerTime } from '../../parts/use-server-time.ts';
 import { useWords } from '../../parts/use-words.ts';
 
 /** Time left by the server's clock: minutes, and seconds only in the last one. Nothing counts down loudly. */
-export function TimeLeft({ building }: { readonly building: Building | null }) {
+export function TimeLeft({ room }: { readonly room: RoomState }) {
+  const { building } = room;
   const words = useWords().tablet.building;
   const running = building !== null && !building.ended && building.until !== null;
-  const now = useServerTime(running ? 1000 : null);
+  const now = timeIn(room, useServerTime(running ? 1000 : null));
   if (!building) return null;
   if (building.ended)
     return (

@@ -12,7 +12,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { useLink, useLinkState } from '../../parts/use-link.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import type { BuildScreenProps } from '../build/build-screen.tsx';
-import { LookHere } from '../build/look-here.tsx';
+import { Resting } from '../build/resting.tsx';
 import { TimeLeft } from '../build/time-left.tsx';
 import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
@@ -48,7 +48,7 @@ function Questions({ room, team, round, challenge, now }: BuildScreenProps & { r
   const doing = entries.length > 0 ? 'handed-in' : 'answering';
   useEffect(() => link.tell({ kind: 'doing', doing }), [link, doing]);
   const question = questions[at]!;
-  const resting = room.lookHere;
+  const resting = room.lookHere || room.paused !== null;
 
   return (
     <main className="build predict" inert={resting}>
@@ -56,7 +56,7 @@ function Questions({ room, team, round, challenge, now }: BuildScreenProps & { r
         <EmblemBadge emblem={team.emblem} size={30} />
         <h1 className="predict-sentence">{sentence}</h1>
         <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
-        <TimeLeft building={room.building} />
+        <TimeLeft room={room} />
       </header>
       <GivenSheet challenge={challenge} question={question} label={words.tablet.building.sheet(sentence)} />
       <QuestionPanel
@@ -101,7 +101,7 @@ function Questions({ room, team, round, challenge, now }: BuildScreenProps & { r
         onClose={() => closed('entries')}
         view={(entry) => <PredictedEntry entry={entry} challenge={challenge} />}
       />
-      {resting && <LookHere />}
+      {resting && <Resting paused={room.paused !== null} />}
     </main>
   );
 }

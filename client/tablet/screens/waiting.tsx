@@ -1,11 +1,12 @@
-import type { Team } from '../../../shared/room/state.ts';
+import type { RoomState, Team } from '../../../shared/room/state.ts';
 import { emblemIcon } from '../../parts/emblem-icons.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { SwapEmblem } from './swap-emblem.tsx';
 import './screens.css';
 
 /** The team's emblem, as big as can be: it is what the children look for on the board. */
-export function WaitingScreen({ team }: { readonly team: Team }) {
+export function WaitingScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
   const words = useWords();
   const { waiting } = words.tablet;
   return (
@@ -18,6 +19,7 @@ export function WaitingScreen({ team }: { readonly team: Team }) {
         <h1 className="emblem-name">{words.emblems.name(team.emblem)}</h1>
         <p className="berth-number">{waiting.berth(team.berth)}</p>
         <p className="large-words">{waiting.soon}</p>
+        {room.phase === 'gather' && <SwapEmblem room={room} />}
       </div>
     </main>
   );

@@ -102,6 +102,7 @@ export const board = {
     more: (n: number) => `and ${counted(n, 'team', 'teams')} more`,
   },
   look: { title: 'Look here', note: 'Hands off the tablets, please. Your drawings stay as they are.' },
+  paused: { title: 'A pause', note: 'Everything waits as it is, time too.' },
   close: { title: 'Together', count: 'Robots back in their berths, caps on the markers.' },
   link: { away: 'No link. It comes back by itself.', connecting: 'Looking for the desk' },
   together,

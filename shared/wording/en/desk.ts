@@ -1,5 +1,6 @@
 import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
+import { keeping, links, pausing, seats, undo } from './desk-room.ts';
 import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
@@ -45,8 +46,7 @@ const time = (ms: number): string => {
 const preparing = {
   leaves: 'Before the lesson',
   openTitle: 'Open a room',
-  openNote:
-    'One room is one class playing together. It is kept on this machine until you delete the data folder.',
+  openNote: 'One room is one class playing together. It is kept on this machine until it is erased.',
   open: 'Open a room',
   opening: 'Opening the room',
   unwatched:
@@ -205,6 +205,7 @@ const board = {
   empty: 'the stage, still empty',
   close: 'what the class did together',
   look: '“Look here”',
+  paused: 'a pause',
   standings: 'standings shown',
   noStandings: 'no ranks',
 };
@@ -225,6 +226,8 @@ const keys = {
   next: 'the next sensible step, the blue button',
   step: 'look at a step of the lesson',
   look: '“Look here” on and off',
+  pause: 'pause everything, and go on',
+  undo: 'take back what was just removed or ended',
   standings: 'standings on the board on and off',
   flip: 'this screen shows the board; B there comes back',
   help: 'this list',
@@ -250,7 +253,8 @@ export const desk = {
   close: 'Close',
   time,
   list,
-  noSeat: 'This browser has no desk. Open the desk’s link that the server printed at its start.',
+  noSeat:
+    'This browser has no desk. Open the link that the server printed at its start, or ask for a new one: a link that was revoked opens nothing.',
   unknownRoom: 'This room is not on this server any more.',
   toRooms: 'All rooms',
   preparing,
@@ -263,4 +267,9 @@ export const desk = {
   board,
   status,
   keys,
+  pausing,
+  seats,
+  undo,
+  links,
+  keeping,
 };

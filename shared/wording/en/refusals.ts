@@ -54,11 +54,15 @@ export const refusals: Sentences = {
   'no-seat': () => 'This page has no seat here. Type the room word, or open the desk’s link again.',
   'other-site': () =>
     'This came from a page of another site, so nothing was done. Use the pages of this server.',
+  'seat-freed': () => 'This tablet rests. Ask at the teacher’s desk which tablet your team goes on with.',
   'unknown-room': () => 'No room has this word. Look at the board and type it again.',
   'unknown-document': () => 'That is not here, or not for this page. Load the page again.',
   'unknown-page': () => 'There is no such page. Check the address.',
-  'wrong-key': () => 'This link does not open the desk. Use the one that the server printed when it started.',
   'cannot-print': ({ why }) => CANNOT_PRINT[why],
+  'wrong-key': () =>
+    'This link opens no desk, or no longer. Ask for a new one, or use the one that the server printed when it started.',
+  'wrong-code': () => 'This code is used up, too old or mistyped. Ask for a new one at the teacher’s desk.',
+  'unknown-link': () => 'That link is gone already. Load the page again.',
   'store-full': () =>
     'The disk of the teacher’s computer is full, so nothing more can be kept. Make room on it and try again.',
   'store-away': () =>

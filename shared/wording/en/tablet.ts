@@ -55,7 +55,7 @@ const CAUGHT: Readonly<Record<'end' | 'line', string>> = {
 const joining = {
   title: 'Come aboard',
   label: 'Room word',
-  hint: 'It stands on the board: a word, a dash and a number.',
+  hint: 'It stands on the board: a word, a dash and a number. A code from the desk fits here too.',
   go: 'Go in',
   busy: 'One moment',
   empty: 'Type the word from the board first.',
@@ -67,6 +67,10 @@ const waiting = {
   youAre: 'You are',
   berth: (n: number) => `Berth ${n} on the harbour wall`,
   soon: 'Find your emblem on the board. It starts soon.',
+  swap: 'Another emblem',
+  swapTitle: 'Which emblem shall be yours?',
+  swapHow: 'Those that are here are still free.',
+  swapClose: 'Keep ours',
 };
 
 const briefing = {
@@ -78,6 +82,24 @@ const quiet = {
   title: 'Open in a newer tab',
   sentence: 'Your team goes on there. Your drawing is safe.',
   here: 'Go on here instead',
+};
+
+/** What a tablet says that has nothing to do now, and what to do about it. */
+const resting = {
+  paused: { title: 'A pause', sentence: 'Everything waits as it is. Time stands still too.' },
+  removed: {
+    title: 'This team is out of the room',
+    sentence: 'Your drawings are kept. Ask at the teacher’s desk: there your team can be put back.',
+  },
+  freed: {
+    title: 'This tablet rests',
+    sentence: 'Your drawing is kept. Ask at the teacher’s desk which tablet your team goes on with.',
+  },
+  moved: {
+    title: 'Your team is on another tablet now',
+    sentence: 'Everything that you have drawn is there. You can put this one away.',
+  },
+  anew: 'Join as a new team',
 };
 
 const building = {
@@ -230,6 +252,7 @@ export const tablet = {
   waiting,
   briefing,
   quiet,
+  resting,
   building,
   trying,
   predicting,

@@ -59,8 +59,8 @@ describe('joining', () => {
       [SERVER, { kind: 'join', team: 't2' }],
     );
     expect(state.teams).toEqual([
-      { id: 't1', emblem: EMBLEMS[0], berth: 1, seatFree: false },
-      { id: 't2', emblem: EMBLEMS[1], berth: 2, seatFree: false },
+      { id: 't1', emblem: EMBLEMS[0], berth: 1, seatFree: false, moves: 0 },
+      { id: 't2', emblem: EMBLEMS[1], berth: 2, seatFree: false, moves: 0 },
     ]);
   });
 

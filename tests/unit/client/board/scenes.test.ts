@@ -28,6 +28,11 @@ describe('sceneOf', () => {
     expect(kind({ phase: 'show', standingsShown: true })).toBe('standings');
   });
 
+  it('a pause takes the board, whatever is on it', () => {
+    expect(kind({ phase: 'build', paused: 5 })).toBe('paused');
+    expect(kind({ phase: 'show', stage: ['e'], lookHere: true, paused: 5 })).toBe('paused');
+  });
+
   it('"Look here" takes the board, but leaves a brief and a stage', () => {
     expect(kind({ phase: 'build', lookHere: true })).toBe('look-here');
     expect(kind({ phase: 'brief', lookHere: true })).toBe('brief');

@@ -17,7 +17,13 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   counted: false,
   unjudged: false,
 });
-const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({ id, emblem: 'bell', berth: i + 1, seatFree: false }));
+const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({
+  id,
+  emblem: 'bell',
+  berth: i + 1,
+  seatFree: false,
+  moves: 0,
+}));
 const rounds = [
   { challenge: 'c', key: 'k' },
   { challenge: 'd', key: 'l' },

@@ -1,0 +1,54 @@
+import type { Kysely } from 'kysely';
+import type { LatestRecord } from './event-log.ts';
+import { summed } from './sums.ts';
+import type { Tables } from './tables.ts';
+
+/** Values of the server itself, and what goes with a room that is removed: whichever database kysely speaks to. */
+
+export async function oneValue(db: Kysely<Tables>, key: string): Promise<string | undefined> {
+  const row = await db.selectFrom('server_values').select('value').where('key', '=', key).executeTakeFirst();
+  return row?.value;
+}
+
+/** `prefix` is one of the server's own words: nothing in it means something to LIKE. */
+export const someValues = (db: Kysely<Tables>, prefix: string): Promise<LatestRecord[]> =>
+  db
+    .selectFrom('server_values')
+    .select(['key', 'value'])
+    .where('key', 'like', `${prefix}%`)
+    .orderBy('key')
+    .execute();
+
+export async function setValue(db: Kysely<Tables>, key: string, value: string): Promise<void> {
+  const row = summed('server_values', { key, value });
+  await db
+    .insertInto('server_values')
+    .values(row)
+    .onConflict((c) => c.column('key').doUpdateSet({ value, sum: row.sum }))
+    .execute();
+}
+
+export async function dropValue(db: Kysely<Tables>, key: string): Promise<boolean> {
+  const { numDeletedRows } = await db
+    .deleteFrom('server_values')
+    .where('key', '=', key)
+    .executeTakeFirstOrThrow();
+  return Number(numDeletedRows) > 0;
+}
+
+export async function removeRows(trx: Kysely<Tables>, room: string): Promise<void> {
+  for (const table of ['events', 'documents', 'answers', 'seats', 'latest'] as const) {
+    await trx.deleteFrom(table).where('room', '=', room).execute();
+  }
+  await trx.deleteFrom('rooms').where('id', '=', room).execute();
+}
+
+export async function lastUsed(db: Kysely<Tables>): Promise<ReadonlyMap<string, number>> {
+  const rows = await db
+    .selectFrom('rooms')
+    .leftJoin('events', 'events.room', 'rooms.id')
+    .select(({ fn }) => ['rooms.id', 'rooms.opened_at', fn.max('events.at').as('at')])
+    .groupBy(['rooms.id', 'rooms.opened_at'])
+    .execute();
+  return new Map(rows.map((row) => [row.id, Math.max(Number(row.opened_at), Number(row.at ?? 0))]));
+}
