@@ -4,8 +4,9 @@ import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { agrees } from '../../../shared/odds/agreement.ts';
 import { buildTrack } from '../../../shared/track/graph.ts';
 import { layOut } from '../../../shared/track/layout.ts';
+import { Pen } from '../../sweeps/pen.ts';
 import { run } from '../goals/hand-made.ts';
-import { chainOn, FORK, fromStart, lighthouseAt } from './tracks.ts';
+import { chainOn, FORK, fromStart, lighthouseAt, SHEET } from './tracks.ts';
 
 const LIMIT = 60;
 const track = buildTrack(layOut(FORK.sheet, FORK.drawing), DEMO_KIT);
@@ -77,5 +78,65 @@ describe('agrees', () => {
     const off = buildTrack(layOut(bare.sheet, bare.drawing), DEMO_KIT);
     const never = run([end('never-started', 2.4, 40, 150)], { finish: 100 });
     expect(agrees(chainOn(bare), off, [never], LIMIT)).toBe(true);
+  });
+
+  it('only where every run does', () => {
+    expect(agree(arrives(branch('left'), decided('left')), arrives(branch('left')))).toBe(false);
+  });
+
+  it('allows a quarter of a second and a fiftieth of the time', () => {
+    const t = branch('left');
+    const slack = 0.25 + 0.02 * t;
+    const late = (by: number) => agree(arrives(t + by, decided('left')));
+    expect([slack - 0.01, -slack + 0.01].map(late)).toEqual([true, true]);
+    expect([slack + 0.01, -slack - 0.01].map(late)).toEqual([false, false]);
+  });
+
+  it('allows a place 25 mm from the foretold one, and none for an arrival', () => {
+    const { at } = chain.endings.find(({ ending }) => ending === 'stopped')!;
+    const beside = (by: number) => agree(stops(branch('right'), at.x + by, at.y));
+    expect([24.9, -24.9, 25.1].map(beside)).toEqual([true, true, false]);
+    const t = branch('left');
+    expect(agree(run([decided('left'), finish(t), end('finished', t + 0.5, 20, 20)]))).toBe(true);
+  });
+
+  it('counts decisions that chance makes within 15 mm of a junction, and no others', () => {
+    const t = branch('left');
+    expect(agree(arrives(t, decided('left', 174.9)))).toBe(true);
+    expect(agree(arrives(t, decided('left', 175.1)))).toBe(false);
+    expect(agree(arrives(t, decided('left'), { ...decided('left'), by: 'mark' }))).toBe(true);
+    // The loose end of the right branch is no junction.
+    const searched = run([
+      decided('right'),
+      decided('left', 160, 210),
+      end('stopped', branch('right') + 0.5, 160, 210),
+    ]);
+    expect(agree(searched)).toBe(true);
+  });
+
+  it('a run that is still under way has to be so by the chain, but for the same slack', () => {
+    const t = branch('left');
+    const underWay = run([decided('left'), end('time-up', 5, 160, 100)]);
+    // At some 7 s the slack is some 0.4 s.
+    expect(agrees(chain, track, [underWay], t + 0.3)).toBe(true);
+    expect(agrees(chain, track, [underWay], t + 0.6)).toBe(false);
+    const strange = run([
+      decided('left', 160, 150, ['left', 'straight', 'right']),
+      end('time-up', 5, 160, 100),
+    ]);
+    if (chain.first.to === 'endless') throw new Error('the first way ends at the fork');
+    expect(agrees(chain, track, [strange], chain.first.time)).toBe(false);
+  });
+
+  it('a run that ends before the chain does, or never should, does not agree', () => {
+    expect(agrees(chain, track, [run([end('stopped', 2, 100, 150)])], 2)).toBe(false);
+    const start = { ...SHEET.start, at: { x: 140, y: 150 }, heading: -Math.PI / 2 };
+    const scene = {
+      sheet: { ...SHEET, start },
+      drawing: new Pen().to(140, 150, -90).arc(60, 180).arc(60, 180).drawing(),
+    };
+    const round = buildTrack(layOut(scene.sheet, scene.drawing), DEMO_KIT);
+    const ends = (ending: Ending) => agrees(chainOn(scene), round, [run([end(ending, 60, 200, 150)])], LIMIT);
+    expect([ends('time-up'), ends('stopped')]).toEqual([true, false]);
   });
 });

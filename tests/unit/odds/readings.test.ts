@@ -156,3 +156,62 @@ describe('corners on a road', () => {
     expect(road(40).length).toBeCloseTo(180, 6);
   });
 });
+
+describe('where a mark is understood', () => {
+  it('needs 8 mm of black after it before a loose end, and before the edge of a crossing line', () => {
+    const toEnd = (black: number) =>
+      readings(
+        fromStart()
+          .straight(200)
+          .mark(189 - black, 'CA', BANDS)
+          .drawing(),
+      );
+    expect([toEnd(8), toEnd(7.9)]).toEqual([[['CA', 200]], []]);
+    const toCrossing = (black: number) => {
+      const main = fromStart()
+        .straight(300)
+        .mark(189 - 2.5 - black, 'CA', BANDS);
+      return readings(main.to(230, 100, 90).straight(100).drawing());
+    };
+    expect([toCrossing(8), toCrossing(7.9)]).toEqual([[['CA', 197.5]], []]);
+  });
+
+  it('counts plain line from where the robot last turned, behind marks that it never saw', () => {
+    const two = fromStart().straight(200).mark(60, 'CA', BANDS).mark(105, 'AV', BANDS).drawing();
+    expect(readings(two, 95)).toEqual([['AV', 124]]);
+    expect(readings(two, 100)).toEqual([]);
+  });
+
+  it('leaves out a mark whose bands make no word', () => {
+    expect(readings(fromStart().straight(200).mark(60, 'CA', [8.6, 5.5]).drawing())).toEqual([]);
+  });
+
+  it('loses the bands where more than 6 mm of a tight bend lie under them or beside them', () => {
+    // Radius 15 throws the bar of this robot further out than it reads; 10 mm before and 8 mm after count.
+    const behindMark = (room: number) =>
+      readings(
+        fromStart()
+          .straight(100)
+          .arc(15, 90)
+          .straight(60)
+          .mark(89 - room, 'CA', BANDS)
+          .drawing(),
+      );
+    expect([behindMark(5), behindMark(1)]).toEqual([[['CA', 103]], []]);
+    const bend = (15 * Math.PI) / 2;
+    const aheadOfMark = (room: number) =>
+      readings(
+        fromStart()
+          .straight(60)
+          .arc(15, 90)
+          .straight(90)
+          .mark(60 + bend + room, 'CA', BANDS)
+          .drawing(),
+      );
+    expect(aheadOfMark(7).map(([word]) => word)).toEqual(['CA']);
+    expect(aheadOfMark(3)).toEqual([]);
+    const on = (radius: number) =>
+      readings(fromStart().straight(60).arc(radius, 90).mark(70, 'CA', BANDS).drawing());
+    expect([on(60), on(15)]).toEqual([[['CA', 89]], []]);
+  });
+});
