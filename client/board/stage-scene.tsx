@@ -112,7 +112,7 @@ interface OutcomeProps {
 /** Goals turn as the run shows them; margins stand there at the end. */
 function Outcome({ room, staged, duration }: OutcomeProps) {
   const { board } = useWords();
-  const { challenge, judged, answers, entry } = staged;
+  const { challenge, judged, answers, entry, outdated } = staged;
   const t = useSlowTime(duration);
   const results = judged.verdict.goals.filter((result) => {
     const goal = challenge.goals.find((each) => each.id === result.id);
@@ -130,6 +130,7 @@ function Outcome({ room, staged, duration }: OutcomeProps) {
       {room.standingsShown && ended && entry.verdict && (
         <p className="outcome-points">{board.show.points(entry.verdict.points)}</p>
       )}
+      {outdated && <p className="one-way">{board.show.outdated}</p>}
     </section>
   );
 }

@@ -54,7 +54,7 @@ interface StageSheetProps {
 function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
   const { desk, emblems } = useWords();
   const timeAt = useStageTime(duration);
-  const { challenge, design, traces, answers, judged, team, entry } = staged;
+  const { challenge, design, traces, answers, judged, team, entry, outdated } = staged;
   const ways = judged.traces.length;
   const name = desk.showing.entry(emblems.name(team.emblem), entry.number);
   return (
@@ -73,6 +73,7 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
         <strong>{name}</strong>
         <span className="desk-quiet">{desk.team.points(entry.verdict?.points ?? 0)}</span>
         {ways > 1 && <span className="desk-quiet">{desk.showing.runs(ways)}</span>}
+        {outdated && <span className="desk-quiet">{desk.showing.outdated}</span>}
       </figcaption>
       {withGoals && !answers && (
         <GoalRows challenge={challenge} results={judged.verdict.goals} ways={judged.ways} />

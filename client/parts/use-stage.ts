@@ -3,6 +3,7 @@ import type { Answers } from '../../shared/documents/answers.ts';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { type Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
+import { isReplayOf } from '../../shared/documents/verdict.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { durationOf } from '../../shared/picture/replay.ts';
 import type { Entry, EntryId, RoomState, Team } from '../../shared/room/state.ts';
@@ -26,6 +27,8 @@ export interface Staged {
   readonly judged: JudgedHere;
   /** The runs that are shown: the likeliest from each berth. None where the robot never started. */
   readonly traces: readonly Trace[];
+  /** It was judged by another version of the engine, which drove it differently. */
+  readonly outdated: boolean;
 }
 
 /** One or two entries, or none; null while documents are on their way. */
@@ -49,11 +52,13 @@ function useStaged(room: RoomState, id: EntryId | undefined): Staged | 'none' | 
   const drawn = hereOf(useDocument('design', challenge && !isPredicted ? (entry?.design ?? null) : null));
   const design = isPredicted ? EMPTY_DESIGN : drawn;
   const judged = useJudged(challenge, design);
+  const verdict = hereOf(useDocument('verdict', drawn ? (entry?.verdict?.document ?? null) : null));
   return useMemo(() => {
     if (!entry || !team) return 'none';
     if (!challenge || !design || !judged || (isPredicted && !answers)) return 'loading';
-    return { entry, team, challenge, design, answers, judged, traces: likeliest(judged.traces) };
-  }, [entry, team, challenge, design, isPredicted, answers, judged]);
+    const outdated = verdict !== null && !isReplayOf(judged.verdict, verdict);
+    return { entry, team, challenge, design, answers, judged, traces: likeliest(judged.traces), outdated };
+  }, [entry, team, challenge, design, isPredicted, answers, judged, verdict]);
 }
 
 /** The likeliest run from each berth, in the order of the berths. */

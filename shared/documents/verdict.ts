@@ -205,3 +205,12 @@ export type RunSummary = z.output<typeof RunSummary>;
 export type GoalResult = z.output<typeof GoalResult>;
 export type PointLine = z.output<typeof PointLine>;
 export type Verdict = z.output<typeof Verdict>;
+
+/**
+ * Whether runs worked out now are the ones that a stored verdict was made from: with the same engine, and
+ * with another one where they come out alike, bit for bit.
+ */
+export const isReplayOf = (now: Verdict, stored: Verdict): boolean =>
+  now.engine === stored.engine ||
+  (now.runs.length === stored.runs.length &&
+    now.runs.every(({ traceHash }, i) => traceHash === stored.runs[i]!.traceHash));

@@ -178,6 +178,7 @@ const showing = {
   noEntry: 'no entry',
   entry: (name: string, number: number) => `${name}, entry ${number}`,
   runs: (n: number) => `${n} ways it can go`,
+  outdated: 'Judged by an earlier engine, which drove it otherwise: its points stand',
 };
 
 const closing = {

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { isReplayOf, type RunSummary, type Verdict } from '../../../shared/documents/verdict.ts';
+
+const run = (traceHash: string): RunSummary => ({
+  start: 'start',
+  probability: 1,
+  ending: 'finished',
+  duration: 9,
+  readings: [],
+  traceHash,
+});
+
+const verdict = (engine: number, ...hashes: string[]): Verdict => ({
+  version: 1,
+  engine,
+  level: 'entry',
+  findings: [],
+  runs: hashes.map(run),
+  goals: [],
+  met: false,
+  points: [],
+  total: 0,
+});
+
+describe('isReplayOf', () => {
+  it.each([
+    ['the same engine', verdict(2, 'aa'), verdict(2, 'aa'), true],
+    ['another engine, the same run bit for bit', verdict(3, 'aa', 'bb'), verdict(2, 'aa', 'bb'), true],
+    ['another engine that drives otherwise', verdict(3, 'aa', 'cc'), verdict(2, 'aa', 'bb'), false],
+    ['another engine that finds another fork', verdict(3, 'aa', 'bb'), verdict(2, 'aa'), false],
+  ])('%s', (_, now, stored, is) => {
+    expect(isReplayOf(now, stored)).toBe(is);
+  });
+});
