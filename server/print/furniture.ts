@@ -3,7 +3,7 @@ import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import type { Emblem } from '../../shared/room/state.ts';
 import type { EmblemPaths } from './emblems.ts';
 import { COLORS, type Item, type Segment, type Stroke } from './page.ts';
-import { filled, line, rectangle, text } from './shapes.ts';
+import { filled, group, line, path, rectangle, text } from './shapes.ts';
 
 export const RULER: Mm = 100;
 const FINE: Stroke = { color: COLORS.ink, width: 0.2, square: true };
@@ -39,5 +39,11 @@ export function codeOf(id: string, at: PaperPoint, size: Mm): Item {
   return filled(segments, COLORS.ink);
 }
 
-export const emblemItem = (paths: EmblemPaths, emblem: string, at: PaperPoint, size: Mm): Item[] =>
-  emblem in paths ? [{ kind: 'icon', paths: paths[emblem as Emblem], at, size, color: COLORS.ink }] : [];
+const ICON = { units: 24, stroke: 1.8 } as const;
+
+/** A team's emblem, `size` mm square; nothing where there is no such emblem. */
+export function emblemItem(paths: EmblemPaths, emblem: string, at: PaperPoint, size: Mm): Item[] {
+  const segments = paths[emblem as Emblem] as EmblemPaths[Emblem] | undefined;
+  if (!segments) return [];
+  return [group(at.x, at.y, [path(segments, { color: COLORS.ink, width: ICON.stroke })], size / ICON.units)];
+}

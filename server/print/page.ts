@@ -43,14 +43,6 @@ export type Item =
       readonly align: Align;
       readonly color: string;
     }
-  /** Strokes on a square of 24 units, as the icons of the pages are drawn. */
-  | {
-      readonly kind: 'icon';
-      readonly paths: readonly string[];
-      readonly at: PaperPoint;
-      readonly size: Mm;
-      readonly color: string;
-    }
   /** Moved by (x, y) after being scaled; only what lies inside `clip`, in its own frame, is seen. */
   | {
       readonly kind: 'group';

@@ -5,8 +5,6 @@ import {
   clip,
   closePath,
   concatTransformationMatrix,
-  degrees,
-  drawSvgPath,
   endPath,
   endText,
   fill,
@@ -22,7 +20,6 @@ import {
   PrintScaling,
   popGraphicsState,
   pushGraphicsState,
-  rgb,
   setDashPattern,
   setFillingRgbColor,
   setFontAndSize,
@@ -40,9 +37,6 @@ import { fontBytes } from './type.ts';
 
 /** PDF's unit of default user space is 1/72 in (ISO 32000-1, 8.3.2). */
 const POINTS_A_MM = 72 / 25.4;
-
-const ICON_UNITS = 24;
-const ICON_STROKE = 1.8;
 
 /** Thousandths of a mm are enough, and keep the file small. */
 const short = (value: number): number => Math.round(value * 1000) / 1000;
@@ -127,8 +121,6 @@ class Writer {
         return pathOperators(item.segments, item.stroke, item.fill);
       case 'text':
         return this.#text(item);
-      case 'icon':
-        return iconOperators(item);
       case 'group':
         return [
           pushGraphicsState(),
@@ -192,26 +184,4 @@ function segmentOperator(segment: Segment): PDFOperator {
     case 'Z':
       return closePath();
   }
-}
-
-function iconOperators({ paths, at, size, color }: Extract<Item, { kind: 'icon' }>): PDFOperator[] {
-  const scale = size / ICON_UNITS;
-  return [
-    pushGraphicsState(),
-    // The library turns paths over by itself.
-    concatTransformationMatrix(scale, 0, 0, -scale, short(at.x), short(at.y)),
-    ...paths.flatMap((d) =>
-      drawSvgPath(d, {
-        x: 0,
-        y: 0,
-        scale: undefined,
-        rotate: degrees(0),
-        color: undefined,
-        borderColor: rgb(...channels(color)),
-        borderWidth: ICON_STROKE,
-        borderLineCap: LineCapStyle.Round,
-      }),
-    ),
-    popGraphicsState(),
-  ];
 }

@@ -63,6 +63,17 @@ function curves(arc: Arc): Segment[] {
   });
 }
 
+/** A quadratic curve from (x, y) by way of (a, b) to (c, d), as the cubic that is the same. */
+export const quadratic = (x: Mm, y: Mm, a: Mm, b: Mm, c: Mm, d: Mm): Segment => [
+  'C',
+  x + (2 / 3) * (a - x),
+  y + (2 / 3) * (b - y),
+  c + (2 / 3) * (a - c),
+  d + (2 / 3) * (b - d),
+  c,
+  d,
+];
+
 export interface TextLook {
   readonly size: Mm;
   readonly bold?: boolean;

@@ -125,6 +125,8 @@ function bandItems(band: PictureBand, look: SheetLook): Item[] {
 }
 
 const LETTER: Mm = 3.4;
+/** How large the ring around a number is, in heights of a letter. */
+const RING = 0.68;
 /** The other side of a line has to be so much freer before letters change over. */
 const FREER: Mm = 1;
 /** Rungs begin beside the line and are short. */
@@ -139,7 +141,7 @@ function besideMark(mark: LaidMark, number: number, layout: Layout, kit: Kit, lo
     return { x: p.x - d.y * right, y: p.y + d.x * right };
   };
   const letter = LETTER * (look.driven ? 1 : look.larger);
-  const away = outOfSight(kit) + letter / 2;
+  const away = outOfSight(kit) + letter * RING;
   const middle = (mark.from + mark.to) / 2;
   const room = (right: Mm) =>
     Math.min(...layout.lines.map(({ path: other }) => pathFoot(other, beside(middle, right)).distance));
@@ -153,7 +155,7 @@ function besideMark(mark: LaidMark, number: number, layout: Layout, kit: Kit, lo
   return [
     ...(look.driven && marksOf(look) === 'paint' ? rungs(mark, on.width, beside) : []),
     ...mark.bands.map((band) => written(band.ink, (band.from + band.to) / 2, true)),
-    path(circle(ring, letter * 0.68), { color: COLORS.ink, width: 0.25 }),
+    path(circle(ring, letter * RING), { color: COLORS.ink, width: 0.25 }),
     written(String(number), before, false),
   ];
 }

@@ -31,8 +31,6 @@ class Writer {
         return `<path d="${data(item.segments)}"${fillOf(item.fill)}${strokeOf(item.stroke)}/>`;
       case 'text':
         return textPath(item);
-      case 'icon':
-        return `<g transform="translate(${short(item.at.x)} ${short(item.at.y)}) scale(${item.size / 24})" stroke="${item.color}" stroke-width="1.8" stroke-linecap="round">${item.paths.map((d) => `<path d="${d}"/>`).join('')}</g>`;
       case 'group':
         return this.#group(item);
     }

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import fontkit from '@pdf-lib/fontkit';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { Segment } from './page.ts';
+import { quadratic } from './shapes.ts';
 import { unwrapped } from './woff.ts';
 
 /** What is used of a font that has been read. */
@@ -82,15 +83,7 @@ function outline(glyph: Glyph, left: Mm, scale: number): Segment[] {
       case 'lineTo':
         return ['L', a, b];
       case 'quadraticCurveTo':
-        return [
-          'C',
-          x0 + (2 / 3) * (a - x0),
-          y0 + (2 / 3) * (b - y0),
-          c + (2 / 3) * (a - c),
-          d + (2 / 3) * (b - d),
-          c,
-          d,
-        ];
+        return quadratic(x0, y0, a, b, c, d);
       case 'bezierCurveTo':
         return ['C', a, b, c, d, e, f];
       default:

@@ -16,7 +16,6 @@ import { wrapped } from './type.ts';
 
 const SIDE: Mm = 18;
 const BODY: Mm = 4.2;
-const ROW: Mm = 6;
 const RULE: Stroke = { color: COLORS.ink, width: 0.25 };
 
 /** A piece of a page: how high it is, and its things when it stands at `y`. */
@@ -63,7 +62,7 @@ function paragraph(
 }
 
 const writingLines = (count: number, w: Mm, indent = 0): Block => ({
-  high: count * 9 + 3,
+  high: count * 9 + 2,
   at: (y) =>
     Array.from({ length: count }, (_, i) =>
       line(
@@ -74,7 +73,7 @@ const writingLines = (count: number, w: Mm, indent = 0): Block => ({
     ),
 });
 
-const MOST_PICTURE: Mm = 118;
+const MOST_PICTURE: Mm = 104;
 
 /** The sheet as a smaller picture, to look at; loose ends that may be answered have their letter. */
 function pictureBlock(
@@ -158,11 +157,11 @@ function askedBlocks(sheet: Asked, w: Mm, tools: PrintTools): [Block[], Block[]]
   const said = questions.map((question, i) => `${i + 1}. ${askedOf(question, challenge, tools)}`);
   const picture = pictureBlock(challenge, EMPTY_DRAWING, w, questions.flatMap(choicesOf), tools);
   const asked = said.flatMap((each, i) => {
-    const last = questions[i + 1]?.kind !== questions[i]!.kind;
+    const first = questions[i - 1]?.kind !== questions[i]!.kind;
     return [
+      ...(first ? bankOf(questions[i]!, challenge, w, tools) : []),
       paragraph(each, w, { after: 0 }),
       writingLines(1, w, 6),
-      ...(last ? bankOf(questions[i]!, challenge, w, tools) : []),
     ];
   });
   const answers = questions.flatMap((question, i) => [
@@ -190,7 +189,7 @@ function askedOf(question: Question, { sheet }: Challenge, { words }: PrintTools
   return words.print.questions.mark(sheet.given.marks.findIndex(({ id }) => id === question.mark) + 1, asked);
 }
 
-/** What may be answered, once after the last question of a kind. */
+/** What may be answered, once before the first question of a kind. */
 function bankOf(question: Question, { sheet }: Challenge, w: Mm, { words }: PrintTools): Block[] {
   if (question.kind === 'how-many') return [];
   const choices = question.choices.map((choice) => words.questions.choice(choice, sheet));
@@ -198,7 +197,7 @@ function bankOf(question: Question, { sheet }: Challenge, w: Mm, { words }: Prin
     paragraph(`${words.print.questions.choose} ${choices.join(' · ')}`, w, {
       size: 3.4,
       color: COLORS.quiet,
-      after: ROW,
+      after: 2,
     }),
   ];
 }
