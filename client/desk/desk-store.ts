@@ -14,6 +14,8 @@ export interface Undoable {
 export interface DeskState {
   /** The step being looked at; null follows the class. */
   readonly step: Step | null;
+  /** Looks at what goes to paper, beside the steps. */
+  readonly paper: boolean;
   /** The class's phase when the desk last followed it. */
   readonly phase: Phase | null;
   readonly team: TeamId | null;
@@ -33,6 +35,7 @@ export interface DeskState {
   /** The class has gone on to a phase: wherever the desk was looking, it goes with it. */
   readonly follow: (phase: Phase) => void;
   readonly lookAt: (step: Step | null) => void;
+  readonly openPaper: () => void;
   readonly pickTeam: (team: TeamId | null, entry?: EntryId | null) => void;
   readonly mark: (key: string) => void;
   readonly setMinutes: (minutes: number | null) => void;
@@ -49,6 +52,7 @@ const sameGlance = (a: Glance | undefined, b: Glance): boolean =>
 
 export const useDesk = create<DeskState>()((set) => ({
   step: null,
+  paper: false,
   phase: null,
   team: null,
   entry: null,
@@ -59,8 +63,9 @@ export const useDesk = create<DeskState>()((set) => ({
   helpOpen: false,
   seatOf: null,
   undoable: null,
-  follow: (phase) => set((state) => (state.phase === phase ? state : { phase, step: null })),
-  lookAt: (step) => set({ step }),
+  follow: (phase) => set((state) => (state.phase === phase ? state : { phase, step: null, paper: false })),
+  lookAt: (step) => set({ step, paper: false }),
+  openPaper: () => set({ paper: true }),
   pickTeam: (team, entry = null) => set({ team, entry }),
   mark: (marked) => set({ marked }),
   setMinutes: (minutes) => set({ minutes }),

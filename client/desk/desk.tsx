@@ -17,6 +17,7 @@ import { useDesk } from './desk-store.ts';
 import { GatherStep } from './gather.tsx';
 import { useKeys } from './keys.ts';
 import { KeysHelp } from './keys-help.tsx';
+import { PaperView } from './paper.tsx';
 import { PrepareStep } from './prepare.tsx';
 import { Rail } from './rail.tsx';
 import { boardPath, goToRoom } from './session.ts';
@@ -69,16 +70,16 @@ const STEP_VIEWS = {
 } as const satisfies Record<Step, unknown>;
 
 function DeskOfRoom({ room }: { readonly room: RoomState }) {
-  const { step: looked, lookAt, follow } = useDesk();
+  const { step: looked, paper, lookAt, openPaper, follow } = useDesk();
   const step: Step = looked ?? room.phase;
   useEffect(() => follow(room.phase), [room.phase, follow]);
-  const View = STEP_VIEWS[step];
+  const View = paper ? PaperView : STEP_VIEWS[step];
   return (
     <div className="desk">
       <DeskHead room={room} step={step} />
       <StatusLine paused={room.paused !== null} />
       <div className="desk-body">
-        <Rail room={room} step={step} onStep={lookAt} />
+        <Rail room={room} step={paper ? null : step} onStep={lookAt} onPaper={openPaper} />
         <View room={room} />
       </div>
       <UndoBar />
@@ -89,7 +90,7 @@ function DeskOfRoom({ room }: { readonly room: RoomState }) {
 
 function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Step }) {
   const { desk } = useWords();
-  const { keysOn, lookAt } = useDesk();
+  const { keysOn, lookAt, openPaper } = useDesk();
   const { ask, refusal } = useAsk();
   const next = useNext(room, step);
   const toggleLook = () => void ask({ kind: 'look-here', on: !room.lookHere });
@@ -104,6 +105,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
       n: next.possible && !next.busy ? next.go : undefined,
       h: toggleLook,
       t: togglePause,
+      o: openPaper,
       s: () => void ask({ kind: 'show-standings', on: !room.standingsShown }),
       b: () => location.assign(boardPath(room.id, 'flip')),
       '[': () => walk(-1),

@@ -27,6 +27,7 @@ export function KeysHelp() {
         ['+', keys.extend],
         ['B', keys.flip],
         ['U', keys.undo],
+        ['O', keys.paper],
         ['?', keys.help],
       ],
     },

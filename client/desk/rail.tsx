@@ -1,4 +1,4 @@
-import { Check, MonitorUp } from 'lucide-react';
+import { Check, MonitorUp, Printer } from 'lucide-react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -12,14 +12,15 @@ import './rail.css';
 
 export interface RailProps {
   readonly room: RoomState | null;
-  /** The step that the desk looks at. */
-  readonly step: Step;
+  /** The step that the desk looks at; null while it looks at paper. */
+  readonly step: Step | null;
   readonly onStep: (step: Step) => void;
+  readonly onPaper?: () => void;
 }
 
 /** The lesson's path: where the class is, what the desk looks at, what the board shows. */
-export function Rail({ room, step, onStep }: RailProps) {
-  const { desk, safety } = useWords();
+export function Rail({ room, step, onStep, onPaper }: RailProps) {
+  const { desk, print, safety } = useWords();
   return (
     <nav className="desk-rail" aria-label={desk.path}>
       <ol className="rail-steps">
@@ -47,6 +48,18 @@ export function Rail({ room, step, onStep }: RailProps) {
       </ol>
       {room && (
         <div className="rail-foot">
+          {onPaper && (
+            <button
+              type="button"
+              className="rail-step rail-paper"
+              aria-current={step === null ? 'page' : undefined}
+              aria-keyshortcuts="O"
+              onClick={onPaper}
+            >
+              <Icon of={Printer} size={22} />
+              {print.page.open}
+            </button>
+          )}
           <p className="rail-board">
             <span>{desk.board.title}</span>
             <strong>{boardSays(room, desk)}</strong>

@@ -237,6 +237,7 @@ const keys = {
   move: 'from team to team',
   unpick: 'no team, back to the challenge',
   extend: 'two minutes more',
+  paper: 'what goes to paper',
   play: 'play and pause',
   scrub: 'one second back and on',
   speed: 'speed 1, 2, 4',

@@ -1,0 +1,62 @@
+import { useMemo, useState } from 'react';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import type { PrintKind } from '../../shared/wire/print.ts';
+import type { Wanted } from '../parts/paper-file.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { PaperForm } from './paper-form.tsx';
+import { PaperPreview } from './paper-preview.tsx';
+import { PaperSave } from './paper-save.tsx';
+import './paper.css';
+
+/** Everything that goes to paper: what, how, a first look at it, and the file. */
+export function PaperView({ room }: { readonly room: RoomState }) {
+  const { print } = useWords();
+  const { team } = useDesk();
+  const [choice, setChoice] = useState<Wanted>(() => ({
+    kind: 'sheet',
+    paper: 'A4',
+    lines: 'ink',
+    marks: 'colour',
+    key: 'no',
+    ...(team === null ? {} : { team }),
+  }));
+  const wanted = useMemo(() => completed(choice, room), [choice, room]);
+  const change = (part: Partial<Wanted>) => setChoice((before) => ({ ...before, ...part }));
+  return (
+    <main className="desk-main paper">
+      <section className="paper-choice" aria-labelledby="paper-title">
+        <h2 id="paper-title">{print.page.title}</h2>
+        <div className="paper-form">
+          <PaperForm room={room} choice={choice} onChange={change} />
+        </div>
+        <PaperSave wanted={wanted} />
+      </section>
+      <PaperPreview wanted={wanted} />
+    </main>
+  );
+}
+
+const OF_TEAMS: ReadonlySet<PrintKind> = new Set(['drawing', 'pack']);
+const OF_CHALLENGES: ReadonlySet<PrintKind> = new Set(['sheet', 'predict', 'two-travellers', 'mend']);
+
+/**
+ * Leaves out what does not belong to the kind; takes the first team and challenge where none is chosen.
+ * Null where there is no team to print anything of.
+ */
+function completed(choice: Wanted, room: RoomState): Wanted | null {
+  const { team, challenge, entry, page: _, ...rest } = choice;
+  const known = room.teams.find(({ id }) => id === team) ?? room.teams[0];
+  if (OF_TEAMS.has(choice.kind) && !known) return null;
+  const first = room.rounds.length === 0 ? readyChallenges(DEMO_KIT)[0]?.key : undefined;
+  const named = challenge ?? first;
+  return {
+    ...rest,
+    room: room.word,
+    ...(OF_TEAMS.has(choice.kind) && known ? { team: known.id } : {}),
+    ...(choice.kind === 'drawing' && entry !== undefined && known?.id === team ? { entry } : {}),
+    ...(OF_CHALLENGES.has(choice.kind) && named !== undefined ? { challenge: named } : {}),
+  };
+}

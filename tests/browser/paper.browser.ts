@@ -1,0 +1,136 @@
+import { readFileSync } from 'node:fs';
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { Design } from '../../shared/documents/design.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
+import { seqOf } from '../rooms/harness.ts';
+import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy } from './looks.ts';
+import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
+
+const CHALLENGE = 'one-fast-stretch';
+const LAPTOP = { width: 1366, height: 768 };
+const SIZES = [LAPTOP, { width: 1024, height: 768 }];
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+let room: TestRoom;
+const watched: Watched[] = [];
+beforeEach(async () => {
+  room = await testRoom();
+});
+afterEach(async () => {
+  for (const { context } of watched.splice(0)) await context.close();
+  await room.end();
+});
+
+async function deskOf(size = LAPTOP): Promise<Watched> {
+  const desk = await watchedPage(browser, room.server.url, size);
+  watched.push(desk);
+  await desk.page.goto(room.server.deskLink);
+  await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
+  await desk.page.getByText(room.word).first().waitFor();
+  return desk;
+}
+
+async function building() {
+  await room.arrive(3);
+  await room.ask(
+    { kind: 'choose-challenge', key: CHALLENGE },
+    { kind: 'go-to', phase: 'brief' },
+    { kind: 'start-building', seconds: 600 },
+  );
+  const drawings = classDrawings(challengeNamed(CHALLENGE));
+  const design = writeDocument(Design, drawings[0]!);
+  await room.desk.reaches(seqOf(await room.teams[0]!.command({ kind: 'hand-in', round: 0, design })));
+}
+
+describe('paper', () => {
+  it.each(SIZES)('at $width × $height is whole, tidy and without findings of axe', async (size) => {
+    const desk = await deskOf(size);
+    const { page } = desk;
+    const see = async (name: string, alt: RegExp) => {
+      await page.getByRole('img', { name: alt }).waitFor();
+      await page.getByText('Drawing the page').waitFor({ state: 'detached' });
+      await picture(page, `paper-${size.width}-${name}`);
+      await expectTidy(page, name);
+      if (size === LAPTOP) expect(await axeFindings(page), name).toEqual([]);
+    };
+    await page.keyboard.press('o');
+    await see('empty-room', /^Sheet of a challenge/);
+    await page.getByRole('radio', { name: 'A team’s drawing' }).check();
+    await page.getByText('No team is in the room yet.').waitFor();
+    await picture(page, `paper-${size.width}-nothing`);
+    await page.getByRole('radio', { name: 'Chart for the wall' }).check();
+    await see('chart', /^Chart for the wall/);
+    await building();
+    await page.getByRole('button', { name: 'Paper' }).click();
+    await page.getByRole('radio', { name: 'A team’s drawing' }).check();
+    await see('drawing', /^A team’s drawing/);
+    await page.getByRole('radio', { name: 'as dots to draw over' }).check();
+    await see('dots', /^A team’s drawing/);
+    await page.getByRole('radio', { name: 'Questions: two travellers' }).check();
+    await page.getByRole('checkbox', { name: 'With the key' }).check();
+    await see('travellers', /^Questions: two travellers/);
+    await page.getByRole('button', { name: 'Next page' }).click();
+    await see('key', /Page 2 of/);
+    await page.getByRole('radio', { name: 'Pack of the class' }).check();
+    await see('class', /^Pack of the class/);
+    expectClean(desk);
+  });
+
+  it('says in a sentence why there is nothing to print', async () => {
+    await building();
+    const { page } = await deskOf();
+    await page.keyboard.press('o');
+    await page.getByRole('radio', { name: 'A team’s drawing' }).check();
+    await page.getByLabel('Team', { exact: true }).selectOption({ label: 'Bell' });
+    await page.getByText('This team has drawn nothing yet.').waitFor();
+    await page.getByRole('button', { name: 'Save as PDF' }).click();
+    await page.getByText('This team has drawn nothing yet.').nth(1).waitFor();
+  });
+
+  it('saves a pack of the class with as many pages as it says, and an SVG', async () => {
+    await building();
+    const desk = await deskOf();
+    const { page } = desk;
+    await page.keyboard.press('o');
+    await page.getByRole('radio', { name: 'Pack of the class' }).check();
+    await page.getByText(/^Page 1 of \d+$/).waitFor();
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as PDF' }).click(),
+    ]);
+    expect(file.suggestedFilename()).toBe('harbour-lines-class.pdf');
+    expect(
+      readFileSync(await file.path())
+        .subarray(0, 5)
+        .toString(),
+    ).toBe('%PDF-');
+    await page.getByText('Making the file').waitFor({ state: 'detached' });
+    const [svg] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('link', { name: 'Save as SVG' }).click(),
+    ]);
+    expect(readFileSync(await svg.path(), 'utf8')).toContain('<title>Class pack of the room');
+    expectClean(desk);
+  });
+
+  it('goes by keys alone, offers the test strip where colours are printed, and leaves with a step', async () => {
+    await building();
+    const { page } = await deskOf();
+    await page.keyboard.press('o');
+    await page.getByRole('radio', { name: 'Sheet of a challenge' }).focus();
+    await page.keyboard.press('ArrowDown');
+    await page.getByRole('img', { name: /^A team’s drawing/ }).waitFor();
+    await page.getByRole('button', { name: 'Test strip first' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('img', { name: /^Test strip/ }).waitFor();
+    await page.keyboard.press(']');
+    await page.getByRole('heading', { name: 'To paper, true to size' }).waitFor({ state: 'detached' });
+  });
+});
