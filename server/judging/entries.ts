@@ -9,6 +9,8 @@ import type { Judging } from './judging.ts';
 
 /** So often an entry is tried, then it is left until the desk wishes it or the next start. */
 const MOST_TRIES = 3;
+/** A team that hands in again and again must not keep the others waiting. */
+const MOST_OF_A_TEAM = 2;
 /** How long to wait for space on the disk before a verdict is worked out again, ms. */
 const PAUSE_MS = 5000;
 
@@ -47,13 +49,19 @@ export class EntryJudge {
     const due = this.#due(room, unjudged);
     for (const entry of due) {
       const key = `${id} ${entry.id}`;
-      if (this.#atWork.has(key)) continue;
+      if (this.#atWork.has(key) || this.#share(room, entry) >= MOST_OF_A_TEAM) continue;
       if ((this.#tries.get(key) ?? 0) >= MOST_TRIES) {
         if (entry.unjudged) continue;
         this.#tries.delete(key);
       }
       this.#atWork.set(key, this.#work(room, entry, key));
     }
+  }
+
+  /** How many entries of the same team are in the judge. */
+  #share({ state }: LiveRoom, { team }: Entry): number {
+    const own = state.entries.filter((entry) => entry.team === team);
+    return own.filter((entry) => this.#atWork.has(`${state.id} ${entry.id}`)).length;
   }
 
   /** Entries that this process took, and those of others once they have waited long enough. */

@@ -36,17 +36,36 @@ const THREADS = 2;
 /** The judge off the event loop: a pool of workers that share nothing with the server. */
 export function startJudging(parts: JudgingParts): Judging {
   const deadlineMs = parts.deadlineMs ?? DEADLINE_MS;
+  const threads = parts.threads ?? THREADS;
+  const waiting: (() => void)[] = [];
+  let atWork = 0;
+  let closed = false;
   const pool = new Piscina<JudgeTask, Judged>({
     filename: parts.worker,
     execArgv: [...parts.execArgv],
     minThreads: 1,
-    maxThreads: parts.threads ?? THREADS,
+    maxThreads: threads,
     idleTimeout: 30_000,
   });
   // A worker that dies tells its own task; the pool's general report adds nothing to that.
   pool.on('error', () => undefined);
   return {
-    judge: (task) => pool.run(task, { signal: AbortSignal.timeout(deadlineMs) }),
-    close: () => pool.destroy(),
+    /** The deadline is for the work: a task that waits behind a stuck one must not run out of time. */
+    judge: async (task) => {
+      if (atWork < threads) atWork++;
+      else await new Promise<void>((goOn) => waiting.push(goOn));
+      try {
+        if (closed) throw new Error('the judge has been closed');
+        return await pool.run(task, { signal: AbortSignal.timeout(deadlineMs) });
+      } finally {
+        const next = waiting.shift();
+        if (next) next();
+        else atWork--;
+      }
+    },
+    close: () => {
+      closed = true;
+      return pool.destroy();
+    },
   };
 }

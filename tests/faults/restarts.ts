@@ -25,8 +25,14 @@ export class RestartableServer {
   #server!: TestServer;
   #die: () => void = () => {};
 
-  static async start(): Promise<RestartableServer> {
-    const one = new RestartableServer();
+  readonly #now: () => number;
+
+  private constructor(now: () => number) {
+    this.#now = now;
+  }
+
+  static async start(now: () => number = Date.now): Promise<RestartableServer> {
+    const one = new RestartableServer(now);
     await one.#start();
     return one;
   }
@@ -39,7 +45,12 @@ export class RestartableServer {
     const { log, die } = mortal(this.log);
     this.#die = die;
     const ownerKey = this.#server?.ownerKey;
-    this.#server = await testServer({ log, judging: quickJudging, ...(ownerKey && { ownerKey }) });
+    this.#server = await testServer({
+      log,
+      judging: quickJudging,
+      now: this.#now,
+      ...(ownerKey && { ownerKey }),
+    });
   }
 
   /** Ends the server and starts one on another port. One that is killed finishes nothing. */

@@ -1,13 +1,9 @@
 import { isDeepStrictEqual } from 'node:util';
-import { Link } from '../../client/link/link.ts';
-import type { Pending, Shelf } from '../../client/link/outbox.ts';
-import { socketTo } from '../../client/link/wire.ts';
 import { stateOf } from '../../shared/room/apply.ts';
-import type { RoomEvent, Seat } from '../../shared/room/events.ts';
+import type { RoomEvent } from '../../shared/room/events.ts';
 import { view } from '../../shared/room/seen.ts';
-import type { RoomState } from '../../shared/room/state.ts';
-import type { Answer, ClientAsk, LatestUp } from '../../shared/wire/protocol.ts';
 import { joinCookie, lineDesign, openRoom, ownerCookie } from '../rooms/harness.ts';
+import { FaultyPage, later, until } from './page.ts';
 import { FaultyProxy, type Weather } from './proxy.ts';
 import { randomFrom } from './random.ts';
 import { RestartableServer } from './restarts.ts';
@@ -18,94 +14,6 @@ const TEAMS = 3;
 const HAND_INS = 5;
 const FAULTS = 16;
 const RESTARTS = 2;
-const PATIENCE_MS = 40_000;
-
-const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
-
-/** The browser's storage, which outlives a reload. */
-function fakeShelf(): Shelf {
-  const kept = new Map<string, Pending>();
-  return {
-    load: () => [...kept.values()],
-    put: (pending) => void kept.set(pending.id, pending),
-    drop: (id) => void kept.delete(id),
-  };
-}
-
-/** A page with its own way to the server, which can be loaded anew. */
-class FaultyPage {
-  readonly proxy: FaultyProxy;
-  readonly seat: (room: RoomState) => Seat;
-  readonly answers: Answer[] = [];
-  readonly #make: () => Link;
-  #draft: LatestUp | null = null;
-  link: Link;
-
-  constructor(proxy: FaultyProxy, page: 'desk' | 'board' | 'tablet', cookie: string) {
-    this.proxy = proxy;
-    const shelf = fakeShelf();
-    let ids = 0;
-    this.#make = () =>
-      new Link({
-        handshake: { page, room: null },
-        openWire: socketTo({ url: proxy.url, cookie }),
-        shelf,
-        timers: {
-          now: () => Date.now(),
-          after: (ms, work) => {
-            const timer = setTimeout(work, ms);
-            return () => clearTimeout(timer);
-          },
-        },
-        newId: () => `${page}-${ids++}`,
-      });
-    this.link = this.#make();
-    this.seat = () => {
-      const { you } = this.link.state();
-      if (!you) throw new Error('a page without a seat');
-      return you;
-    };
-  }
-
-  /** The page is loaded anew: what was on its way is on the shelf, and its draft in the browser's storage. */
-  reload(): void {
-    this.link.close();
-    this.link = this.#make();
-    if (this.#draft) this.link.tell(this.#draft);
-  }
-
-  draw(design: unknown): void {
-    this.#draft = { kind: 'draft', round: 0, design };
-    this.link.tell(this.#draft);
-  }
-
-  /** What was drawn last. */
-  get drawn(): unknown {
-    return this.#draft?.kind === 'draft' ? this.#draft.design : undefined;
-  }
-
-  /** Asks, and waits until it is answered, over any number of reloads. */
-  async ask(ask: ClientAsk): Promise<void> {
-    const asked = this.link;
-    let settled = false;
-    void asked.command(ask).then((answer) => {
-      settled = true;
-      this.answers.push(answer);
-    });
-    await until(
-      `an answer to ${ask.kind}`,
-      () => settled || (this.link !== asked && this.link.state().waiting === 0),
-    );
-  }
-}
-
-async function until(what: string, holds: () => boolean): Promise<void> {
-  const end = Date.now() + PATIENCE_MS;
-  while (!holds()) {
-    if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
-    await later(5);
-  }
-}
 
 function weatherBy(random: () => number): Weather {
   const kinds: Weather[] = [

@@ -140,8 +140,8 @@ export class Page {
   }
 
   /** Waits until `holds`; rejects with `what` when it takes too long. */
-  async until(what: string, holds: () => boolean): Promise<void> {
-    const end = Date.now() + PATIENCE_MS;
+  async until(what: string, holds: () => boolean, patienceMs = PATIENCE_MS): Promise<void> {
+    const end = Date.now() + patienceMs;
     while (!holds()) {
       if (Date.now() > end) throw new Error(`waited in vain: ${what}`);
       await new Promise((resolve) => setTimeout(resolve, 5));

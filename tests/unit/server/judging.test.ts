@@ -46,10 +46,19 @@ describe('judging in workers', () => {
     expect((await judging.judge(task('a'))).points).toBe(1);
   });
 
+  it('lets a task that waits behind a stuck one have all of its time', async () => {
+    judging = start(3000);
+    const stuck = expect(judging.judge(task('loop'))).rejects.toThrow();
+    const behind = Promise.all(['a', 'b'].map((design) => judging!.judge(task(design))));
+    await stuck;
+    expect((await behind).map((result) => result.verdict)).toEqual([{ of: 'a' }, { of: 'b' }]);
+  });
+
   it('closing ends what is at work', async () => {
     judging = start();
     const endless = judging.judge(task('loop'));
-    const refused = expect(endless).rejects.toThrow();
+    const behind = judging.judge(task('a'));
+    const refused = Promise.all([expect(endless).rejects.toThrow(), expect(behind).rejects.toThrow()]);
     await judging.close();
     await refused;
     judging = undefined;
