@@ -1,5 +1,6 @@
-import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { stampIn, stampOf, stampPath } from './stamp.ts';
 
 /** One thing that is built from sources into a folder of its own. */
@@ -46,6 +47,7 @@ export async function bundleForNode(
 export const bundleServer = (root: string, outDir: string): Promise<void> =>
   bundleForNode(root, outDir, { main: 'server/main.ts', 'judge-worker': 'server/judging/worker.ts' });
 
+/** Each page's scripts and styles also as the server sends them, packed. */
 async function bundlePages(root: string, outDir: string): Promise<void> {
   const { build } = await import('vite');
   await build({
@@ -53,6 +55,9 @@ async function bundlePages(root: string, outDir: string): Promise<void> {
     logLevel: 'error',
     build: { outDir, emptyOutDir: true },
   });
+  const assets = join(outDir, 'assets');
+  for (const name of readdirSync(assets).filter((file) => /\.(js|css)$/.test(file)))
+    writeFileSync(join(assets, `${name}.gz`), gzipSync(readFileSync(join(assets, name)), { level: 9 }));
 }
 
 export const BUILDS: readonly Build[] = [

@@ -1,5 +1,6 @@
-import { join } from 'node:path';
-import express, { type Request, type Response, Router } from 'express';
+import { existsSync, readdirSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import express, { type Request, type RequestHandler, type Response, Router } from 'express';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { addressOf } from '../seats/address.ts';
 import { isToken, newToken } from '../seats/tokens.ts';
@@ -34,6 +35,21 @@ async function exchangeKey(parts: HttpParts, request: Request, response: Respons
   response.redirect(303, room === undefined ? '/desk' : `/desk?room=${encodeURIComponent(room)}`);
 }
 
+/**
+ * Scripts and styles lie beside their packed form, a third in size: thirty tablets that open a page at
+ * once share one access point.
+ */
+function packed(folder: string): RequestHandler {
+  const names = new Set(existsSync(folder) ? readdirSync(folder) : []);
+  return (request, response, next) => {
+    if (names.has(`${request.path.slice(1)}.gz`) && request.acceptsEncodings('gzip')) {
+      response.type(extname(request.path)).set({ 'Content-Encoding': 'gzip', Vary: 'Accept-Encoding' });
+      request.url = `${request.path}.gz`;
+    }
+    next();
+  };
+}
+
 /** The pages and their files. */
 export function pages(parts: HttpParts): Router {
   const router = Router();
@@ -54,8 +70,9 @@ export function pages(parts: HttpParts): Router {
   });
 
   if (parts.pages !== null) {
-    const assets = express.static(join(parts.pages, 'assets'), { immutable: true, maxAge: YEAR_MS });
-    router.use('/assets', assets);
+    const folder = join(parts.pages, 'assets');
+    const assets = express.static(folder, { immutable: true, maxAge: YEAR_MS });
+    router.use('/assets', packed(folder), assets);
     router.use(express.static(parts.pages, { index: false, redirect: false }));
   }
   return router;

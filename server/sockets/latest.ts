@@ -1,5 +1,3 @@
-import { Design } from '../../shared/documents/design.ts';
-import { writeDocument } from '../../shared/documents/values.ts';
 import type { Seat } from '../../shared/room/events.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { LatestDown, LatestUp } from '../../shared/wire/protocol.ts';
@@ -23,6 +21,6 @@ export function passedOn(value: LatestUp, seat: Seat, state: RoomState, now: num
   if (value.round !== state.rounds.length - 1) return refused('other-round');
   const design = checkDesign(value.design);
   if (!design.ok) return design;
-  const fileForm = writeDocument(Design, design.value);
-  return { ok: true, value: { kind: 'draft', team, round: value.round, design: fileForm } };
+  // The form is strict: what has passed it is the file form already, and nothing else.
+  return { ok: true, value: { kind: 'draft', team, round: value.round, design: value.design } };
 }

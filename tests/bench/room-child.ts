@@ -22,10 +22,9 @@ export type Told = { readonly kind: 'listening'; readonly port: number; readonly
 export interface Child {
   readonly url: string;
   readonly ownerKey: string;
-  readonly dataDir: string;
   readonly figures: () => Promise<Figures>;
-  /** Ends it; `keep` leaves its data folder for another one. */
-  readonly end: (keep?: 'keep') => Promise<void>;
+  /** Ends it and removes its folder. */
+  readonly end: () => Promise<void>;
 }
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -45,24 +44,24 @@ async function told<K extends Told['kind']>(child: ChildProcess, kind: K) {
   }
 }
 
-export async function startChild(kind: 'room' | 'bare', dataDir?: string): Promise<Child> {
-  const folder = dataDir ?? mkdtempSync(join(tmpdir(), 'harbour-bench-'));
-  const child = fork(join(FOLDER, 'server.js'), [kind, folder], { execArgv: ['--expose-gc'] });
+export async function startChild(kind: 'room' | 'bare', pace: 'as-ever' | 'at-speed' = 'as-ever') {
+  const folder = mkdtempSync(join(tmpdir(), 'harbour-bench-'));
+  const child = fork(join(FOLDER, 'server.js'), [kind, folder, pace], { execArgv: ['--expose-gc'] });
   const { port, ownerKey } = await told(child, 'listening');
-  return {
+  const one: Child = {
     url: `http://localhost:${port}`,
     ownerKey,
-    dataDir: folder,
     figures: () => {
       const answer = told(child, 'figures');
       child.send('figures');
       return answer;
     },
-    end: async (keep) => {
+    end: async () => {
       const gone = once(child, 'exit');
       child.disconnect();
       await gone;
-      if (!keep) rmSync(folder, { recursive: true, force: true });
+      rmSync(folder, { recursive: true, force: true });
     },
   };
+  return one;
 }

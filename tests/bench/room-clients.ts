@@ -71,11 +71,18 @@ const model = readyChallenges(DEMO_KIT).flatMap((each) =>
   each.key === CHALLENGE && each.playable && each.challenge.model ? [each.challenge.model] : [],
 )[0]!;
 
-/** A drawing that meets the challenge, its first mark a little elsewhere each time. */
+const fileForm = writeDocument(Design, model) as {
+  readonly drawing: { readonly marks: readonly { readonly at: number }[] };
+};
+/** So many drawings differ: the first mark moves by up to 4 mm, the second by up to 1, in hundredths. */
+const FIRST = 400;
+const SECOND = 100;
+
+/** A drawing that meets the challenge, its marks a little elsewhere each time. */
 export function drawing(i: number): unknown {
-  const { marks } = model.drawing;
-  const moved = marks.map((mark, n) => (n === 0 ? { ...mark, at: mark.at + (i % 40) / 10 } : mark));
-  return writeDocument(Design, { ...model, drawing: { ...model.drawing, marks: moved } });
+  const by = [i % FIRST, Math.floor(i / FIRST) % SECOND];
+  const marks = fileForm.drawing.marks.map((mark, n) => ({ ...mark, at: mark.at + (by[n] ?? 0) }));
+  return { ...fileForm, drawing: { ...fileForm.drawing, marks } };
 }
 
 export const handIn = (i: number): ClientAsk => ({ kind: 'hand-in', round: 0, design: drawing(i) });

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningServer, startServer } from '../../../server/server.ts';
 
@@ -15,6 +16,8 @@ beforeAll(async () => {
   };
   for (const page of ['tablet', 'desk', 'board']) put(`${page}/index.html`, `<title>${page}</title>`);
   put('assets/tablet-1a2b.js', 'export {};');
+  put('assets/desk-3c4d.js', 'export const plain = 1;');
+  writeFileSync(join(folder, 'pages/assets/desk-3c4d.js.gz'), gzipSync('export const packed = 1;'));
   put('mark.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>');
   put('.stamp', 'secret of the house');
   const judging = { judge: () => Promise.reject(new Error('none')), close: async () => undefined };
@@ -48,6 +51,21 @@ describe('pages', () => {
   it('assets may be kept for ever, for their names carry a hash', async () => {
     const { headers } = await get('/assets/tablet-1a2b.js');
     expect(headers.get('cache-control')).toBe('public, max-age=31536000, immutable');
+  });
+
+  it('assets go packed to those who take that, and plain to others', async () => {
+    const ask = (encoding: string) =>
+      fetch(`${server.url}/assets/desk-3c4d.js`, { headers: { 'accept-encoding': encoding } });
+    const packed = await ask('gzip');
+    expect(await packed.text()).toBe('export const packed = 1;');
+    expect([packed.headers.get('content-encoding'), packed.headers.get('vary')]).toEqual([
+      'gzip',
+      'Accept-Encoding',
+    ]);
+    expect(packed.headers.get('content-type')).toContain('text/javascript');
+    const plain = await ask('identity');
+    expect(await plain.text()).toBe('export const plain = 1;');
+    expect(plain.headers.get('content-encoding')).toBeNull();
   });
 
   it('other files are served by their names', async () => {
