@@ -1,4 +1,6 @@
+import type { Kit } from '../../shared/documents/kit.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
+import { TOLERANCES } from '../../shared/run/model.ts';
 import { Pen } from './pen.ts';
 import {
   atEachPace,
@@ -13,7 +15,7 @@ import {
   sharesOf,
   speedOf,
 } from './shares.ts';
-import { outcomes, passes, SET_UP, type SetUp, SWEEP_PACES } from './trial.ts';
+import { outcomes, passes, SET_UP, type SetUp, SWEEP_KIT, SWEEP_PACES } from './trial.ts';
 
 /** Passed without mistaking the corner for a junction, and passed at all. */
 export function corner(interior: number, pause: Mm = 0): { clean: Shares; passed: Shares } {
@@ -23,7 +25,27 @@ export function corner(interior: number, pause: Mm = 0): { clean: Shares; passed
   return { clean: sharesOf(found, 'clean'), passed: sharesOf(found, 'clean', 'junction') };
 }
 
-function cornerRuns(interior: number, pause: Mm, side: number, pace: Pace): Map<string, number> {
+/** The robot that was driven over corners drawn by hand. */
+const BY_HAND: Kit = {
+  ...SWEEP_KIT,
+  robot: { ...SWEEP_KIT.robot, paces: { creep: 15, steady: 35, brisk: 60, fast: 85 } },
+};
+
+/** Passed clean with a wobble of 0.35 mm and lines up to 0.45 mm wider or narrower, at 15, 35 and 85 mm/s. */
+export function cornerByHand(interior: number): Shares {
+  const change = { kit: BY_HAND, ink: 0.35 / TOLERANCES.inkWobble };
+  return atEachPace((pace) =>
+    percentOf(merged([-1, 1].map((side) => cornerRuns(interior, 0, side, pace, change))), 'clean'),
+  );
+}
+
+function cornerRuns(
+  interior: number,
+  pause: Mm,
+  side: number,
+  pace: Pace,
+  change: Partial<SetUp> = {},
+): Map<string, number> {
   const pen = new Pen()
     .to(40, 125)
     .straight(100)
@@ -37,8 +59,9 @@ function cornerRuns(interior: number, pause: Mm, side: number, pace: Pace): Map<
       drawing,
       pace,
       pause,
+      ...change,
       start: { x: 60, y: 125, heading: 0 },
-      seconds: 160 / speedOf(pace) + 8,
+      seconds: 160 / Math.min(speedOf(pace), BY_HAND.robot.paces[pace]) + 8,
       outcome: (seen) => {
         if (passes(seen.robot, place, heading)) return passedOrMistaken(seen);
         return seen.robot.x < 60 && seen.robot.cos < -0.5 ? 'back' : undefined;

@@ -14,6 +14,7 @@ interface MarkSetUp {
   readonly gap: Mm;
   readonly width: Mm;
   readonly ambient: Ambient;
+  readonly calibration: number;
 }
 
 const PLAIN_MARK: MarkSetUp = {
@@ -23,6 +24,7 @@ const PLAIN_MARK: MarkSetUp = {
   gap: 0,
   width: 5,
   ambient: SET_UP.ambient,
+  calibration: SET_UP.calibration,
 };
 
 /** `read`: exactly this word, once. `tracked`: got to the end whatever was read. */
@@ -47,6 +49,7 @@ function markRuns(word: string, setUp: MarkSetUp, pace: Pace): Map<string, numbe
       drawing: pen.drawing(),
       pace,
       ambient: setUp.ambient,
+      calibration: setUp.calibration,
       start: { x: 60, y: 40, heading: 0 },
       seconds: 260 / speedOf(pace) + 8,
       outcome: (seen) => {

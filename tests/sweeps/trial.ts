@@ -6,7 +6,9 @@ import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { launch } from '../../shared/run/launch.ts';
 import { machineOf } from '../../shared/run/machine.ts';
-import { MODE, type RobotState } from '../../shared/run/robot.ts';
+import { TOLERANCES } from '../../shared/run/model.ts';
+import { normal, sfc32 } from '../../shared/run/random.ts';
+import { MODE, OPTICS, type RobotState } from '../../shared/run/robot.ts';
 import { step } from '../../shared/run/step.ts';
 import { type Ambient, SAME_LIGHT, UNDISTURBED, worldOf } from '../../shared/run/world.ts';
 import { layOut } from '../../shared/track/layout.ts';
@@ -28,6 +30,8 @@ export interface SetUp {
   readonly pause: Mm;
   /** What the tolerances of hand-drawn ink are multiplied by. */
   readonly ink: number;
+  /** One standard deviation of calibration, as a share of the white level. */
+  readonly calibration: number;
 }
 
 /** What a set-up may judge by. */
@@ -54,6 +58,7 @@ export const SET_UP = {
   /** The table of the model's description was made without the pause that the model now has. */
   pause: 0,
   ink: 0,
+  calibration: TOLERANCES.calibration,
 } as const;
 
 const SHEET = { w: 297, h: 260 };
@@ -73,11 +78,25 @@ export function outcomes(setUp: SetUp, runs: number, seed: number): Map<string, 
       ambient: setUp.ambient,
       ink: setUp.ink,
     });
+    if (setUp.calibration > TOLERANCES.calibration) miscalibrate(robot, setUp.calibration, seed + i);
     robot.speed = setUp.rolling * kit.robot.paces[setUp.pace];
     const found = outcomeOf(setUp, robot, () => step(robot, machine, world.field));
     counts.set(found, (counts.get(found) ?? 0) + 1);
   }
   return counts;
+}
+
+/** Adds to the robot's own error of calibration, drawn from a die of its own, until both make up `share`. */
+function miscalibrate({ optics }: RobotState, share: number, seed: number): void {
+  const die = sfc32(~seed);
+  const { calibration, calibrationOfBlack } = TOLERANCES;
+  const more = Math.sqrt(share * share - calibration * calibration);
+  for (let o = 0; o < optics.length; o += OPTICS) {
+    const black = optics[o + 2]! - 1 / optics[o + 3]! + more * calibrationOfBlack * normal(die);
+    const white = optics[o + 2]! * (1 + more * normal(die));
+    optics[o + 2] = white;
+    optics[o + 3] = 1 / (white - black);
+  }
 }
 
 function outcomeOf(setUp: SetUp, robot: RobotState, oneStep: () => void): string {
