@@ -69,8 +69,17 @@ export function withoutStub(view: RuleView, junction: TrackNode, end: TrackNode)
   const { drawing, kit } = view;
   return straightEnds(drawing, end.at, 2 * TOLERANCE.step).map((stub) => {
     const { line, before } = stub;
-    const whole = line.pieces.length === 1 && distance(before, junction.at) <= kit.rules.junction.snap;
-    if (!whole) return withEndAt(drawing, stub, junction.at);
+    if (distance(before, junction.at) > kit.rules.junction.snap) return withEndAt(drawing, stub, junction.at);
+    if (line.pieces.length > 1) return withoutEndPiece(drawing, stub);
     return { ...drawing, lines: drawing.lines.filter((other) => other.id !== line.id) };
   });
+}
+
+/** The drawing with the piece at that end of its line left out. */
+function withoutEndPiece(drawing: Drawing, { line, atFrom, before }: StraightEnd): Drawing {
+  if (atFrom) {
+    const shorter = { ...line, from: before, pieces: line.pieces.slice(1) };
+    return withLine(drawing, line, shorter, Number.NEGATIVE_INFINITY);
+  }
+  return withLine(drawing, line, { ...line, pieces: line.pieces.slice(0, -1) }, Number.POSITIVE_INFINITY);
 }
