@@ -13,6 +13,8 @@ const MOST_TRIES = 3;
 const MOST_OF_A_TEAM = 2;
 /** How long to wait for space on the disk before a verdict is worked out again, ms. */
 const PAUSE_MS = 5000;
+/** Refusals that say nothing of the entry. */
+const NOT_WRITTEN: readonly string[] = ['store-full', 'store-away', 'too-fast', 'server-trouble'];
 
 export interface EntryJudgeParts {
   readonly log: EventLog;
@@ -137,8 +139,7 @@ export class EntryJudge {
    */
   async #carryOut(room: LiveRoom, command: RoomCommand, documents: StoredDocument[] = []): Promise<void> {
     const answer = await room.carryOut({ seat: { role: 'server' }, id: null, command, documents });
-    if (answer.ok || (answer.refusal.code !== 'store-full' && answer.refusal.code !== 'server-trouble'))
-      return;
+    if (answer.ok || !NOT_WRITTEN.includes(answer.refusal.code)) return;
     await this.#rest();
   }
 

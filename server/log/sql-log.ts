@@ -1,7 +1,14 @@
 import { type Kysely, sql } from 'kysely';
 import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
 import type { Answer } from '../../shared/wire/protocol.ts';
-import type { Append, Appended, EventLog, LatestRecord, RoomRecord } from './event-log.ts';
+import {
+  type Append,
+  type Appended,
+  type EventLog,
+  type LatestRecord,
+  type RoomRecord,
+  StoreAway,
+} from './event-log.ts';
 import { dropValue, lastUsed, oneValue, removeRows, setValue, someValues } from './sql-values.ts';
 import { summed } from './sums.ts';
 import type { Tables } from './tables.ts';
@@ -100,6 +107,7 @@ export class SqlLog implements EventLog {
       });
       return 'done';
     } catch (error) {
+      if (error instanceof StoreAway) throw error;
       if (this.#dialect.isFull(error)) return 'full';
       const found = await this.#db
         .selectFrom('rooms')
@@ -116,6 +124,7 @@ export class SqlLog implements EventLog {
       await this.#transaction((trx) => insertParts(trx, room, parts));
       return 'done';
     } catch (error) {
+      if (error instanceof StoreAway) throw error;
       if (this.#dialect.isFull(error)) return 'full';
       const { answer, events } = parts;
       if (answer && (await this.answer(room, answer.seat, answer.command))) return 'answered';

@@ -6,7 +6,7 @@ const LEAST_MS = 5;
 const MOST_MS = 3_600_000;
 /** A room that cannot be written is tried again after this time. */
 const PAUSE_MS = 5000;
-const TROUBLES: readonly string[] = ['store-full', 'server-trouble'];
+const TROUBLES: readonly string[] = ['store-full', 'too-fast', 'server-trouble'];
 
 /** Ends the building time of the rooms it is shown when their deadline has passed. */
 export class Deadlines {

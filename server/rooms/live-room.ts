@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import type { Millis } from '../../shared/geometry/units.ts';
 import { apply, stateOf } from '../../shared/room/apply.ts';
 import type { RoomCommand } from '../../shared/room/commands.ts';
@@ -29,8 +30,13 @@ export interface RoomParts {
   readonly told: (room: LiveRoom, events: readonly RoomEvent[], own: boolean) => void;
 }
 
-/** A clash means that another process was faster; with so many in a row something else is wrong. */
-const MOST_CLASHES = 10;
+/**
+ * A clash means that another process was faster. Several busy ones would go on clashing: after the
+ * first few each waits a random time, at most so many ms longer for every clash, so that one gets through.
+ */
+const CLASHES_AT_ONCE = 2;
+const LONGER_MS = 2;
+const MOST_CLASHES = 30;
 
 export const seatKey = (seat: Seat): string => (seat.role === 'team' ? `team ${seat.team}` : seat.role);
 
@@ -98,6 +104,7 @@ export class LiveRoom {
   async #carryOut(order: Order): Promise<Answer> {
     if (this.#ended) return refused({ code: 'unknown-room' });
     for (let clashes = 0; clashes < MOST_CLASHES; clashes++) {
+      if (clashes > CLASHES_AT_ONCE) await pause(Math.random() * LONGER_MS * clashes);
       const now = this.#now();
       const decision = decide(this.#state, order.command, order.seat, now);
       if (!decision.ok) return this.#remember(order, refused(decision.refusal));
@@ -113,7 +120,8 @@ export class LiveRoom {
       const other = await this.#firstAnswer(order);
       if (other) return other;
     }
-    return refused({ code: 'server-trouble' });
+    // Nothing was written; pages send it again by themselves.
+    return refused({ code: 'too-fast' });
   }
 
   /** The clock of a machine may be set back in the middle of a lesson; a room's time never goes back. */
