@@ -14,6 +14,7 @@ import { SAME_LIGHT, worldOf } from '../run/world.ts';
 import { canonicalDrawing } from '../track/canonical.ts';
 import { buildTrack } from '../track/graph.ts';
 import { layOut } from '../track/layout.ts';
+import { staysSteady } from './confirm.ts';
 import { type Room, TOPICS } from './fresh-topics.ts';
 import { SCALE } from './measure.ts';
 import { parOf } from './par.ts';
@@ -60,7 +61,7 @@ const sheetFor = ({ topic, marks }: FreshWish) =>
 /**
  * A new fill-in challenge from a seed: lines from straights, right-angle corners, arcs and junctions, with
  * goals that just so many marks meet, as an exhaustive search on the graph says; its solution leaves
- * nothing to chance. Deterministic.
+ * nothing to chance, and most robots of any twenty drive it. Deterministic.
  */
 export function freshChallenge(wish: FreshWish): FreshResult {
   const { marks, seed, kit, words, goOn = () => true } = wish;
@@ -75,7 +76,7 @@ export function freshChallenge(wish: FreshWish): FreshResult {
     if (par.kind === 'cancelled') return { kind: 'cancelled', attempts };
     if (par.kind !== 'par' || par.proof !== 'exhaustive' || par.cost !== MARK_COST * marks) continue;
     const challenge = { ...draft, model: par.design, par: par.cost };
-    if (leavesToChance(challenge)) continue;
+    if (leavesToChance(challenge) || !staysSteady(challenge, par.design)) continue;
     return { kind: 'fresh', challenge, difficulty: difficultyOf(challenge), attempts };
   }
   return { kind: 'none', attempts: searched };

@@ -215,7 +215,7 @@ const ofMarks: Row[] = [
   ]),
   ...rows('light, read', (change) => marks({ ambient: light(change) }).read, [
     [-0.8, all(0)],
-    [-0.6, range(14, 63), 0.1],
+    [-0.6, [52, 53, 63], 0.1],
     [-0.4, all(100)],
     [0.4, all(100)],
     [0.6, range(14, 63)],
