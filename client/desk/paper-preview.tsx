@@ -7,15 +7,17 @@ import { type FirstLook, firstLook, type Wanted } from '../parts/paper-file.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useWords } from '../parts/use-words.ts';
 
+export interface PaperPreviewProps {
+  readonly wanted: Wanted | null;
+  readonly page: number;
+  readonly onTurn: (page: number) => void;
+}
+
 /** The page as it will lie in the printer, one at a time. */
-export function PaperPreview({ wanted }: { readonly wanted: Wanted | null }) {
+export function PaperPreview({ wanted, page, onTurn }: PaperPreviewProps) {
   const { page: words } = useWords().print;
-  const asked = JSON.stringify(wanted);
-  const [turned, setTurned] = useState({ asked, page: 1 });
-  const page = turned.asked === asked ? turned.page : 1;
   const { look, refusal, looking } = useFirstLook(wanted, page);
   const pages = look?.pages ?? 1;
-  const turn = (to: number) => setTurned({ asked, page: to });
   return (
     <section className="paper-preview" aria-labelledby="paper-preview-title" aria-busy={looking}>
       <header className="paper-preview-head">
@@ -28,14 +30,14 @@ export function PaperPreview({ wanted }: { readonly wanted: Wanted | null }) {
           icon={<Icon of={ChevronLeft} />}
           aria-label={words.before}
           disabled={page <= 1}
-          onClick={() => turn(page - 1)}
+          onClick={() => onTurn(page - 1)}
         />
         <Button
           look="quiet"
           icon={<Icon of={ChevronRight} />}
           aria-label={words.next}
           disabled={page >= pages}
-          onClick={() => turn(page + 1)}
+          onClick={() => onTurn(page + 1)}
         />
       </header>
       <Refused refusal={refusal} />

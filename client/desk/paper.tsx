@@ -24,6 +24,10 @@ export function PaperView({ room }: { readonly room: RoomState }) {
     ...(team === null ? {} : { team }),
   }));
   const wanted = useMemo(() => completed(choice, room), [choice, room]);
+  const asked = JSON.stringify(wanted);
+  const [turned, setTurned] = useState({ asked, page: 1 });
+  // Another print begins with its first page.
+  const page = turned.asked === asked ? turned.page : 1;
   const change = (part: Partial<Wanted>) => setChoice((before) => ({ ...before, ...part }));
   return (
     <main className="desk-main paper">
@@ -32,9 +36,9 @@ export function PaperView({ room }: { readonly room: RoomState }) {
         <div className="paper-form">
           <PaperForm room={room} choice={choice} onChange={change} />
         </div>
-        <PaperSave wanted={wanted} />
+        <PaperSave wanted={wanted} page={page} />
       </section>
-      <PaperPreview wanted={wanted} />
+      <PaperPreview wanted={wanted} page={page} onTurn={(to) => setTurned({ asked, page: to })} />
     </main>
   );
 }

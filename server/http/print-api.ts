@@ -43,13 +43,16 @@ async function askingOf(parts: HttpParts, request: Request): Promise<Checked<Ask
   const ask = form.value;
   const access = await parts.accesses.of(carried(request));
   const own = await ownRoom(parts, request, access);
+  if (own) await parts.rooms.refresh(own);
   if (own) return { ok: true, value: { open: own, seat: { role: 'desk' }, ask } };
   if (access.kind === 'owner') return refused({ code: 'unknown-room' });
   const place = await parts.rooms.seat(carried(request).teamToken);
   const open = place && (await parts.rooms.byId(place.room));
   if (!place || !open) return refused({ code: 'no-seat' });
   const { team } = place;
-  if (!open.room.state.teams.some(({ id }) => id === team)) return refused({ code: 'no-seat' });
+  await parts.rooms.refresh(open);
+  if (!open.room.state.teams.some(({ id, seatFree }) => id === team && !seatFree))
+    return refused({ code: 'no-seat' });
   if (!isForTeam(ask, team)) return refused({ code: 'not-for-this-seat' });
   return { ok: true, value: { open, seat: { role: 'team', team }, ask: { ...ask, team } } };
 }

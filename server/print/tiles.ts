@@ -83,10 +83,10 @@ function tilePage(items: readonly Item[], tile: Tile, words: PrintWords): Page {
       ...cornerCuts({ x: MARGIN, y: MARGIN, w: part.w, h: part.h }),
       text(
         words.tile(number, across * down, row + 1, column + 1),
-        { x: MARGIN, y: 6 },
+        { x: MARGIN + 3, y: 6 },
         { size: 3, bold: true },
       ),
-      text(words.joining(column > 0, row > 0), { x: MARGIN, y: 10 }, { size: 2.7, color: COLORS.quiet }),
+      text(words.joining(column > 0, row > 0), { x: MARGIN + 3, y: 10 }, { size: 2.7, color: COLORS.quiet }),
       ...ruler({ x: MARGIN, y: foot }, words.measure),
     ],
   };

@@ -7,6 +7,7 @@ import { seqOf } from '../rooms/harness.ts';
 import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
 import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
+import { tabletIn } from './tablet-page.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 const LAPTOP = { width: 1366, height: 768 };
@@ -132,5 +133,23 @@ describe('paper', () => {
     await page.getByRole('img', { name: /^Test strip/ }).waitFor();
     await page.keyboard.press(']');
     await page.getByRole('heading', { name: 'To paper, true to size' }).waitFor({ state: 'detached' });
+  });
+
+  it('a team saves what it handed in from its tablet', async () => {
+    const { hand, watched: tablet } = await tabletIn(browser, room, 'first-line');
+    watched.push(tablet);
+    const { page } = tablet;
+    await hand.drag([60, 100], [140, 100], [220, 100]);
+    await page.getByRole('button', { name: 'Hand in' }).tap();
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).tap();
+    await room.desk.until('an entry', () => room.desk.state?.entries.length === 1);
+    const toPaper = page.getByRole('dialog').getByRole('button', { name: 'To paper' });
+    await page.locator('.entries-button').or(toPaper).first().waitFor();
+    if (!(await toPaper.isVisible())) await page.locator('.entries-button').tap();
+    await toPaper.waitFor();
+    await picture(page, 'paper-tablet');
+    const [file] = await Promise.all([page.waitForEvent('download'), toPaper.tap()]);
+    expect(file.suggestedFilename()).toBe('harbour-lines-drawing-sailboat.pdf');
+    expectClean(tablet);
   });
 });

@@ -1,4 +1,4 @@
-import { PencilLine } from 'lucide-react';
+import { PencilLine, Printer } from 'lucide-react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import type { Entry } from '../../../shared/room/state.ts';
@@ -8,7 +8,9 @@ import { GoalRows } from '../../parts/goal-rows.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWays } from '../../parts/judging.ts';
 import { Miniature } from '../../parts/miniature.tsx';
+import { Refused } from '../../parts/refusal.tsx';
 import { useDocument } from '../../parts/use-document.ts';
+import { usePaperFile } from '../../parts/use-paper-file.ts';
 import { useWords } from '../../parts/use-words.ts';
 
 export interface DrawnEntryProps {
@@ -49,7 +51,22 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
             {handing.takeUp}
           </Button>
         )}
+        <ToPaper entry={entry.id} />
       </div>
     </div>
+  );
+}
+
+/** The drawing true to size as a file, where there is a printer or somebody who takes it to one. */
+function ToPaper({ entry }: { readonly entry: string }) {
+  const { page } = useWords().print;
+  const { making, refusal, start } = usePaperFile({ kind: 'drawing', entry });
+  return (
+    <>
+      <Button icon={<Icon of={Printer} size={22} />} disabled={making !== null} onClick={start}>
+        {page.toPaper}
+      </Button>
+      <Refused refusal={refusal} />
+    </>
   );
 }

@@ -131,6 +131,7 @@ const MARKS: Readonly<Record<MarkLook, string>> = {
 /** The desk's and the tablet's part about paper. */
 const page = {
   open: 'Paper',
+  toPaper: 'To paper',
   title: 'To paper, true to size',
   what: 'What to print',
   groups: { drive: 'To drive on', room: 'For the room', write: 'To write on', all: 'All together' },
