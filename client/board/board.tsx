@@ -14,7 +14,8 @@ import { WallScene } from './wall-scene.tsx';
 
 /** The projected page. Nothing on it is pressed; the desk decides what it shows. */
 export function Board() {
-  const room = useLinkState((state) => state.room);
+  // A room that is no more leaves the board.
+  const room = useLinkState(({ room: last, status }) => (status.kind === 'refused' ? null : last));
   const scene = sceneOf(room);
   return (
     <div className="board">

@@ -1,5 +1,5 @@
 import type { Millis } from '../../shared/geometry/units.ts';
-import type { DocumentId } from '../../shared/room/state.ts';
+import type { DocumentId, TeamId } from '../../shared/room/state.ts';
 import {
   type Answer,
   type ClientAsk,
@@ -93,7 +93,7 @@ export class Link {
     const refusal = tooLarge({ version: PROTOCOL_VERSION, id, ask });
     if (refusal) return Promise.resolve({ ok: false, refusal });
     const room = this.#state.room?.id ?? this.#parts.handshake.room;
-    const answer = this.#outbox.add({ id, ask, room, at: this.#parts.timers.now() });
+    const answer = this.#outbox.add({ id, ask, room, team: this.#team(), at: this.#parts.timers.now() });
     this.#set({ ...this.#state, waiting: this.#outbox.size });
     void this.#sendWaiting();
     return answer;
@@ -188,6 +188,8 @@ export class Link {
     this.#askAgain?.();
     this.#askAgain = null;
     if (!welcome.ok) {
+      // What this page knows is another tablet's to tell now.
+      if (welcome.refusal.code === 'no-seat') this.#latest.forget();
       if (welcome.refusal.code === 'store-away') {
         this.#storeAway();
         return;
@@ -249,7 +251,13 @@ export class Link {
 
   #next(): Pending | undefined {
     const { status, room } = this.#state;
-    return status.kind === 'live' && room && this.#wire.open() ? this.#outbox.first(room.id) : undefined;
+    const ready = status.kind === 'live' && room && this.#wire.open();
+    return ready ? this.#outbox.first(room.id, this.#team()) : undefined;
+  }
+
+  #team(): TeamId | null {
+    const { you } = this.#state;
+    return you?.role === 'team' ? you.team : null;
   }
 
   /** Null: no answer came, or the server was only busy; it is sent again. */

@@ -1,4 +1,4 @@
-import type { RoomId } from '../../shared/room/state.ts';
+import type { RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Answer, ClientAsk, CommandId } from '../../shared/wire/protocol.ts';
 
 /** A command that waits for its answer. */
@@ -7,6 +7,8 @@ export interface Pending {
   readonly ask: ClientAsk;
   /** The room for which it was meant; null when it was given before the first welcome. */
   readonly room: RoomId | null;
+  /** The team that gave it; null for other pages, and before the first welcome. */
+  readonly team: TeamId | null;
   /** The page's own clock when it was given, ms. */
   readonly at: number;
 }
@@ -58,6 +60,8 @@ export const memoryShelf = (loaded: readonly Pending[] = []): Shelf => ({
   drop: () => {},
 });
 
+const fits = (meant: string | null, now: string | null): boolean => meant === null || meant === now;
+
 /**
  * Commands in the order in which they were given, one on its way at a time, each sent again until it
  * has an answer. The server gives a repeated id its first answer, so sending twice does no harm.
@@ -76,11 +80,11 @@ export class Outbox {
     return this.#queue.length;
   }
 
-  /** The command to send next to a room. Commands meant for another room are dropped. */
-  first(room: RoomId): Pending | undefined {
+  /** The command to send next. Those meant for another room, or given by another team, are dropped. */
+  first(room: RoomId, team: TeamId | null): Pending | undefined {
     for (;;) {
       const pending = this.#queue[0];
-      if (!pending || pending.room === null || pending.room === room) return pending;
+      if (!pending || (fits(pending.room, room) && fits(pending.team ?? null, team))) return pending;
       this.settle(pending.id, { ok: false, refusal: { code: 'unknown-room' } });
     }
   }

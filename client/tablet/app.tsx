@@ -44,7 +44,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   const Screen = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
   return (
     <Screen
-      key={`${room.id} ${team.id} ${round}`}
+      key={`${room.id} ${team.id} ${round} ${team.moves}`}
       room={room}
       team={team}
       round={round}

@@ -39,7 +39,7 @@ export interface BuildScreenProps {
 export function BuildScreen(props: BuildScreenProps) {
   useEffect(warmUpJudging, []);
   const { room, team, round, challenge } = props;
-  const session = useSession(challenge, { room: room.id, team: team.id, round });
+  const session = useSession(challenge, { room: room.id, team: team.id, round, moves: team.moves });
   return session && <Workbench {...props} session={session} />;
 }
 

@@ -9,9 +9,11 @@ export interface DraftPlace {
   readonly room: RoomId;
   readonly team: TeamId;
   readonly round: number;
+  /** How often the seat had moved: what a tablet kept before another one went on is old. */
+  readonly moves: number;
 }
 
-const keyOf = ({ room, team, round }: DraftPlace): string => `${room} ${team} ${round}`;
+const keyOf = ({ room, team, round, moves }: DraftPlace): string => `${room} ${team} ${round} ${moves}`;
 
 let opened: UseStore | null = null;
 const shelf = (): UseStore => {

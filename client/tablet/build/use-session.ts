@@ -39,17 +39,17 @@ function catchUp(session: DrawingSession, kept: Design | null): DrawingSession {
  */
 export function useSession(challenge: Challenge, place: DraftPlace): DrawingSession | null {
   const link = useLink();
-  const { room, team, round } = place;
-  const key = `${room} ${team} ${round}`;
+  const { room, team, round, moves } = place;
+  const key = `${room} ${team} ${round} ${moves}`;
   const [session, setSession] = useState<DrawingSession | null>(null);
   useEffect(() => {
     let here = true;
     const context = contextOf(challenge);
-    void keptDraft(Design, { room, team, round }).then((kept) => {
+    void keptDraft(Design, { room, team, round, moves }).then((kept) => {
       if (!here) return;
       const before = opened.get(key);
       if (before) return setSession(catchUp(before, kept));
-      const design = kept ?? serverDraft(link, { room, team, round }) ?? context.begin;
+      const design = kept ?? serverDraft(link, { team, round }) ?? context.begin;
       const fresh = new DrawingSession(design, context);
       opened.set(key, fresh);
       setSession(fresh);
@@ -57,18 +57,18 @@ export function useSession(challenge: Challenge, place: DraftPlace): DrawingSess
     return () => {
       here = false;
     };
-  }, [link, challenge, room, team, round, key]);
+  }, [link, challenge, room, team, round, moves, key]);
   useKept(session, place, link);
   return session;
 }
 
-function serverDraft(link: Link, { team, round }: DraftPlace): Design | null {
+function serverDraft(link: Link, { team, round }: Pick<DraftPlace, 'team' | 'round'>): Design | null {
   const draft = link.state().drafts[team];
   return draft?.round === round ? readDraft(draft.design) : null;
 }
 
 /** Keeps every change in this browser and tells it to the server, which thins it out to one a second. */
-function useKept(session: DrawingSession | null, { room, team, round }: DraftPlace, link: Link): void {
+function useKept(session: DrawingSession | null, { room, team, round, moves }: DraftPlace, link: Link): void {
   useEffect(() => {
     if (!session) return;
     const tell = (design: Design) =>
@@ -76,10 +76,10 @@ function useKept(session: DrawingSession | null, { room, team, round }: DraftPla
     tell(session.editor.design);
     return session.store.subscribe((now, before) => {
       if (now.editor.design === before.editor.design) return;
-      void keepDraft(Design, { room, team, round }, now.editor.design);
+      void keepDraft(Design, { room, team, round, moves }, now.editor.design);
       tell(now.editor.design);
     });
-  }, [session, room, team, round, link]);
+  }, [session, room, team, round, moves, link]);
 }
 
 /** A part of the session; the component renders again when that part changes. */

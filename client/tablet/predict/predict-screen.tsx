@@ -27,7 +27,7 @@ import './predict.css';
 /** All is given: the team says what the robot will do, question by question. */
 export function PredictScreen(props: BuildScreenProps) {
   const { room, team, round } = props;
-  const answers = useAnswers({ room: room.id, team: team.id, round });
+  const answers = useAnswers({ room: room.id, team: team.id, round, moves: team.moves });
   return answers && <Questions {...props} now={answers} />;
 }
 

@@ -15,22 +15,24 @@ const saying = (answers: Answers, question: string, says: Says): Answers => ({
 });
 
 /** What the team has answered so far, kept in this browser; null while that is looked up. */
-export function useAnswers({ room, team, round }: DraftPlace): AnswersNow | null {
+export function useAnswers({ room, team, round, moves }: DraftPlace): AnswersNow | null {
   const [answers, setAnswers] = useState<Answers | null>(null);
   useEffect(() => {
     let here = true;
-    void keptDraft(Answers, { room, team, round }).then((kept) => here && setAnswers(kept ?? NO_ANSWERS));
+    void keptDraft(Answers, { room, team, round, moves }).then(
+      (kept) => here && setAnswers(kept ?? NO_ANSWERS),
+    );
     return () => {
       here = false;
     };
-  }, [room, team, round]);
+  }, [room, team, round, moves]);
   const say = useCallback(
     (question: string, says: Says) => {
       const now = saying(answers ?? NO_ANSWERS, question, says);
       setAnswers(now);
-      void keepDraft(Answers, { room, team, round }, now);
+      void keepDraft(Answers, { room, team, round, moves }, now);
     },
-    [answers, room, team, round],
+    [answers, room, team, round, moves],
   );
   return answers && { answers, say };
 }

@@ -151,6 +151,7 @@ export const pending = (id: string, change: Partial<Pending> = {}): Pending => (
   id,
   ask: { kind: 'end-building' },
   room: null,
+  team: null,
   at: 0,
   ...change,
 });

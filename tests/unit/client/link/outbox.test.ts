@@ -63,8 +63,16 @@ describe('Outbox', () => {
     const outbox = new Outbox(browserShelf('tablet', 0, storage()));
     const lost = outbox.add(pending('a', { room: 'other' }));
     void outbox.add(pending('b', { room: 'room' }));
-    expect(outbox.first('room')?.id).toBe('b');
+    expect(outbox.first('room', null)?.id).toBe('b');
     expect(await lost).toEqual({ ok: false, refusal: { code: 'unknown-room' } });
+  });
+
+  it('what one team gave is not handed in by another', async () => {
+    const outbox = new Outbox(browserShelf('tablet', 0, storage()));
+    const lost = outbox.add(pending('a', { room: 'room', team: 't1' }));
+    void outbox.add(pending('b', { room: 'room', team: 't2' }));
+    expect(outbox.first('room', 't2')?.id).toBe('b');
+    expect((await lost).ok).toBe(false);
   });
 
   it('an answer for a command that is not there changes nothing', () => {
