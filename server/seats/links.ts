@@ -1,7 +1,7 @@
 import { randomInt } from 'node:crypto';
 import { nanoid } from 'nanoid';
 import type { Millis } from '../../shared/geometry/units.ts';
-import type { RoomId, TeamId } from '../../shared/room/state.ts';
+import { EMBLEMS, type RoomId, type TeamId } from '../../shared/room/state.ts';
 import { type LinkInList, UNDO_MS } from '../../shared/wire/desks.ts';
 import type { Values } from '../log/event-log.ts';
 import { hashOf, newToken } from './tokens.ts';
@@ -28,13 +28,16 @@ interface StoredCode extends SeatPlace {
 
 /** A code is short enough to be read out, so it does not live long. */
 const CODE_LASTS_MS = 5 * 60_000;
-const CODE = /^[a-z]+-\d{4}$/;
+const CODE = /^([a-z]+)-\d{4}$/;
 const DIGITS = 10_000;
 /** A request that was on its way when the ten seconds ended still counts. */
 const GRACE_MS = 5000;
 
+/** A code begins with an emblem, which no room word does. */
+const EMBLEM_WORDS: ReadonlySet<string> = new Set(EMBLEMS);
+
 /** Whether somebody has typed a seat's code, in place of a room word. */
-export const isSeatCode = (typed: string): boolean => CODE.test(typed);
+export const isSeatCode = (typed: string): boolean => EMBLEM_WORDS.has(CODE.exec(typed)?.[1] ?? '');
 
 const linkKey = (hash: string) => `link ${hash}`;
 const codeKey = (code: string) => `code ${hashOf(code)}`;

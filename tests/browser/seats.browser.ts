@@ -45,11 +45,17 @@ async function look(page: Page, name: string): Promise<void> {
   await picture(page, name);
 }
 
-async function joined(): Promise<Watched> {
+async function building(): Promise<void> {
+  if (room.desk.state?.phase === 'build') return;
+  await room.ask({ kind: 'choose-challenge', key: 'first-line' }, { kind: 'start-building', seconds: null });
+}
+
+/** A tablet that has come in by the room word and sees what its class is doing. */
+async function joined(sees: 'You are' | 'Hand in' = 'You are'): Promise<Watched> {
   const tablet = await open('/', TABLET);
   await tablet.page.getByLabel('Room word').fill(room.word);
   await tablet.page.getByRole('button', { name: 'Go in' }).click();
-  await tablet.page.getByText('You are').waitFor();
+  await tablet.page.getByText(sees).first().waitFor();
   return tablet;
 }
 
@@ -62,10 +68,7 @@ describe('a team', () => {
     await old.page.getByRole('heading', { name: 'Moon' }).waitFor();
     await look(old.page, 'tablet-waiting-swap');
 
-    await room.ask(
-      { kind: 'choose-challenge', key: 'first-line' },
-      { kind: 'start-building', seconds: null },
-    );
+    await building();
     const sheet = old.page.getByRole('application');
     await sheet.waitFor();
     const box = (await sheet.boundingBox())!;
@@ -120,7 +123,8 @@ describe('a team', () => {
   });
 
   it('rests while everything is paused, as does the board', async () => {
-    const tablet = await joined();
+    await building();
+    const tablet = await joined('Hand in');
     const own = await desk(SMALL);
     await own.page.getByRole('button', { name: 'Pause' }).waitFor();
     const board = await open(`/board?room=${room.room}`, SMALL);
@@ -168,7 +172,10 @@ describe('links', () => {
     const { pathname, search } = new URL(address);
     const substitute = await open(pathname + search, SMALL);
     await substitute.page.getByText(room.word).first().waitFor();
-    await own.page.getByRole('button', { name: /^Revoke the link/ }).click();
+    await own.page
+      .getByRole('dialog')
+      .getByRole('button', { name: /^Revoke the link/ })
+      .click();
     await substitute.page.getByText('This browser has no desk.').waitFor();
     for (const one of [own, substitute]) expectClean(one);
   });

@@ -74,70 +74,72 @@ function Workbench({
   useDoing(open === 'trying' ? 'trying' : entries.length > 0 ? 'handed-in' : 'drawing', session);
 
   return (
-    <main className="build" inert={resting}>
-      <header className="build-head">
-        <EmblemBadge emblem={team.emblem} size={30} />
-        <GoalsHead
-          challenge={challenge}
-          results={live.last?.verdict.goals ?? null}
-          ways={live.last?.ways ?? {}}
-        />
-        <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
-        <TimeLeft room={room} />
-      </header>
-      {open === 'trying' ? (
-        <TryIt challenge={challenge} session={session} onBack={() => setOpen(null)} />
-      ) : (
-        <>
-          <Tools session={session} />
-          <Surface
+    <>
+      <main className="build" inert={resting}>
+        <header className="build-head">
+          <EmblemBadge emblem={team.emblem} size={30} />
+          <GoalsHead
             challenge={challenge}
-            session={session}
-            live={live}
-            findings={findings}
-            resting={room.lookHere || paused}
+            results={live.last?.verdict.goals ?? null}
+            ways={live.last?.ways ?? {}}
           />
-          <Tray session={session} />
-          <Foot
-            session={session}
-            findings={findings}
-            looked={live.now !== null}
-            onTry={() => setOpen('trying')}
-            onHandIn={() => setOpen('handing-in')}
-          />
-        </>
-      )}
-      <HandInDialog
-        open={open === 'handing-in'}
-        challenge={challenge}
-        session={session}
-        late={room.building?.ended ?? false}
-        onClose={() => closed('handing-in')}
-        onYes={() => {
-          sending.handIn();
-          setOpen('entries');
-        }}
-      />
-      <EntriesDialog
-        open={open === 'entries'}
-        title={handing.entriesTitle}
-        closeWord={handing.close}
-        entries={entries}
-        sending={sending}
-        onClose={() => closed('entries')}
-        view={(entry, close) => (
-          <DrawnEntry
-            entry={entry}
-            challenge={challenge}
-            onTakeUp={(design) => {
-              session.replace(design);
-              close();
-            }}
-          />
+          <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
+          <TimeLeft room={room} />
+        </header>
+        {open === 'trying' ? (
+          <TryIt challenge={challenge} session={session} onBack={() => setOpen(null)} />
+        ) : (
+          <>
+            <Tools session={session} />
+            <Surface
+              challenge={challenge}
+              session={session}
+              live={live}
+              findings={findings}
+              resting={room.lookHere || paused}
+            />
+            <Tray session={session} />
+            <Foot
+              session={session}
+              findings={findings}
+              looked={live.now !== null}
+              onTry={() => setOpen('trying')}
+              onHandIn={() => setOpen('handing-in')}
+            />
+          </>
         )}
-      />
+        <HandInDialog
+          open={open === 'handing-in'}
+          challenge={challenge}
+          session={session}
+          late={room.building?.ended ?? false}
+          onClose={() => closed('handing-in')}
+          onYes={() => {
+            sending.handIn();
+            setOpen('entries');
+          }}
+        />
+        <EntriesDialog
+          open={open === 'entries'}
+          title={handing.entriesTitle}
+          closeWord={handing.close}
+          entries={entries}
+          sending={sending}
+          onClose={() => closed('entries')}
+          view={(entry, close) => (
+            <DrawnEntry
+              entry={entry}
+              challenge={challenge}
+              onTakeUp={(design) => {
+                session.replace(design);
+                close();
+              }}
+            />
+          )}
+        />
+      </main>
       {resting && <Resting paused={paused} />}
-    </main>
+    </>
   );
 }
 

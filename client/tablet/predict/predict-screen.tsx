@@ -51,58 +51,60 @@ function Questions({ room, team, round, challenge, now }: BuildScreenProps & { r
   const resting = room.lookHere || room.paused !== null;
 
   return (
-    <main className="build predict" inert={resting}>
-      <header className="build-head">
-        <EmblemBadge emblem={team.emblem} size={30} />
-        <h1 className="predict-sentence">{sentence}</h1>
-        <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
-        <TimeLeft room={room} />
-      </header>
-      <GivenSheet challenge={challenge} question={question} label={words.tablet.building.sheet(sentence)} />
-      <QuestionPanel
-        challenge={challenge}
-        questions={questions}
-        at={at}
-        says={answers.answers.find((answer) => answer.question === question.id)?.says}
-        onSay={(says) => now.say(question.id, says)}
-        onGo={setAt}
-      />
-      <PredictFoot
-        answered={answers.answers.length}
-        of={questions.length}
-        onChart={() => setOpen('chart')}
-        onHandIn={() => setOpen('handing-in')}
-      />
-      <Dialog
-        open={open === 'chart'}
-        title={words.tablet.predicting.chart}
-        closeWord={words.tablet.building.close}
-        onClose={() => closed('chart')}
-      >
-        <Chart kit={challenge.kit} />
-      </Dialog>
-      <HandInAnswers
-        open={open === 'handing-in'}
-        challenge={challenge}
-        answers={answers}
-        late={room.building?.ended ?? false}
-        onClose={() => closed('handing-in')}
-        onYes={() => {
-          sending.handIn();
-          setOpen('entries');
-        }}
-      />
-      <EntriesDialog
-        open={open === 'entries'}
-        title={words.tablet.predicting.entriesTitle}
-        closeWord={words.tablet.predicting.back}
-        entries={entries}
-        sending={sending}
-        onClose={() => closed('entries')}
-        view={(entry) => <PredictedEntry entry={entry} challenge={challenge} />}
-      />
+    <>
+      <main className="build predict" inert={resting}>
+        <header className="build-head">
+          <EmblemBadge emblem={team.emblem} size={30} />
+          <h1 className="predict-sentence">{sentence}</h1>
+          <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
+          <TimeLeft room={room} />
+        </header>
+        <GivenSheet challenge={challenge} question={question} label={words.tablet.building.sheet(sentence)} />
+        <QuestionPanel
+          challenge={challenge}
+          questions={questions}
+          at={at}
+          says={answers.answers.find((answer) => answer.question === question.id)?.says}
+          onSay={(says) => now.say(question.id, says)}
+          onGo={setAt}
+        />
+        <PredictFoot
+          answered={answers.answers.length}
+          of={questions.length}
+          onChart={() => setOpen('chart')}
+          onHandIn={() => setOpen('handing-in')}
+        />
+        <Dialog
+          open={open === 'chart'}
+          title={words.tablet.predicting.chart}
+          closeWord={words.tablet.building.close}
+          onClose={() => closed('chart')}
+        >
+          <Chart kit={challenge.kit} />
+        </Dialog>
+        <HandInAnswers
+          open={open === 'handing-in'}
+          challenge={challenge}
+          answers={answers}
+          late={room.building?.ended ?? false}
+          onClose={() => closed('handing-in')}
+          onYes={() => {
+            sending.handIn();
+            setOpen('entries');
+          }}
+        />
+        <EntriesDialog
+          open={open === 'entries'}
+          title={words.tablet.predicting.entriesTitle}
+          closeWord={words.tablet.predicting.back}
+          entries={entries}
+          sending={sending}
+          onClose={() => closed('entries')}
+          view={(entry) => <PredictedEntry entry={entry} challenge={challenge} />}
+        />
+      </main>
       {resting && <Resting paused={room.paused !== null} />}
-    </main>
+    </>
   );
 }
 
