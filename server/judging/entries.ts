@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { RoomCommand } from '../../shared/room/commands.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
-import type { Entry, EntryId, RoomId } from '../../shared/room/state.ts';
+import type { Entry, EntryId, RoomId, TeamId } from '../../shared/room/state.ts';
 import { type EventLog, StoreAway, type StoredDocument } from '../log/event-log.ts';
 import { storedDocument } from '../rooms/documents.ts';
 import type { LiveRoom } from '../rooms/live-room.ts';
@@ -49,21 +49,27 @@ export class EntryJudge {
     }
     const unjudged = entries.filter((entry) => entry.verdict === null);
     const due = this.#due(room, unjudged);
+    const shares = this.#shares(id, unjudged);
     for (const entry of due) {
       const key = `${id} ${entry.id}`;
-      if (this.#atWork.has(key) || this.#share(room, entry) >= MOST_OF_A_TEAM) continue;
+      const share = shares.get(entry.team) ?? 0;
+      if (this.#atWork.has(key) || share >= MOST_OF_A_TEAM) continue;
       if ((this.#tries.get(key) ?? 0) >= MOST_TRIES) {
         if (entry.unjudged) continue;
         this.#tries.delete(key);
       }
+      shares.set(entry.team, share + 1);
       this.#atWork.set(key, this.#work(room, entry, key));
     }
   }
 
-  /** How many entries of the same team are in the judge. */
-  #share({ state }: LiveRoom, { team }: Entry): number {
-    const own = state.entries.filter((entry) => entry.team === team);
-    return own.filter((entry) => this.#atWork.has(`${state.id} ${entry.id}`)).length;
+  /** How many entries of each team are in the judge, counted once however many wait. */
+  #shares(room: RoomId, unjudged: readonly Entry[]): Map<TeamId, number> {
+    const shares = new Map<TeamId, number>();
+    for (const { id, team } of unjudged) {
+      if (this.#atWork.has(`${room} ${id}`)) shares.set(team, (shares.get(team) ?? 0) + 1);
+    }
+    return shares;
   }
 
   /** Entries that this process took, and those of others once they have waited long enough. */

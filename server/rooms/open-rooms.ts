@@ -171,9 +171,10 @@ export class OpenRooms {
   #told(room: LiveRoom, events: readonly RoomEvent[], own: boolean): void {
     const { id, seq } = room.state;
     if (own) this.parts.neighbours.tell({ kind: 'events', room: id, seq });
+    // Pages first: what follows of it may take its time.
+    this.#outlet.events(room, events);
     this.#deadlines.look(room);
     this.#judge.look(room, own ? events : []);
-    this.#outlet.events(room, events);
   }
 
   /** Brings a room up to what other processes have appended. */

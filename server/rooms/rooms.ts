@@ -2,7 +2,7 @@ import { nanoid } from 'nanoid';
 import type { RoomCommand } from '../../shared/room/commands.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/events.ts';
 import { mayRead } from '../../shared/room/seen.ts';
-import type { TeamId } from '../../shared/room/state.ts';
+import type { DocumentId, TeamId } from '../../shared/room/state.ts';
 import type { Answer, ClientCommand, Fetched, WireRefusal } from '../../shared/wire/protocol.ts';
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
@@ -34,6 +34,9 @@ const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
 
 /** What can be asked of the rooms of this server: finding, opening, joining, commands, documents. */
 export class Rooms extends OpenRooms {
+  /** Of challenges that were handed in for, which never change; there are as many as the library has. */
+  readonly #predicted = new Map<DocumentId, boolean>();
+
   async byWord(word: string): Promise<OpenRoom | undefined> {
     const typed = wordTyped(word);
     const record = typed === undefined ? undefined : await this.parts.log.roomByWord(typed);
@@ -148,8 +151,15 @@ export class Rooms extends OpenRooms {
   /** Whether answers are handed in in this round; undefined where there is no such round. */
   async #isPredicted(room: LiveRoom, round: number): Promise<boolean | undefined> {
     const { id, rounds } = room.state;
-    const challenge = rounds[round] && (await this.parts.log.document(id, rounds[round].challenge));
-    return challenge && (JSON.parse(challenge.body) as { play?: unknown }).play === 'predict';
+    const chosen = rounds[round]?.challenge;
+    if (chosen === undefined) return undefined;
+    const known = this.#predicted.get(chosen);
+    if (known !== undefined) return known;
+    const challenge = await this.parts.log.document(id, chosen);
+    if (!challenge) return undefined;
+    const isPredicted = (JSON.parse(challenge.body) as { play?: unknown }).play === 'predict';
+    this.#predicted.set(chosen, isPredicted);
+    return isPredicted;
   }
 
   /** A document of the room, for those who may read it; teams don't get the teacher's part of a challenge. */

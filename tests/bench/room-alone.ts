@@ -22,7 +22,7 @@ const judged = ({ desk }: Class): Promise<void> =>
   });
 
 export async function aloneFigures(): Promise<Figure[]> {
-  const servers = [await startChild('bare'), await startChild('room')] as const;
+  const servers = [await startChild('bare'), await startChild('room', 'at-speed')] as const;
   const bare = await bareClass(servers[0], 'one', TABLETS);
   const room = await seatedClass(servers[1], await seatsIn(servers[1], TABLETS));
   const times = { bare: [] as number[], room: [] as number[] };
