@@ -203,11 +203,10 @@ function leaveRail(ride: Ride): void {
 }
 
 function passJunction(ride: Ride): void {
-  const { way, by } = armTaken(ride);
-  const { exits } = ride.rail;
-  const exit = exits.find((e) => e.way === way)!;
-  const arms = exits.map((e) => e.way);
-  ride.events.push({ kind: 'junction', ...here(ride), took: way, by, arms });
+  const { way: took, by } = armTaken(ride);
+  const { exits, arms } = ride.rail;
+  const exit = exits.find((e) => e.way === took)!;
+  ride.events.push({ kind: 'junction', ...here(ride), took, by, arms });
   enter(ride, exit.rail, 0, exit.turn);
 }
 
@@ -217,7 +216,7 @@ interface Taken {
 }
 
 function armTaken(ride: Ride): Taken {
-  const arms = ride.rail.exits.map((exit) => exit.way);
+  const { arms } = ride.rail;
   const taken = wayTaken(ride, ride.map.kit, arms);
   if (taken) return taken;
   const settled = ride.choices[ride.made++] ?? 0;

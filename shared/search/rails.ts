@@ -42,6 +42,8 @@ export interface Rail {
   readonly off: Mm | undefined;
   /** From left to right; the one arm of a corner or joint is `straight`. */
   readonly exits: readonly RailExit[];
+  /** Their ways. */
+  readonly arms: Way[];
 }
 
 /** Beside `track.edges`, in the same order. */
@@ -68,6 +70,7 @@ function railOf(track: Track, edge: TrackEdge, sheet: Sheet, kit: Kit): Rail {
     off: ways.find((_, i) => isOff(points[i]!, sheet)),
     reach: edge.length + (exits.length > 0 ? 0 : Math.min(0, pastEnd(width, kit))),
     exits,
+    arms: exits.map(({ way }) => way),
   };
 }
 

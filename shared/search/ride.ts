@@ -77,6 +77,7 @@ export function launched(
   const to = aim?.startOnly ? undefined : aim;
   const found = map.starts[start];
   const on = found?.kind === 'on' ? found : undefined;
+  const mind = newMind(kit, MODEL.motorLag + kit.robot.paces[kit.robot.startPace] / (2 * MODEL.paceChange));
   const ride: Ride = {
     map,
     marks,
@@ -92,8 +93,13 @@ export function launched(
     way: on?.axle ?? 0,
     plain: on?.bar ?? 0,
     driven: 0,
-    // The motors lag, and the pace is approached gently.
-    ...newMind(kit, MODEL.motorLag + kit.robot.paces[kit.robot.startPace] / (2 * MODEL.paceChange)),
+    // The motors lag, and the pace is approached gently. A ride that grew by spreading would be slow.
+    t: mind.t,
+    pace: mind.pace,
+    pending: mind.pending,
+    queue: mind.queue,
+    heldUntil: mind.heldUntil,
+    arrivedAt: mind.arrivedAt,
     counts: to !== undefined && distance(to.at, from.at) > to.r,
     made: 0,
     probability: 1,
