@@ -46,10 +46,7 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
   const uLast = u + acrossU + acrossU + acrossU + acrossU;
   const vLast = v + acrossV + acrossV + acrossV + acrossV;
   const within =
-    Math.min(u, uLast) >= 0 &&
-    Math.min(v, vLast) >= 0 &&
-    Math.max(u, uLast) < uEnd &&
-    Math.max(v, vLast) < vEnd;
+    u >= 0 && uLast >= 0 && v >= 0 && vLast >= 0 && u < uEnd && uLast < uEnd && v < vEnd && vLast < vEnd;
   let place = 2 * pitch;
   const near = MODEL.window * pitch;
   let offset = r.offset;
@@ -73,10 +70,14 @@ export function step(r: RobotState, m: Machine, field: InkField): void {
     const o = i * OPTICS;
     const raw = optics[o]! * light + optics[o + 1]! + r.greyNoise * NOISE[noise + i]!;
     const dark = (optics[o + 2]! - Math.min(raw, MODEL.clip)) * optics[o + 3]!;
-    pattern = (pattern << 1) | (dark > MODEL.dark ? 1 : 0);
-    if (dark > MODEL.faint && place - offset < near && offset - place < near) {
-      weight += dark;
-      moment += dark * place;
+    pattern <<= 1;
+    // Most sensors see paper, and are done with here.
+    if (dark > MODEL.faint) {
+      if (dark > MODEL.dark) pattern |= 1;
+      if (place - offset < near && offset - place < near) {
+        weight += dark;
+        moment += dark * place;
+      }
     }
     place -= pitch;
     u += acrossU;
