@@ -1,4 +1,6 @@
+import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
 import { type JudgeTask, type Judging, startJudging } from '../../server/judging/judging.ts';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
@@ -34,6 +36,43 @@ async function costOf(judging: Judging, tasks: readonly JudgeTask[]): Promise<Co
   return { clock: performance.now() - began, cores: (coreSeconds() - used) * 1000 };
 }
 
+/** Judges what it is sent, without a pool around it. */
+const BARE = `
+const { parentPort, workerData } = require('node:worker_threads');
+import(workerData.worker).then(({ default: judge }) => {
+  parentPort.on('message', (tasks) => {
+    for (const task of tasks) judge(task);
+    parentPort.postMessage('done');
+  });
+});
+`;
+
+/**
+ * How much faster two bare threads judge the same entries than one: what the machine's two cores with
+ * their common cache, memory and collector of garbage allow, and so the most that a pool can reach.
+ */
+async function bareRatio(tasks: readonly JudgeTask[]): Promise<number> {
+  const threads = [0, 1].map(() => new Worker(BARE, { eval: true, workerData: { worker: WORKER } }));
+  const shareOf = (thread: number, of: number) => tasks.filter((_, i) => i % of === thread);
+  const clockOf = async (count: number): Promise<number> => {
+    const began = performance.now();
+    const done = threads.slice(0, count).map((thread, i) => {
+      thread.postMessage(shareOf(i, count));
+      return once(thread, 'message');
+    });
+    await Promise.all(done);
+    return performance.now() - began;
+  };
+  const ratios: number[] = [];
+  for (let round = -WARM_UP; round < ROUNDS; round++) {
+    const both = await clockOf(2);
+    const one = await clockOf(1);
+    if (round >= 0) ratios.push(one / both);
+  }
+  await Promise.all(threads.map((thread) => thread.terminate()));
+  return median(ratios);
+}
+
 /**
  * 32 entries at once by the server's own pool, with one worker and with two, taking turns. Two can be
  * twice as fast only where two cores are free; that they take no more time of cores than one tells that
@@ -58,6 +97,7 @@ export async function workerFigures(): Promise<Figure[]> {
     { name: 'entries-32-one-worker', value: clockOf(one), unit: 'ms' },
     { name: 'entries-32-two-workers', value: clockOf(two), unit: 'ms', target: { at: 'most', value: 1000 } },
     { name: 'two-workers-to-one', value: ratio('clock'), unit: 'x', target: { at: 'least', value: 1.8 } },
+    { name: 'two-bare-threads-to-one', value: await bareRatio(tasks), unit: 'x' },
     { name: 'core-time-one-to-two', value: ratio('cores'), unit: 'x', target: { at: 'least', value: 0.9 } },
   ];
 }
