@@ -6,6 +6,7 @@ import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { SECOND_KIT } from '../../../shared/kit/second-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
+import { KITS } from '../../kits.ts';
 
 const ready = readyChallenges(DEMO_KIT);
 
@@ -36,6 +37,21 @@ describe('readyChallenges', () => {
       expect(again.ok && again.value.sheet.given).toEqual(one.challenge.sheet.given);
     });
   }
+
+  test('each has a note with a question, and names actions: no band, ink or word of a chart', () => {
+    const inks = KITS.flatMap((kit) => kit.inks.map((ink) => ink.name.en));
+    const banned = new RegExp(`\\b([CAVLHR]{2,}|${inks.join('|')})\\b`);
+    for (const one of ready) {
+      if (!one.playable) throw new Error('the demo chart has every action');
+      const { sentence, note } = one.challenge;
+      const { teaches, mistakes, ask } = note!;
+      expect(ask.en).toMatch(/\?$/);
+      for (const text of [one.title, sentence.en, teaches.en, mistakes.en, ask.en]) {
+        expect(text.length).toBeGreaterThan(0);
+        expect(text).not.toMatch(banned);
+      }
+    }
+  });
 
   test('a chart without park says so for each challenge that needs it', () => {
     const kit: Kit = { ...DEMO_KIT, chart: DEMO_KIT.chart.filter((row) => row.action.kind !== 'park') };
