@@ -14,6 +14,8 @@ export type DesignRefusal = { readonly path: DocumentPath } & (
   | { readonly code: 'unknown-ink'; readonly mark: string; readonly ink: string }
   | { readonly code: 'too-many-pieces'; readonly measured: number; readonly allowed: number }
   | { readonly code: 'too-many-marks'; readonly measured: number; readonly allowed: number }
+  | { readonly code: 'too-much-line'; readonly measured: Mm; readonly allowed: Mm }
+  | { readonly code: 'too-many-meetings'; readonly allowed: number }
 );
 export type DesignRefusalCode = DesignRefusal['code'];
 

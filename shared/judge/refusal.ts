@@ -2,6 +2,7 @@ import type { Challenge } from '../documents/challenge.ts';
 import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts';
 import type { DesignRefusal } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
+import { crowdRefusal } from './crowded.ts';
 
 /** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
 export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {
@@ -9,7 +10,8 @@ export function refusalOf(challenge: Challenge, design: Design): DesignRefusal |
   return (
     givenIdTaken(challenge.sheet.given, drawing) ??
     misplacedMark(challenge, drawing) ??
-    overSize(challenge, drawing)
+    overSize(challenge, drawing) ??
+    crowdRefusal(challenge.sheet, drawing)
   );
 }
 

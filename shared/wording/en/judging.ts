@@ -20,7 +20,12 @@ const REFUSALS: Sentences = {
     `The drawing has ${r.measured} straights and curves, and at most ${r.allowed} fit. Take some lines away.`,
   'too-many-marks': (r) =>
     `There are ${r.measured} marks, and at most ${r.allowed} are allowed. Take some away.`,
+  'too-much-line': (r) =>
+    `There are ${metres(r.measured)} m of line, and this sheet holds at most ${metres(r.allowed)} m. Take some lines away.`,
+  'too-many-meetings': (r) => `Lines cross or touch in more than ${r.allowed} places. Take some lines away.`,
 };
+
+const metres = (mm: number) => (mm / 1000).toFixed(1);
 
 const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>, string>> = {
   'finish-missing': 'A goal or a start needs a finish berth, and the sheet has none.',
@@ -48,6 +53,8 @@ const DESIGN_PROBLEMS: Readonly<Record<DesignRefusalCode, string>> = {
   'unknown-ink': 'A mark has a band in an ink that the kit does not have.',
   'too-many-pieces': 'There are more straights and curves than fit.',
   'too-many-marks': 'There are more marks than allowed.',
+  'too-much-line': 'There is more line than the sheet can hold.',
+  'too-many-meetings': 'Lines cross or touch in more places than allowed.',
 };
 
 /** Codes of the schemas and of values that are wrong in themselves. Others are said as they are. */
