@@ -67,6 +67,8 @@ export const DrawingRules = z.strictObject({
   curveRadius: Length,
   clearance: Length,
   sheetMargin: Length,
+  /** Paper ahead of a loose end to which robots come at pace fast; absent where it is the room for an action. */
+  endFromEdge: z.optional(Length),
   beforeMark: Length,
   afterMark: Length,
   /** A line that bends with this radius or more counts as straight where a mark wants straight line. */
@@ -125,6 +127,9 @@ export type Patch = NonNullable<Kit['patch']>;
 /** Chosen: a square that covers a small robot's whole sensor bar at any angle. */
 const USUAL_PATCH: Patch = { shape: 'square', size: 45 };
 export const patchOf = ({ patch = USUAL_PATCH }: Kit): Patch => patch;
+
+export const endFromEdgeOf = ({ endFromEdge, actionReady }: DrawingRules): number =>
+  endFromEdge ?? actionReady.fast;
 
 /** What the robot does on reading `word`, or undefined where the chart has no such word. */
 export function actionOf(kit: Kit, word: string): Action | undefined {

@@ -54,6 +54,7 @@ export const SECOND_KIT: Kit = {
     curveRadius: 20,
     clearance: 18,
     sheetMargin: 24,
+    endFromEdge: 70,
     beforeMark: 28,
     afterMark: 30,
     straightFrom: 60,

@@ -1,5 +1,5 @@
 import type { Drawing } from '../documents/design.ts';
-import { PACES } from '../documents/kit.ts';
+import { endFromEdgeOf, PACES } from '../documents/kit.ts';
 import { distance } from '../geometry/exact-math.ts';
 import { pathFoot } from '../geometry/path.ts';
 import type { Direction } from '../geometry/piece.ts';
@@ -64,7 +64,7 @@ function checkEnd(view: RuleView, node: TrackNode, finished: boolean): Draft[] {
   if (!arm || track.lines[track.edges[arm.edge]!.line]!.line.given || isAtHome(view, node)) return [];
   const pace = travel.paceAtEnd[twin(arm.edge)]!;
   const gap = toPaperEdge(node.at, { x: -arm.tangent.x, y: -arm.tangent.y }, sheet.w, sheet.h);
-  const allowed = kit.rules.actionReady.fast;
+  const allowed = endFromEdgeOf(kit.rules);
   if (PACES[pace] === 'fast' && gap < allowed - TOLERANCE.samePoint) {
     const said = {
       variant: 'edge',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Drawing, Line } from '../../../shared/documents/design.ts';
-import type { Kit } from '../../../shared/documents/kit.ts';
+import { endFromEdgeOf, type Kit } from '../../../shared/documents/kit.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import type { Finding, RuleId } from '../../../shared/documents/verdict.ts';
 import { checkDrawing, type RuleContext, ruleContext } from '../../../shared/rules/rules.ts';
@@ -165,9 +165,9 @@ describe.each(KITS)('places and junctions with the kit $id', (kit) => {
       for (let i = 0; i < marks; i++) line.mark(40 + i * 80, faster, unit);
       return found('R-loose-end', kit, line.drawing());
     };
-    const { fast } = rules.actionReady;
-    expect([...towards(fast, 2), ...towards(fast - 1, 1)]).toEqual([]);
-    expect(towards(fast - HAIR, 2)).toMatchObject([{ variant: 'edge', severity: 'untidy', allowed: fast }]);
+    const allowed = endFromEdgeOf(rules);
+    expect([...towards(allowed, 2), ...towards(allowed - 1, 1)]).toEqual([]);
+    expect(towards(allowed - HAIR, 2)).toMatchObject([{ variant: 'edge', severity: 'untidy', allowed }]);
   });
 
   test('R-given-lines', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { berth, drawn, findings, line, mark, mended, of, PIER, withRobot } from './setting.ts';
 
 const finish = { finish: berth(260, 100) };
@@ -138,6 +139,14 @@ describe('R-loose-end: towards the edge', () => {
     expect(of('R-loose-end', drawn([pier], twice.slice(1)))).toEqual([]);
     const far = line('pier', [40, 100], [240, 100]);
     expect(of('R-loose-end', drawn([far], twice))).toEqual([]);
+  });
+
+  it('R-loose-end: how much paper it wants ahead is the kit’s to say', () => {
+    const pier = line('pier', [40, 100], [250, 100]);
+    const kit = { ...DEMO_KIT, rules: { ...DEMO_KIT.rules, endFromEdge: 80 } };
+    expect(of('R-loose-end', drawn([pier], twice), { kit })).toMatchObject([{ measured: 50, allowed: 80 }]);
+    const near = { ...DEMO_KIT, rules: { ...DEMO_KIT.rules, endFromEdge: 50 } };
+    expect(of('R-loose-end', drawn([pier], twice), { kit: near })).toEqual([]);
   });
 
   it('R-loose-end lets a line end in the finish berth at any pace', () => {
