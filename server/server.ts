@@ -18,6 +18,7 @@ import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
 import { linkWord } from './rooms/words.ts';
 import { Accesses } from './seats/access.ts';
+import { addressBehind } from './seats/address.ts';
 import { Links } from './seats/links.ts';
 import { ownerKeyIn } from './seats/owner-key.ts';
 import { type RateLimits, Rates } from './seats/rates.ts';
@@ -39,6 +40,8 @@ export interface ServerConfig {
   readonly publicUrl?: string;
   /** Certificate and key as PEM text: then pages come over https. */
   readonly tls?: { readonly cert: string; readonly key: string };
+  /** How many balancers of ours stand in front; their word on who asks counts. */
+  readonly balancers?: number;
   /** The folder of the built pages; null without pages. */
   readonly pages: string | null;
   /** Rooms that nobody has used for so many days are erased; null: none. Absent: 90. */
@@ -137,8 +140,9 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const scheme = tls ? 'https' : 'http';
   const addresses = new Addresses({ scheme, host, publicUrl });
   const { pages } = config;
-  const common = { rooms, rates, accesses, now, meter, trouble };
-  const app = makeApp({ ...common, isOwner, erasing, pages, addresses, ending });
+  const { balancers = 0 } = config;
+  const common = { rooms, rates, addressOf: addressBehind(balancers), accesses, now, meter, trouble };
+  const app = makeApp({ ...common, balancers, isOwner, erasing, pages, addresses, ending });
   const options = { keepAliveTimeout: KEEP_ALIVE_MS };
   const http = tls ? createSecureServer({ ...options, ...tls }, app) : createServer(options, app);
   const sockets = startSockets({ http, ...common });

@@ -29,6 +29,7 @@ export function makeApp(parts: HttpParts): Express {
   const app = express();
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
+  app.set('trust proxy', parts.balancers);
   app.use(securityHeaders());
   app.use((request, response, next) =>
     READING.includes(request.method) || isSameSite(request)

@@ -3,7 +3,6 @@ import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { checkForm, JoinForm } from '../../shared/wire/schemas.ts';
 import type { Joined } from '../rooms/rooms.ts';
 import { wordTyped } from '../rooms/words.ts';
-import { addressOf } from '../seats/address.ts';
 import { isSeatCode } from '../seats/links.ts';
 import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -13,7 +12,7 @@ const refused = (refusal: WireRefusal): Joined => ({ ok: false, refusal });
 /** The seat of a team that comes over from another tablet. Wrong codes are counted by address. */
 async function takeSeat(parts: HttpParts, request: Request, code: string): Promise<Joined> {
   const { rooms, rates, accesses } = parts;
-  const guess = await rates.guess('wrongCode', addressOf(request), () => accesses.links.takeCode(code));
+  const guess = await rates.guess('wrongCode', parts.addressOf(request), () => accesses.links.takeCode(code));
   if (!guess.allowed) return refused({ code: 'too-fast' });
   const open = guess.found && (await rooms.byId(guess.found.room));
   if (!guess.found || !open) return refused({ code: 'wrong-code' });
@@ -25,7 +24,7 @@ async function joinWord(parts: HttpParts, request: Request, word: string): Promi
   const { rooms, rates } = parts;
   const typed = wordTyped(word);
   if (typed !== undefined && isSeatCode(typed)) return takeSeat(parts, request, typed);
-  const guess = await rates.guess('wrongWord', addressOf(request), () => rooms.byWord(word));
+  const guess = await rates.guess('wrongWord', parts.addressOf(request), () => rooms.byWord(word));
   if (!guess.allowed) return refused({ code: 'too-fast' });
   if (!guess.found) return refused({ code: 'unknown-room' });
   return rooms.join(guess.found, carried(request).teamToken);

@@ -2,7 +2,6 @@ import { existsSync, readdirSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import express, { type Request, type RequestHandler, type Response, Router } from 'express';
 import { ROUTES } from '../../shared/wire/protocol.ts';
-import { addressOf } from '../seats/address.ts';
 import { isToken, newToken } from '../seats/tokens.ts';
 import { asked, carried, giveCookie, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -26,7 +25,7 @@ async function exchangeKey(parts: HttpParts, request: Request, response: Respons
     const access = await parts.accesses.of({ ownerKey: key, deskToken: isToken(key) ? key : undefined });
     return access.kind === 'none' ? undefined : access;
   };
-  const guess = await parts.rates.guess('wrongKey', addressOf(request), opened);
+  const guess = await parts.rates.guess('wrongKey', parts.addressOf(request), opened);
   if (!guess.allowed) return refuse(response, { code: 'too-fast' });
   const access = guess.found;
   if (!access) return refuse(response, { code: 'wrong-key' });

@@ -5,12 +5,16 @@ import type { Erasing } from '../rooms/erasing.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
 import type { Accesses } from '../seats/access.ts';
+import type { AddressOf } from '../seats/address.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
 import type { RateLimits } from '../seats/rates.ts';
 
 export interface HttpParts {
   readonly rooms: Rooms;
   readonly rates: RateLimits;
+  readonly addressOf: AddressOf;
+  /** Balancers of ours in front, whose word counts. */
+  readonly balancers: number;
   readonly isOwner: (key: string | undefined) => boolean;
   readonly accesses: Accesses;
   readonly erasing: Erasing;

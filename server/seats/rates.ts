@@ -52,11 +52,15 @@ export class Rates {
 
   /**
    * Looks for what somebody guesses, unless there were too many wrong guesses. It is counted before the
-   * look and given back when it was right, so that asking many at once is no way around.
+   * look and given back when it was right, so that asking many at once is no way around. Where the look
+   * fails nobody has learned anything.
    */
   async guess<T>(name: RateName, key: string, look: () => Promise<T | undefined>): Promise<Guess<T>> {
     if (!(await this.allows(name, key))) return { allowed: false };
-    const found = await look();
+    const found = await look().catch(async (error: unknown) => {
+      await this.#limiters[name].reward(key);
+      throw error;
+    });
     if (found !== undefined) await this.#limiters[name].reward(key);
     return { allowed: true, found };
   }

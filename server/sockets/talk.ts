@@ -17,7 +17,7 @@ import { mayHave } from '../rooms/newest.ts';
 import type { OpenRoom, Outlet } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
 import type { Accesses } from '../seats/access.ts';
-import { addressOf } from '../seats/address.ts';
+import type { AddressOf } from '../seats/address.ts';
 import { carriedBy } from '../seats/cookies.ts';
 import type { RateLimits, RateName } from '../seats/rates.ts';
 import { hashOf } from '../seats/tokens.ts';
@@ -28,6 +28,7 @@ import { isOutrun, type Session, Sessions } from './session.ts';
 export interface TalkParts {
   readonly rooms: Rooms;
   readonly rates: RateLimits;
+  readonly addressOf: AddressOf;
   readonly accesses: Accesses;
   readonly now: () => number;
   readonly meter: Meter;
@@ -136,7 +137,7 @@ export class Talk {
     const { rates } = this.#parts;
     const secret = shake.page === 'desk' ? (carried.ownerKey ?? carried.deskToken) : carried.teamToken;
     if (shake.page !== 'board' && secret !== undefined) return rates.allows('hello', hashOf(secret));
-    return rates.allows('helloUnknown', addressOf(socket.request));
+    return rates.allows('helloUnknown', this.#parts.addressOf(socket.request));
   }
 
   /** The newest tab has the seat; older ones are told to rest. */

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { carriedBy } from '../../../server/seats/cookies.ts';
 import { ownerKeyIn } from '../../../server/seats/owner-key.ts';
+import { Rates } from '../../../server/seats/rates.ts';
 import { hashOf, isToken, newToken, sameSecret } from '../../../server/seats/tokens.ts';
 
 describe('tokens', () => {
@@ -58,5 +59,23 @@ describe('the owner’s key', () => {
     expect(other).not.toBe(key);
     expect(readFileSync(file, 'utf8').trim()).toBe(other);
     rmSync(folder, { recursive: true });
+  });
+});
+
+describe('a guess', () => {
+  const MANY = 200;
+  const result = (rates: Rates, look: () => Promise<string | undefined>) =>
+    rates.guess('wrongWord', '192.0.2.7', look).catch(() => null);
+
+  it('that is wrong counts, until no more is allowed', async () => {
+    const rates = new Rates();
+    for (let i = 0; i < MANY; i++) await result(rates, async () => undefined);
+    expect(await result(rates, async () => 'found')).toEqual({ allowed: false });
+  });
+
+  it('whose look fails, as while a database is away, does not count', async () => {
+    const rates = new Rates();
+    for (let i = 0; i < MANY; i++) await result(rates, () => Promise.reject(new Error('away')));
+    expect(await result(rates, async () => 'found')).toEqual({ allowed: true, found: 'found' });
   });
 });
