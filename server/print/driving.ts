@@ -152,7 +152,7 @@ function bottomStrip({ sheet, picture, layout, empty }: Scene, { words, emblems 
       ? []
       : [
           text(whose, { x: end, y: y - 3 }, { size: 4, bold: true, align: 'right' }),
-          ...emblemItem(emblems, sheet.emblem, { x: end - wide - 7.5, y: y - 7 }, 6),
+          ...emblemItem(emblems, sheet.emblem, { x: end - wide - 7, y: y - 7.2 }, 5.4),
         ]),
   ];
 }

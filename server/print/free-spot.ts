@@ -6,7 +6,7 @@ import type { Layout } from '../../shared/track/layout.ts';
 import type { Size } from './page.ts';
 
 /** How far a block keeps from what a robot reads, and from everything else; and the step of the search. */
-const FROM_LINES: Mm = 18;
+const FROM_LINES: Mm = 14;
 const FROM_THINGS: Mm = 3;
 const STEP: Mm = 5;
 /** About how large a name is. */

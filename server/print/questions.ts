@@ -1,7 +1,9 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
-import { type Design, type Drawing, EMPTY_DRAWING } from '../../shared/documents/design.ts';
+import { type Design, type Drawing, EMPTY_DRAWING, type Line } from '../../shared/documents/design.ts';
 import type { Choice, Question } from '../../shared/documents/question.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
+import { pathOf, pathPart } from '../../shared/geometry/path.ts';
+import type { Mm } from '../../shared/geometry/units.ts';
 import { judge } from '../../shared/judge/judge.ts';
 import { type AnswerKey, answerKey, questionsOf } from '../../shared/judge/predict.ts';
 
@@ -88,7 +90,7 @@ function mendSheet(challenge: Challenge): QuestionSheet | NoQuestions {
   return 'no-fault';
 }
 
-/** Small faults of a sound drawing, as they are made: a mark met from the wrong side, too early, too small, none. */
+/** Small faults of a sound drawing, as they are made: a mark met from the wrong side, too small, too early, none; a gap in a line. */
 function faultsOf({ drawing }: Design): Design[] {
   const { marks, lines } = drawing;
   const changed = (change: Partial<Drawing>): Design => ({ version: 1, drawing: { ...drawing, ...change } });
@@ -103,16 +105,28 @@ function faultsOf({ drawing }: Design): Design[] {
     withMark(i, (mark) => ({ ...mark, at: 8 })),
     changed({ marks: marks.filter((__, j) => j !== i) }),
   ]);
-  const shorter = lines.flatMap((line, i) =>
-    line.pieces.length > 1
-      ? [
-          changed({
-            lines: lines.map((each, j) => (i === j ? { ...each, pieces: each.pieces.slice(0, -1) } : each)),
-          }),
-        ]
-      : [],
-  );
-  return [...ofMarks, ...shorter];
+  const broken = lines.flatMap((line) => {
+    const halves = withGap(line);
+    return halves.length === 0
+      ? []
+      : [changed({ lines: lines.flatMap((each) => (each === line ? halves : [each])) })];
+  });
+  return [...ofMarks, ...broken];
+}
+
+/** Wider than any robot finds its way over, and wide enough to be seen in a smaller picture. */
+const GAP: Mm = 16;
+
+/** A line in two parts with white between them; marks beyond the gap are lost with their place. */
+function withGap(line: Line): Line[] {
+  const path = pathOf(line);
+  const from = path.length * 0.6;
+  if (from < GAP || path.length - from - GAP < GAP) return [];
+  const part = (id: string, s0: Mm, s1: Mm): Line => {
+    const pieces = pathPart(path, s0, s1);
+    return { ...line, id, from: pieces[0]!.from, pieces: pieces.map(({ to, bulge }) => ({ to, bulge })) };
+  };
+  return [part(line.id, 0, from), part(`${line.id}-on`.slice(0, 32), from + GAP, path.length)];
 }
 
 /** The right choice of a question, where it is one of a list. */
