@@ -38,8 +38,17 @@ export type JudgeStep = 'ink' | 'runs' | 'rules' | 'odds' | 'robot';
  * the same bits everywhere. Never throws for a challenge and a design that their schemas accept; what can't
  * be judged comes back as a refusal.
  */
-export function judge(challenge: Challenge, design: Design, level: Verdict['level']): Judged {
-  return finished(judging(challenge, design, level));
+export function judge(
+  challenge: Challenge,
+  design: Design,
+  level: Verdict['level'],
+  scenes: SceneMaker = sceneOf,
+): Judged {
+  const steps = judging(challenge, design, level, scenes);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 /**
@@ -48,14 +57,7 @@ export function judge(challenge: Challenge, design: Design, level: Verdict['leve
  */
 export function liveJudge(): (challenge: Challenge, design: Design) => Judged {
   const scenes = scenesInTurn();
-  return (challenge, design) => finished(judging(challenge, design, 'live', scenes));
-}
-
-function finished(steps: Generator<JudgeStep, Judged>): Judged {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return (challenge, design) => judge(challenge, design, 'live', scenes);
 }
 
 /** The same step by step, for those who may have to stop: nothing is lost by not asking for the next step. */

@@ -2,8 +2,9 @@ import type { Challenge } from '../documents/challenge.ts';
 import type { Design } from '../documents/design.ts';
 import { type Stray, USUAL_WEATHER } from '../documents/outlook.ts';
 import { judge } from '../judge/judge.ts';
+import { type Scene, type SceneMaker, sceneOf } from '../judge/scene.ts';
 import { plainFindings, ruleContext } from '../rules/rules.ts';
-import { SAME_LIGHT, worldOf } from '../run/world.ts';
+import { SAME_LIGHT } from '../run/world.ts';
 import { NO_TRIALS, STEADINESS_PLAN, withTrial } from '../steadiness/statistics.ts';
 import {
   disturbedRobots,
@@ -12,8 +13,6 @@ import {
   ROBOTS,
   type SteadinessQuestion,
 } from '../steadiness/steadiness.ts';
-import { canonicalDrawing } from '../track/canonical.ts';
-import { layOut } from '../track/layout.ts';
 
 /** What the real run says of a design. */
 export interface Confirmed {
@@ -29,21 +28,21 @@ const NOT_MET: Confirmed = { met: false, steady: false };
 const MOST_STRAYS = 1;
 
 /** Drives a design: the undisturbed runs first, then the disturbed robots until too many strayed. */
-export function confirm(challenge: Challenge, design: Design): Confirmed {
-  const { verdict, traces } = judge(challenge, design, 'live');
+export function confirm(challenge: Challenge, design: Design, scenes: SceneMaker = sceneOf): Confirmed {
+  const scene = scenes(challenge, design);
+  const { verdict, traces } = judge(challenge, design, 'live', () => scene);
   if (!verdict.met) return NOT_MET;
   const isOpen = verdict.goals.some((goal) => goal.open);
-  if (isOpen && !judge(challenge, design, 'entry').verdict.met) return NOT_MET;
-  const steady = strayCount(disturbedRobots(questionOf(challenge, design, traces))) <= MOST_STRAYS;
+  if (isOpen && !judge(challenge, design, 'entry', () => scene).verdict.met) return NOT_MET;
+  const steady = strayCount(disturbedRobots(questionOf(challenge, scene, traces))) <= MOST_STRAYS;
   return { met: true, steady };
 }
 
 function questionOf(
-  { sheet, kit, starts, limits, light = SAME_LIGHT, weather = USUAL_WEATHER }: Challenge,
-  { drawing }: Design,
+  { starts, limits, light = SAME_LIGHT, weather = USUAL_WEATHER }: Challenge,
+  { world }: Scene,
   runs: SteadinessQuestion['runs'],
 ): SteadinessQuestion {
-  const world = worldOf(layOut(sheet, canonicalDrawing(drawing, sheet.given)), sheet, kit);
   return { world, starts, limit: limits.time, ambient: light, weather, runs };
 }
 
@@ -53,8 +52,9 @@ function questionOf(
  * of them decide, it is not.
  */
 export function staysSteady(challenge: Challenge, design: Design): boolean {
-  const { traces } = judge(challenge, design, 'live');
-  const question = questionOf(challenge, design, traces);
+  const scene = sceneOf(challenge, design);
+  const { traces } = judge(challenge, design, 'live', () => scene);
+  const question = questionOf(challenge, scene, traces);
   let sequence = NO_TRIALS;
   for (const stray of disturbedRobots(question, FIRST_SEED + ROBOTS, LATER_ROBOTS)) {
     sequence = withTrial(sequence, STEADINESS_PLAN, stray === undefined);

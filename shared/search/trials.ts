@@ -1,4 +1,5 @@
 import { type Design, EMPTY_DESIGN } from '../documents/design.ts';
+import { scenesInTurn } from '../judge/scene.ts';
 import { breaksRules, confirm } from './confirm.ts';
 import { drawingOf, type MarksProblem } from './marks-problem.ts';
 import type { Candidate, Effort } from './marks-search.ts';
@@ -31,10 +32,12 @@ export function tryOut(
   let checked = 0;
   let failed = 0;
   let all = true;
+  // Candidates differ in a mark or two: most of the ink is that of the one before.
+  const scenes = scenesInTurn();
   const drives = (design: Design): boolean => {
     if (!effort.goOn()) effort.stopped = 'cancelled';
     if (effort.stopped === 'cancelled') return false;
-    const { met, steady } = confirm(problem.challenge, design);
+    const { met, steady } = confirm(problem.challenge, design, scenes);
     if (!met || !steady) failed++;
     return met && steady;
   };
