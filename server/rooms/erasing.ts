@@ -42,7 +42,6 @@ export class Erasing {
   }
 
   async start(): Promise<void> {
-    for (const erasure of await this.#all()) if (erasure.doneAt === null) this.#soon(erasure);
     await this.#look();
     this.#daily = setInterval(() => void this.#look(), LOOK_EVERY_MS);
   }
@@ -111,11 +110,14 @@ export class Erasing {
     }
   }
 
-  /** Once a day: rooms that are too old, and notes of erasures that are. */
+  /** At the start and once a day: erasures to carry out, rooms that are too old, notes that are. */
   async #look(): Promise<void> {
     const { log, now, forget, trouble } = this.#parts;
     try {
-      for (const { room, doneAt } of await this.#all()) {
+      for (const erasure of await this.#all()) {
+        const { room, doneAt } = erasure;
+        // Begun by a process that has ended since.
+        if (doneAt === null && !this.#timers.has(room)) this.#soon(erasure);
         if (doneAt === null || doneAt + SAID_FOR_MS >= now()) continue;
         await forget(room);
         await log.dropValue(keyOf(room));

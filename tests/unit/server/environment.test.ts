@@ -23,6 +23,10 @@ describe('what is set from outside', () => {
       'BALANCERS must be how many of your balancers stand in front of this server, 0 to 9, not "two".',
     ],
     [{ PORT: '70000' }, 'PORT must be a whole number from 0 to 65535, not "70000".'],
+    [
+      { ROOM_DAYS: '1.5' },
+      'ROOM_DAYS must be a whole number of days from 0 (rooms are never erased by themselves) to 3650, not "1.5".',
+    ],
     [{ LOG_LEVEL: 'loud' }, 'LOG_LEVEL must be one of silent, error, warn, info, not "loud".'],
     [{ OWNER_KEY: 'short' }, 'OWNER_KEY must be 16 to 64 letters, digits, dashes or underscores.'],
   ])('refuses %o with a sentence', (env, sentence) => {
@@ -36,6 +40,15 @@ describe('what is set from outside', () => {
     expect(startTrouble(away, config)).toContain('does not answer (connect ECONNREFUSED 127.0.0.1:5432)');
     expect(startTrouble(stranger, config)).toContain('does not let this server in: no such database');
     for (const error of [away, stranger]) expect(startTrouble(error, config)).not.toContain('secret');
+  });
+
+  it.each([
+    ['0', null],
+    ['30', 30],
+    ['', undefined],
+  ])('takes ROOM_DAYS=%s as %s', (days, wanted) => {
+    const read = configFrom({ ROOM_DAYS: days }, null);
+    expect(read.ok && read.value.roomDays).toBe(wanted);
   });
 
   it('names another port where one is busy', () => {
