@@ -37,6 +37,10 @@ const IMPURE =
 const LEFTOVERS =
   /\b(TODO|FIXME|XXX|HACK)\b|\.only\(|: any\b|\bas any\b|<any>|@ts-(ignore|nocheck|expect-error)|biome-ignore/;
 
+/** Ways to make text into elements or code: what a person wrote is shown as text only. */
+const TEXT_AS_CODE =
+  /dangerouslySetInnerHTML|\b(innerHTML|outerHTML|insertAdjacentHTML|createContextualFragment|DOMParser|srcdoc)\b|document\.write|\beval\(|new Function\b/;
+
 const found = (files: typeof shared, pattern: RegExp, where: 'code' | 'text' = 'code') =>
   files.flatMap((f) =>
     f[where]
@@ -48,6 +52,10 @@ const found = (files: typeof shared, pattern: RegExp, where: 'code' | 'text' = '
 describe('purity', () => {
   it('shared has no clock, no chance and no world', () => {
     expect(found(shared, IMPURE)).toEqual([]);
+  });
+
+  it('the pages never make elements or code out of text', () => {
+    expect(found(sources('client'), TEXT_AS_CODE)).toEqual([]);
   });
 
   it('shared uses no operation that differs between JavaScript engines', () => {
