@@ -61,10 +61,13 @@ export async function watchedPage(browser: Browser, url: string, options: WatchO
     if (message.type() === 'error') trouble.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => trouble.push(`uncaught: ${error.message}`));
-  page.on('request', (request) => {
-    const { host, protocol } = new URL(request.url());
-    if (host !== own && protocol !== 'data:' && protocol !== 'blob:') trouble.push(`asked ${request.url()}`);
-  });
+  const asked = (address: string) => {
+    const { host, protocol } = new URL(address);
+    if (host !== own && protocol !== 'data:' && protocol !== 'blob:') trouble.push(`asked ${address}`);
+  };
+  // Of the whole context: workers and further tabs ask too.
+  context.on('request', (request) => asked(request.url()));
+  page.on('websocket', (socket) => asked(socket.url()));
   return { page, context, trouble };
 }
 
