@@ -1,7 +1,8 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { PHASES } from '../../shared/room/state.ts';
-import type { ClientAsk } from '../../shared/wire/protocol.ts';
-import { cookiesOf, joinCookie, lineDesign, openRoom, Page } from '../rooms/harness.ts';
+import type { SeatCode } from '../../shared/wire/desks.ts';
+import { type ClientAsk, ROUTES } from '../../shared/wire/protocol.ts';
+import { cookiesOf, joinCookie, lineDesign, openRoom, Page, post } from '../rooms/harness.ts';
 import { Classroom } from './classroom.ts';
 import { until } from './page.ts';
 
@@ -110,7 +111,31 @@ describe('a tablet that slept for twenty minutes', () => {
 });
 
 describe('a team that goes on at another tablet', () => {
-  it('finds its drawing there, and the old one rests', async () => {
+  it('when its battery died, has its drawing there; the old one that wakes up has no seat', async () => {
+    room = await Classroom.gather();
+    await room.build();
+    const old = room.tablet;
+    const you = old.link.state().you;
+    if (you?.role !== 'team') throw new Error('no team');
+    old.draw(lineDesign(77));
+    await until('the draft', () => deskHas(lineDesign(77)));
+    old.proxy.change({ kind: 'half-open' });
+    const { url, deskLink } = room.server.running;
+    const owner = cookiesOf(await fetch(deskLink, { redirect: 'manual' }));
+    const asked = await post(url + ROUTES.seatCode, { room: room.room, team: you.team }, owner);
+    const { code } = (await asked.json()) as SeatCode;
+    const fresh = await room.enter('tablet', await joinCookie(url, code));
+    expect(fresh.link.state().you).toEqual(you);
+    expect(fresh.link.state().drafts[you.team]?.design).toEqual(lineDesign(77));
+    old.proxy.change({ kind: 'clear' });
+    old.proxy.cut();
+    await until('no seat', () => old.link.state().status.kind === 'refused');
+    await fresh.ask(handIn());
+    expect(fresh.answers).toMatchObject([{ ok: true }]);
+    expect(fresh.link.state().status.kind).toBe('live');
+  });
+
+  it('with the seat of its browser, finds its drawing there, and the old one rests', async () => {
     room = await Classroom.gather();
     await room.build();
     const cookie = await joinCookie(room.server.running.url, room.word);
