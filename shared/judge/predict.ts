@@ -1,5 +1,6 @@
 import type { Answers, AnswersVerdict } from '../documents/answers.ts';
 import type { Challenge } from '../documents/challenge.ts';
+import { EMPTY_DESIGN } from '../documents/design.ts';
 import { PACES, type Pace } from '../documents/kit.ts';
 import type { Odds } from '../documents/outlook.ts';
 import type { Choice, Question, StandingPlace } from '../documents/question.ts';
@@ -13,11 +14,10 @@ import { eventsOf } from '../goals/predicate.ts';
 import { oddsOf } from '../odds/odds.ts';
 import { answerPoints } from '../points/points.ts';
 import { type IdealRuns, idealRuns } from '../run/ideal-runs.ts';
-import { SAME_LIGHT, type StartBerth, worldOf } from '../run/world.ts';
-import { buildTrack } from '../track/graph.ts';
-import { layOut } from '../track/layout.ts';
+import { SAME_LIGHT, type StartBerth } from '../run/world.ts';
 import { actionKey, CHANCE, ELSEWHERE, keyOf, NEVER, questionsOf } from './questions.ts';
-import { canonicalGiven, placeNamed } from './standing-places.ts';
+import { sceneOf } from './scene.ts';
+import { placeNamed } from './standing-places.ts';
 
 export { questionsOf } from './questions.ts';
 
@@ -50,18 +50,15 @@ interface Driven extends IdealRuns {
 }
 
 /** Drives from each berth once. */
-function drivesOver({ sheet, kit, limits, light = SAME_LIGHT }: Challenge): (start: StartBerth) => Driven {
-  const layout = layOut(sheet, canonicalGiven(sheet));
-  const world = worldOf(layout, sheet, kit);
+function drivesOver(challenge: Challenge): (start: StartBerth) => Driven {
+  const { limits, light: ambient = SAME_LIGHT } = challenge;
+  const { world, track } = sceneOf(challenge, EMPTY_DESIGN);
   const driven = new Map<StartBerth, Driven>();
   return (start) => {
     const before = driven.get(start);
     if (before) return before;
-    const runs = idealRuns(world, { starts: [start], limit: limits.time });
-    const odds = () => {
-      const question = { start, limit: limits.time, ambient: light, runs: runs.traces };
-      return oddsOf(world, buildTrack(layout, kit), question);
-    };
+    const runs = idealRuns(world, { starts: [start], limit: limits.time, ambient });
+    const odds = () => oddsOf(world, track, { start, limit: limits.time, ambient, runs: runs.traces });
     const now = { ...runs, odds };
     driven.set(start, now);
     return now;

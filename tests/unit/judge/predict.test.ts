@@ -95,6 +95,17 @@ describe('answerKey', () => {
     expect([...key.values()]).toEqual(['choose:left', 'never', 'never', 'steady']);
   });
 
+  // By the model's description no mark is read any more at a change of 0.8, and lines are still followed.
+  test('in light that has changed since calibration marks are not read, and no pace is changed', () => {
+    const light = { calibrated: 0.1, now: 0.9, tint: { red: 1, green: 1, blue: 1 } };
+    expect(Object.fromEntries(answerKey({ ...challengeOf('two-travellers'), light }))).toEqual({
+      'mark-start-mark': 'never',
+      'pace-start-pier': 'steady',
+      'mark-finish-mark': 'never',
+      'pace-finish-beach': 'steady',
+    });
+  });
+
   test('an end outside every place is a lettered loose end where a line ends there', () => {
     const challenge = challengeOf('end-of-the-line');
     const sheet = { ...challenge.sheet, areas: [] };
