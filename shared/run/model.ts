@@ -60,8 +60,7 @@ export const MODEL = Object.freeze({
   rounded: 0.5,
   /** Chosen, mm: what looks like arms within so much behind a turn at a corner is seen from within that corner. */
   cornerReach: 0.2,
-  /** Chosen: a turn goes on at least so far, so that it leaves the line that it came on. */
-  /* rad. */
+  /** Chosen, rad: a turn goes on at least so far, so that it leaves the line that it came on, and at most so far. */
   leastTurn: 0.6,
   leastHalfTurn: 2.2,
   leastTurnAtEnd: 0.5,

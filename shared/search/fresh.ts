@@ -6,14 +6,12 @@ import type { RuleId } from '../documents/verdict.ts';
 import { distance } from '../geometry/exact-math.ts';
 import { pathOf, pointAt } from '../geometry/path.ts';
 import { judge } from '../judge/judge.ts';
+import { sceneOf } from '../judge/scene.ts';
 import { oddsOf } from '../odds/odds.ts';
 import { MARK_COST } from '../points/cost.ts';
 import { plainFindings, ruleContext } from '../rules/rules.ts';
 import { sfc32 } from '../run/random.ts';
-import { SAME_LIGHT, worldOf } from '../run/world.ts';
-import { canonicalDrawing } from '../track/canonical.ts';
-import { buildTrack } from '../track/graph.ts';
-import { layOut } from '../track/layout.ts';
+import { SAME_LIGHT } from '../run/world.ts';
 import { staysSteady } from './confirm.ts';
 import { type Room, TOPICS } from './fresh-topics.ts';
 import { SCALE } from './measure.ts';
@@ -133,12 +131,11 @@ function isSound({ sheet, kit, starts }: Challenge): boolean {
 
 /** Whether the solution's odds are other than one certain ending. */
 function leavesToChance(challenge: Challenge): boolean {
-  const { sheet, kit, limits, model, light = SAME_LIGHT } = challenge;
-  const { traces } = judge(challenge, model!, 'live');
-  const layout = layOut(sheet, canonicalDrawing(model!.drawing, sheet.given));
-  const world = worldOf(layout, sheet, kit);
+  const { limits, model, light = SAME_LIGHT } = challenge;
+  const scene = sceneOf(challenge, model!);
+  const { traces } = judge(challenge, model!, 'live', () => scene);
   const question = { start: 'start', limit: limits.time, ambient: light, runs: traces } as const;
-  const odds = oddsOf(world, buildTrack(layout, kit), question);
+  const odds = oddsOf(scene.world, scene.track, question);
   return traces.length !== 1 || odds?.endings.length !== 1;
 }
 
