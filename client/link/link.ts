@@ -6,6 +6,7 @@ import {
   type Fetched,
   type Handshake,
   type Hello,
+  type LatestDown,
   type LatestUp,
   PROTOCOL_VERSION,
   type Welcome,
@@ -33,8 +34,7 @@ const PROBE_MS = 2500;
 const ASK_AGAIN_MS = 3000;
 const DOCUMENTS_KEPT = 400;
 /** How often the page's clock is looked at, and how far off it may be then, ms. */
-const CLOCK_LOOK_MS = 5000;
-const CLOCK_SLACK_MS = 2000;
+const CLOCK = { lookMs: 5000, slackMs: 2000 } as const;
 
 /**
  * One page's link to its room: says hello with the last number it has, folds events, sends commands
@@ -49,6 +49,8 @@ export class Link {
   readonly #documents = new Map<DocumentId, Promise<Fetched>>();
   #state: LinkState = FIRST_STATE;
   #greeting = false;
+  /** Values that came while a hello is on its way: newer than those of its answer. */
+  #early: LatestDown[] = [];
   /** Something has happened since the hello that is on its way. */
   #anew = false;
   #unwatch: () => void = () => undefined;
@@ -64,7 +66,7 @@ export class Link {
       opened: () => void this.#greet(ANSWER_MS),
       closed: () => this.#closed(),
       events: (events) => this.#take(foldEvents(this.#state, events)),
-      latest: (value) => this.#set(foldLatest(this.#state, value)),
+      latest: (value) => this.#hear(value),
       quiet: () => this.#quiet(),
       moved: () => this.#greetAnew(),
     });
@@ -145,6 +147,12 @@ export class Link {
     for (const listener of this.#listeners) listener();
   }
 
+  /** An answer is taken up a moment after it came, and must not bring back what is older. */
+  #hear(value: LatestDown): void {
+    if (this.#greeting) this.#early.push(value);
+    else this.#set(foldLatest(this.#state, value));
+  }
+
   #take(folded: ReturnType<typeof foldEvents>): void {
     if ('gap' in folded) this.#greetAnew();
     else this.#set(folded.state);
@@ -160,8 +168,8 @@ export class Link {
   #watchClock(): void {
     const { timers } = this.#parts;
     const before = timers.now();
-    this.#unwatch = timers.after(CLOCK_LOOK_MS, () => {
-      if (Math.abs(timers.now() - before - CLOCK_LOOK_MS) > CLOCK_SLACK_MS) this.wake();
+    this.#unwatch = timers.after(CLOCK.lookMs, () => {
+      if (Math.abs(timers.now() - before - CLOCK.lookMs) > CLOCK.slackMs) this.wake();
       this.#watchClock();
     });
   }
@@ -170,6 +178,7 @@ export class Link {
     if (this.#greeting) return;
     this.#greeting = true;
     this.#anew = false;
+    this.#early = [];
     const sentAt = this.#parts.timers.now();
     const { room } = this.#state;
     const hello: Hello = { version: PROTOCOL_VERSION, room: room?.id ?? null, seq: room?.seq ?? 0 };
@@ -206,7 +215,7 @@ export class Link {
       this.#askAgain = this.#parts.timers.after(0, () => void this.#greet(ANSWER_MS));
       return;
     }
-    this.#set(folded.state);
+    this.#set(this.#early.splice(0).reduce(foldLatest, folded.state));
     this.#latest.again();
     void this.#sendWaiting();
   }

@@ -103,6 +103,22 @@ describe('news while a hello is on its way', () => {
   });
 });
 
+describe('a lossy value that comes with the answer to a hello', () => {
+  it('is newer than the values of that answer', async () => {
+    const { link, wire } = fakeLink();
+    wire.connect();
+    const rounds = [{ challenge: 'c', key: 'k' }];
+    const draft = (size: number) => ({ kind: 'draft', team: 't', round: 0, design: { size } }) as const;
+    const answered = wire.answer(
+      'hello',
+      welcome({ snapshot: roomState(3, { rounds }), latest: [draft(1)] }),
+    );
+    wire.listener.latest(draft(2));
+    await answered;
+    expect(link.state().drafts.t?.design).toEqual({ size: 2 });
+  });
+});
+
 describe('the clock of the page', () => {
   const HOUR = 3_600_000;
 
