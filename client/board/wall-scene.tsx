@@ -21,14 +21,14 @@ export function WallScene({ room }: { readonly room: RoomState }) {
         word={length === 0 ? board.gather.empty : board.gather.teams(length)}
       />
       <div className="wall">
-        <JoinPlate word={room.word} />
+        <JoinPlate room={room} />
         <HarbourWall teams={room.teams} berths={berthsFor(length)} />
       </div>
     </>
   );
 }
 
-function JoinPlate({ word }: { readonly word: string }) {
+function JoinPlate({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const address = useJoinAddress();
   return (
@@ -36,14 +36,14 @@ function JoinPlate({ word }: { readonly word: string }) {
       <p className="join-scan">{board.gather.scan}</p>
       <img
         className="join-code"
-        src={`${ROUTES.qr}?room=${encodeURIComponent(word)}&for=${encodeURIComponent(address)}`}
+        src={`${ROUTES.qr}?room=${encodeURIComponent(room.id)}&for=${encodeURIComponent(address)}`}
         alt=""
       />
       <p className="join-line">
         {board.gather.or} <strong className="join-address">{address}</strong>
       </p>
       <p className="join-line">
-        {board.gather.andType} <strong className="join-word">{word}</strong>
+        {board.gather.andType} <strong className="join-word">{room.word}</strong>
       </p>
     </section>
   );

@@ -1,6 +1,6 @@
 import { Copy, MonitorUp, Moon } from 'lucide-react';
 import { useState } from 'react';
-import type { RoomState } from '../../shared/room/state.ts';
+import type { RoomId, RoomState } from '../../shared/room/state.ts';
 import { useAnnounce } from '../parts/announcer.tsx';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
@@ -24,7 +24,7 @@ export function GatherStep({ room }: { readonly room: RoomState }) {
       <section className="gather-in" aria-labelledby="gather-title">
         <h2 id="gather-title">{desk.gathering.title}</h2>
         <p>{desk.gathering.how}</p>
-        <JoinCard word={room.word} />
+        <JoinCard room={room.id} word={room.word} />
       </section>
       <section aria-labelledby="gather-teams">
         <div className="gather-count">
@@ -88,13 +88,13 @@ function Removed({ room }: { readonly room: RoomState }) {
   );
 }
 
-function JoinCard({ word }: { readonly word: string }) {
+function JoinCard({ room, word }: { readonly room: RoomId; readonly word: string }) {
   const { desk } = useWords();
   const { addresses, choose } = useAddresses();
   const join = addresses?.join ?? location.origin;
   return (
     <div className="gather-card desk-sheet">
-      <img src={qrPath(word, join)} alt="" width={236} height={236} />
+      <img src={qrPath(room, join)} alt="" width={236} height={236} />
       <dl>
         <dt>{desk.gathering.word}</dt>
         <dd className="gather-word">{word}</dd>

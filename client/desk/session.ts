@@ -63,9 +63,9 @@ export async function restoreRoom(file: File): Promise<HttpAnswer<OpenedRoom> | 
   return postJson(ROUTES.restoreRoom, text);
 }
 
-const ofRoom = (route: string, word: string): string => `${route}?room=${encodeURIComponent(word)}`;
+const ofRoom = (route: string, room: string): string => `${route}?room=${encodeURIComponent(room)}`;
 /** `address` is in it so that another code is fetched when the desk has chosen another address. */
-export const qrPath = (word: string, address: string): string =>
-  `${ofRoom(ROUTES.qr, word)}&for=${encodeURIComponent(address)}`;
+export const qrPath = (room: string, address: string): string =>
+  `${ofRoom(ROUTES.qr, room)}&for=${encodeURIComponent(address)}`;
 export const resultsPath = (word: string): string => ofRoom(ROUTES.resultsCsv, word);
 export const roomFilePath = (word: string): string => ofRoom(ROUTES.roomFile, word);

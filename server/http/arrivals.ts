@@ -1,12 +1,12 @@
 import { networkInterfaces } from 'node:os';
 import type { Request } from 'express';
 import type { Arrivals, CheckReport } from '../../shared/wire/protocol.ts';
-
-const LOOPBACK = /^(::1|(::ffff:)?127(\.\d+){3})$/;
+import { isLoopback } from '../seats/address.ts';
 
 function isThisMachine(request: Request): boolean {
-  const from = (request.socket.remoteAddress ?? '').replace(/^::ffff:/, '');
-  if (LOOPBACK.test(from)) return true;
+  const { remoteAddress } = request.socket;
+  if (isLoopback(remoteAddress)) return true;
+  const from = remoteAddress?.replace(/^::ffff:/, '');
   return Object.values(networkInterfaces()).some((list) => list?.some(({ address }) => address === from));
 }
 

@@ -15,7 +15,7 @@ const load = randomBytes(LOAD_BYTES);
 /** How tablets get in, whether they do, and how fast. */
 export function gettingIn(parts: HttpParts): Router {
   const router = Router();
-  const { addresses, rooms, now } = parts;
+  const { addresses, now } = parts;
   const book = new ArrivalBook(now);
   router.get(['/', ROUTES.joinByLink, ROUTES.checkPage], (request, _, next) => {
     book.visited(request);
@@ -36,9 +36,10 @@ export function gettingIn(parts: HttpParts): Router {
   );
 
   router.get(ROUTES.qr, async (request, response) => {
-    const open = await roomAsked(rooms, request);
-    if (!open) return refuse(response, { code: 'unknown-room' });
-    const link = `${addresses.now().join}${ROUTES.joinByLink}?word=${open.room.state.word}`;
+    const open = await roomAsked(parts, request);
+    if (!open.allowed) return refuse(response, { code: 'too-fast' });
+    if (!open.found) return refuse(response, { code: 'unknown-room' });
+    const link = `${addresses.now().join}${ROUTES.joinByLink}?word=${open.found.room.state.word}`;
     response.type('svg').set('Cache-Control', 'no-cache');
     response.send(await qrToString(link, { type: 'svg', margin: 2, errorCorrectionLevel: 'M' }));
   });

@@ -1,14 +1,14 @@
 import { type Request, Router } from 'express';
 import { ROUTES } from '../../shared/wire/protocol.ts';
+import { isLoopback } from '../seats/address.ts';
 import { carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 const UNAVAILABLE = 503;
-const LOOPBACK = /^(::1|(::ffff:)?127(\.\d+){3})$/;
 
 /** Asked on the machine itself, and not passed on by a balancer that runs there. */
 const isFromHere = (request: Request): boolean =>
-  LOOPBACK.test(request.socket.remoteAddress ?? '') &&
+  isLoopback(request.socket.remoteAddress) &&
   request.headers.forwarded === undefined &&
   request.headers['x-forwarded-for'] === undefined;
 

@@ -7,7 +7,8 @@ import type { Rooms } from '../rooms/rooms.ts';
 import type { Accesses } from '../seats/access.ts';
 import type { AddressOf } from '../seats/address.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
-import type { RateLimits } from '../seats/rates.ts';
+import type { Guess, RateLimits } from '../seats/rates.ts';
+import { roomNamed } from '../seats/room-named.ts';
 
 export interface HttpParts {
   readonly rooms: Rooms;
@@ -47,9 +48,9 @@ const textOf = (value: unknown): string | undefined => (typeof value === 'string
 /** A parameter of the address, where it is there once. */
 export const asked = (request: Request, name: string): string | undefined => textOf(request.query[name]);
 
-/** The room that the address names by word or id, or the newest one. */
-export async function roomAsked(rooms: Rooms, request: Request): Promise<OpenRoom | undefined> {
+/** The room that the address names by id or word, or the newest one. */
+export async function roomAsked(parts: HttpParts, request: Request): Promise<Guess<OpenRoom>> {
   const room = asked(request, 'room');
-  if (room === undefined) return rooms.newest();
-  return (await rooms.byId(room)) ?? (await rooms.byWord(room));
+  if (room !== undefined) return roomNamed(parts, room, parts.addressOf(request));
+  return { allowed: true, found: await parts.rooms.newest() };
 }

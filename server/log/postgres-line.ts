@@ -123,9 +123,7 @@ export class PostgresLine implements Neighbours {
   }
 
   #send(): void {
-    this.#sending ??= this.#sendAll().finally(() => {
-      this.#sending = null;
-    });
+    this.#sending ??= this.#sendAll();
   }
 
   async #sendAll(): Promise<void> {
@@ -134,7 +132,11 @@ export class PostgresLine implements Neighbours {
     for (;;) {
       const channel = this.#waiting.wake.size > 0 ? 'wake' : 'newest';
       const waiting = this.#waiting[channel];
-      if (waiting.size === 0 || !this.#line || !this.#stands) return;
+      if (waiting.size === 0 || !this.#line || !this.#stands) {
+        // Now, not a moment later: what is told in between would wait for the next news.
+        this.#sending = null;
+        return;
+      }
       const [message, taken] = messageOf(this.#id, waiting);
       for (const [key] of taken) waiting.delete(key);
       if (await this.#notify(this.#line, channel, message)) continue;

@@ -3,6 +3,11 @@ import type { IncomingMessage } from 'node:http';
 const MAPPED = /^::ffff:(\d+\.\d+\.\d+\.\d+)$/i;
 const SUBNET_GROUPS = 4;
 
+const LOOPBACK = /^(::1|(::ffff:)?127(\.\d+){3})$/;
+
+/** Whether a connection came from this machine itself. */
+export const isLoopback = (address: string | undefined): boolean => LOOPBACK.test(address ?? '');
+
 /** The subnet (64 bits) of an IPv6 address, inside which one device may have as many addresses as it likes. */
 function subnetOf(address: string): string {
   const [front = '', back] = address.split('%')[0]!.toLowerCase().split('::');

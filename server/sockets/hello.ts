@@ -4,6 +4,9 @@ import type { Hello, Welcome, WireRefusal } from '../../shared/wire/protocol.ts'
 import type { OpenRoom } from '../rooms/outlet.ts';
 import type { Rooms } from '../rooms/rooms.ts';
 import type { Accesses } from '../seats/access.ts';
+import type { AddressOf } from '../seats/address.ts';
+import type { RateLimits } from '../seats/rates.ts';
+import { roomNamed } from '../seats/room-named.ts';
 import type { Session, Sessions } from './session.ts';
 
 /** A page that has missed more than this gets the whole state, which is smaller. */
@@ -19,14 +22,22 @@ export type Found =
     }
   | { readonly ok: false; readonly refusal: WireRefusal };
 
-const refused = (code: 'no-seat' | 'seat-freed' | 'unknown-room'): Found => ({
+export interface FindParts {
+  readonly rooms: Rooms;
+  readonly accesses: Accesses;
+  readonly rates: RateLimits;
+  readonly addressOf: AddressOf;
+}
+
+const refused = (code: 'no-seat' | 'seat-freed' | 'unknown-room' | 'too-fast'): Found => ({
   ok: false,
   refusal: { code },
 });
 
 /** Which seat a page means and whether its browser may sit there. */
-export async function findSeat(session: Session, rooms: Rooms, accesses: Accesses): Promise<Found> {
+export async function findSeat(session: Session, parts: FindParts): Promise<Found> {
   const { page, room } = session.shake;
+  const { rooms, accesses } = parts;
   if (page === 'tablet') {
     const seat = await rooms.seat(session.carried.teamToken);
     const open = seat && (await rooms.byId(seat.room));
@@ -35,8 +46,12 @@ export async function findSeat(session: Session, rooms: Rooms, accesses: Accesse
     const rests = open.room.state.teams.some((team) => team.id === seat.team && team.seatFree);
     return rests ? refused('seat-freed') : { ok: true, open, seat: { role: 'team', team: seat.team } };
   }
-  const open =
-    room === null ? await rooms.newest() : ((await rooms.byId(room)) ?? (await rooms.byWord(room)));
+  const asked =
+    room === null
+      ? { allowed: true as const, found: await rooms.newest() }
+      : await roomNamed(parts, room, parts.addressOf(session.socket.request));
+  if (!asked.allowed) return refused('too-fast');
+  const open = asked.found;
   if (open) await rooms.refresh(open);
   if (page === 'board') return open ? { ok: true, open, seat: { role: 'board' } } : refused('unknown-room');
   const access = await accesses.of(session.carried);

@@ -117,9 +117,8 @@ export class Talk {
   async #hello(session: Session, body: unknown, reply: Reply): Promise<void> {
     const hello = checkHello(body);
     if (!hello.ok) return reply(hello);
-    const { rooms, accesses, now } = this.#parts;
     if (!(await this.#mayGreet(session))) return reply(refused({ code: 'too-fast' }));
-    const found = await findSeat(session, rooms, accesses);
+    const found = await findSeat(session, this.#parts);
     if (!found.ok) {
       this.#sessions.stand(session, { kind: 'unseated' });
       return reply(found);
@@ -128,7 +127,7 @@ export class Talk {
       if (this.#sessions.isOutrun(session)) return reply(refused({ code: 'no-seat' }));
       if (found.open.room.ended) return reply(refused({ code: 'unknown-room' }));
       this.#sit(session, found);
-      reply(welcome(hello.value, found, this.#sessions, now()));
+      reply(welcome(hello.value, found, this.#sessions, this.#parts.now()));
     });
   }
 
@@ -161,11 +160,13 @@ export class Talk {
     const admitted = await this.#admit(session, 'command', () => checkCommand(body));
     if (!admitted.ok) return reply(admitted);
     const { open, seat, value } = admitted;
-    if (value.ask.kind === 'hand-in' && !(await this.#allows('handIn', open, seat))) {
+    const { kind } = value.ask;
+    const isHandIn = kind === 'hand-in' || kind === 'hand-in-answers';
+    if (isHandIn && !(await this.#allows('handIn', open, seat))) {
       return reply(refused({ code: 'too-fast' }));
     }
     const answer = await this.#parts.rooms.take(open.room, seat, value);
-    if (answer.ok) this.#parts.meter.took(value.ask.kind);
+    if (answer.ok) this.#parts.meter.took(kind);
     reply(answer);
   }
 

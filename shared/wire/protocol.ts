@@ -241,7 +241,7 @@ export const ROUTES = {
   check: '/api/check',
   /** GET: as many bytes as a tablet's page has, for measuring. */
   checkLoad: '/api/check/load',
-  /** GET ?room=WORD: the QR code that leads into the room, as SVG. */
+  /** GET ?room=ID or WORD: the QR code that leads into the room, as SVG. A wrong word counts as a guess. */
   qr: '/api/qr.svg',
   /** GET ?room=WORD by a desk: the results as a download. */
   resultsCsv: '/api/results.csv',

@@ -250,14 +250,17 @@ describe('a message that is wrong', () => {
     expect(codeOf(await board.ask('command', envelope({ kind: 'end-building' })))).toBe('not-for-this-seat');
   });
 
-  it('more drawings in a minute than a team can draw are refused', async () => {
+  it.each([
+    ['drawings', (i: number) => handIn(lineDesign(100 + i)), 'accepted'],
+    ['answers', () => envelope({ kind: 'hand-in-answers', round: 0, answers: null }), 'bad-form'],
+  ])('more %s in a minute than a team can make are refused', async (_, message, before) => {
     const codes: string[] = [];
     const { desk: other, tablet: eager } = await buildingRoom(server);
     for (let i = 0; i <= LIMITS.handInsPerMinute; i++) {
       await pace();
-      codes.push(codeOf(await eager.ask('command', handIn(lineDesign(100 + i)))));
+      codes.push(codeOf(await eager.ask('command', message(i))));
     }
-    expect([...new Set(codes), codes.at(-1)]).toEqual(['accepted', 'too-fast', 'too-fast']);
+    expect([...new Set(codes), codes.at(-1)]).toEqual([before, 'too-fast', 'too-fast']);
     other.close();
     eager.close();
   });

@@ -19,9 +19,10 @@ const TYPOS = 5;
 
 let server: TestServer;
 let word: string;
+let room: string;
 beforeEach(async () => {
   server = await testServer({ judging: quickJudging });
-  ({ word } = await openRoom(server.url, await ownerCookie(server)));
+  ({ room, word } = await openRoom(server.url, await ownerCookie(server)));
 });
 afterEach(() => server.end());
 
@@ -59,6 +60,28 @@ describe('joining by word', () => {
     const page = new Page(server.url, 'tablet', cookie.split(';')[0]);
     expect(codeOf(await page.hello())).toBe('accepted');
     page.close();
+  });
+});
+
+describe('other ways to try words', () => {
+  const picture = async (room: string) => (await fetch(`${server.url}${ROUTES.qr}?room=${room}`)).status;
+
+  it('the QR code of wrong words counts too, and the one by the room’s id goes on', async () => {
+    expect(await picture('an-erased-id')).toBe(404);
+    for (let i = 0; i < TABLETS * TYPOS; i++) expect(await picture(`nowhere-${i}`)).toBe(404);
+    expect([await picture('nowhere-999'), await picture(word), await join(word)]).toEqual([429, 429, 429]);
+    expect(await picture(room)).toBe(200);
+  });
+
+  it('boards of wrong words count too, and the one by the room’s id goes on', async () => {
+    for (let i = 1; i < TABLETS * TYPOS; i++) await wrong(i);
+    const codes: string[] = [];
+    for (const name of ['nowhere-0', 'nowhere-999', word, room]) {
+      const page = new Page(server.url, 'board', '', name);
+      codes.push(codeOf(await page.hello()));
+      page.close();
+    }
+    expect(codes).toEqual(['unknown-room', 'too-fast', 'too-fast', 'accepted']);
   });
 });
 
