@@ -20,11 +20,12 @@ export interface Shelf {
   drop(id: CommandId): void;
 }
 
-/** A handed-in drawing is kept until it is answered; a button pressed long ago means nothing any more. */
+/** What a team has handed in is kept until it is answered; a button pressed long ago means nothing any more. */
+const HANDED_IN: readonly ClientAsk['kind'][] = ['hand-in', 'hand-in-answers'];
 const KEPT_AFTER_RELOAD_MS = 30_000;
 
 const stillMeant = (pending: Pending, now: number): boolean =>
-  pending.ask.kind === 'hand-in' || now - pending.at < KEPT_AFTER_RELOAD_MS;
+  HANDED_IN.includes(pending.ask.kind) || now - pending.at < KEPT_AFTER_RELOAD_MS;
 
 /** Keeps each command under a key of its own, so that two tabs don't overwrite one another's. */
 export function browserShelf(page: string, now: number, storage: Storage = window.localStorage): Shelf {

@@ -19,6 +19,7 @@ function storage(most = Number.POSITIVE_INFINITY): Storage {
 }
 
 const HAND_IN = { kind: 'hand-in', round: 0, design: {} } as const;
+const ANSWERS = { kind: 'hand-in-answers', round: 0, answers: {} } as const;
 
 describe('browserShelf', () => {
   it('gives back what was put on it, oldest first, and not what was dropped', () => {
@@ -35,14 +36,15 @@ describe('browserShelf', () => {
     ).toEqual(['a', 'b']);
   });
 
-  it('keeps a handed-in drawing for as long as it takes, a pressed button for half a minute', () => {
+  it('keeps a handed-in drawing or answers for as long as it takes, a pressed button for half a minute', () => {
     const place = storage();
     const shelf = browserShelf('tablet', 0, place);
     shelf.put(pending('press'));
     shelf.put(pending('drawing', { ask: HAND_IN }));
+    shelf.put(pending('answers', { ask: ANSWERS }));
     const later = browserShelf('tablet', 3_600_000, place);
-    expect(later.load().map((p) => p.id)).toEqual(['drawing']);
-    expect(Object.keys(place)).toHaveLength(1);
+    expect(later.load().map((p) => p.id)).toEqual(['drawing', 'answers']);
+    expect(Object.keys(place)).toHaveLength(2);
   });
 
   it('pages keep theirs apart', () => {
