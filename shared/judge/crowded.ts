@@ -45,12 +45,13 @@ function meetMoreOften(lines: readonly Line[]): boolean {
     pathOf(line).pieces.map((shape, place): LaidPiece => ({ shape, line: i, place })),
   );
   const index = pieceIndex(pieces.map((piece) => piece.shape));
+  const ends = endCounts(pieces);
   let meetings = 0;
   let pairs = 0;
   for (const [i, piece] of pieces.entries()) {
     for (const j of index.within(piece.shape.box)) {
       const other = pieces[j]!;
-      if (j <= i || isNext(piece, other)) continue;
+      if (j <= i || goesOn(piece, other, ends)) continue;
       meetings += pieceIntersections(piece.shape, other.shape).length;
       if (++pairs > CROWD_LIMITS.pairs || meetings > CROWD_LIMITS.meetings) return true;
     }
@@ -58,5 +59,18 @@ function meetMoreOften(lines: readonly Line[]): boolean {
   return false;
 }
 
-/** Pieces that follow one another share their ends. */
-const isNext = (a: LaidPiece, b: LaidPiece): boolean => a.line === b.line && b.place === a.place + 1;
+const endsOf = ({ shape: { from, to } }: LaidPiece): string[] => [from, to].map(({ x, y }) => `${x} ${y}`);
+
+/** How many pieces end in each place in which any does. */
+function endCounts(pieces: readonly LaidPiece[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const end of pieces.flatMap(endsOf)) counts.set(end, (counts.get(end) ?? 0) + 1);
+  return counts;
+}
+
+/** Whether one piece goes on where the other ends, in one stroke or in two: that is no meeting. */
+function goesOn(a: LaidPiece, b: LaidPiece, ends: ReadonlyMap<string, number>): boolean {
+  if (a.line === b.line && b.place === a.place + 1) return true;
+  const others = endsOf(b);
+  return endsOf(a).some((end) => ends.get(end) === 2 && others.includes(end));
+}

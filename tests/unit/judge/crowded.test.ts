@@ -133,4 +133,13 @@ describe('the largest drawings that the schema accepts', () => {
   it('of 500 tiny pieces on one line is one that is driven', () => {
     expect(judged([zigzag(500, [9000, 9001], [9000, 9500])]).refusal).toBeUndefined();
   });
+
+  it('of 150 strokes end to end, back to the first, is no more refused than in one stroke', () => {
+    const corner = (i: number): Place => {
+      const along = Math.min(i % 150, 150 - (i % 150));
+      return [9000 + 20 * along, i % 150 < 75 ? 9000 : 9000 + 10 * along];
+    };
+    const strokes = lines(150, (i) => line(`s${i}`, [corner(i), corner(i + 1)]));
+    expect(judged(strokes).refusal).toBeUndefined();
+  });
 });
