@@ -4,7 +4,7 @@ import type { DeskAccess } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, LinkForm, LinkIdForm, SeatForm } from '../../shared/wire/schemas.ts';
 import type { Access } from '../seats/access.ts';
-import type { Link } from '../seats/links.ts';
+import type { Changed, Link } from '../seats/links.ts';
 import { forDesk, forOpener, managedRoom } from './desks.ts';
 import { carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -57,19 +57,20 @@ export function linksApi(parts: HttpParts): Router {
     }),
   );
 
-  const changing = (change: (id: string) => Promise<boolean>) =>
+  const changing = (change: (id: string) => Promise<Changed>) =>
     forOpener(parts, async (request, response, access) => {
       const form = checkForm(LinkIdForm, request.body);
       if (!form.ok) return refuse(response, form.refusal);
       const link = await links.byId(form.value.id);
-      const done = link && (await mayHandle(parts, access, link)) && (await change(link.id));
-      if (!done) return refuse(response, { code: 'unknown-link' });
+      const changed = link && (await mayHandle(parts, access, link)) && (await change(link.id));
+      if (changed === 'full') return refuse(response, { code: 'store-full' });
+      if (changed !== 'done') return refuse(response, { code: 'unknown-link' });
       response.status(204).end();
     });
   const revoke = async (id: string) => {
-    await links.revoke(id);
-    parts.rooms.revoked(id);
-    return true;
+    const changed = await links.revoke(id);
+    if (changed === 'done') parts.rooms.revoked(id);
+    return changed;
   };
   router.post(ROUTES.revokeLink, changing(revoke));
   router.post(

@@ -45,6 +45,9 @@ const deskKey = (room: RoomId) => `desk-of ${room}`;
 
 export type Made<T> = { readonly ok: true; readonly value: T } | { readonly ok: false };
 
+/** `full`: the store has no space, and the link is as it was. */
+export type Changed = 'done' | 'full' | 'too-late';
+
 export class Links {
   readonly #values: Values;
   readonly #now: () => Millis;
@@ -93,20 +96,20 @@ export class Links {
   }
 
   /** Ends a link at once. Within ten seconds it can be given back; then its hash is forgotten too. */
-  async revoke(id: string): Promise<void> {
+  async revoke(id: string): Promise<Changed> {
+    let changed: Changed = 'done';
     for (const { key, link } of await this.#all()) {
       if (!this.#isKept(link)) await this.#values.dropValue(key);
       if (link.id !== id || link.revokedAt !== null) continue;
-      await this.#values.setValue(key, JSON.stringify({ ...link, revokedAt: this.#now() }));
+      changed = await this.#values.setValue(key, JSON.stringify({ ...link, revokedAt: this.#now() }));
     }
+    return changed;
   }
 
-  /** Whether there was still something to give back. */
-  async giveBack(id: string): Promise<boolean> {
+  async giveBack(id: string): Promise<Changed> {
     const found = (await this.#all()).find(({ link }) => link.id === id);
-    if (!found || !this.#isKept(found.link)) return false;
-    await this.#values.setValue(found.key, JSON.stringify({ ...found.link, revokedAt: null }));
-    return true;
+    if (!found || !this.#isKept(found.link)) return 'too-late';
+    return this.#values.setValue(found.key, JSON.stringify({ ...found.link, revokedAt: null }));
   }
 
   /** Whose room it is: the desk link that it was opened with; null is the owner's own. */

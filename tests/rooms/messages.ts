@@ -109,6 +109,9 @@ const socketMessage: fc.Arbitrary<SocketMessage> = fc.oneof(
 
 const PATHS = [
   ...Object.values(ROUTES),
+  '/api/print/sheet.pdf',
+  '/api/print/drawing.svg',
+  '/api/print/__proto__.pdf',
   '/',
   '/desk',
   '/board',
@@ -120,7 +123,7 @@ const query = fc.oneof(
   fc.constant(''),
   fc
     .record({
-      name: fc.constantFrom('room', 'word', 'key', '__proto__'),
+      name: fc.constantFrom('room', 'word', 'key', 'team', 'entry', 'page', '__proto__'),
       value: fc.oneof(known, fc.string()),
     })
     .map(({ name, value }) => `?${name}=${encodeURIComponent(value)}`),

@@ -46,6 +46,20 @@ describe('links', () => {
     expect(JSON.stringify(await log.values(''))).not.toContain(token);
   });
 
+  it('that a full store cannot change stay as they were, and say so', async () => {
+    const { log, links: own } = links();
+    const made = await own.make({ kind: 'desk', room: null });
+    const { token, link } = made.ok ? made.value : { token: '', link: null };
+    const space = log.setValue;
+    log.setValue = async () => 'full';
+    expect(await own.revoke(link?.id ?? '')).toBe('full');
+    expect(await own.find(token)).toEqual(link);
+    log.setValue = space;
+    expect(await own.revoke(link?.id ?? '')).toBe('done');
+    log.setValue = async () => 'full';
+    expect(await own.giveBack(link?.id ?? '')).toBe('full');
+  });
+
   it('that were revoked leave the store with the next one that is', async () => {
     const { log, links: own, pass } = links();
     const ids: string[] = [];
@@ -57,8 +71,8 @@ describe('links', () => {
     pass(20_000);
     await own.revoke(ids[1] ?? '');
     expect((await log.values('link ')).length).toBe(1);
-    expect(await own.giveBack(ids[0] ?? '')).toBe(false);
-    expect(await own.giveBack(ids[1] ?? '')).toBe(true);
+    expect(await own.giveBack(ids[0] ?? '')).toBe('too-late');
+    expect(await own.giveBack(ids[1] ?? '')).toBe('done');
   });
 
   it('of a store that is full are not made', async () => {
