@@ -90,14 +90,15 @@ function roadFrom(track: Track, kit: Kit, first: number): Road {
     length += edge.length;
     const node = track.nodes[edge.to]!;
     const on = node.arms.find((arm) => arm.edge !== twin(edge.index));
-    const rest = { parts, length, node: node.index, ...along(track, kit, parts) };
-    if (!goesOver(node, kit) || !on) {
-      const end = endOf(node);
-      const { width } = track.lines[edge.line]!.line;
-      return { ...rest, end, reach: end === 'end' ? length + pastEnd(width, kit) : length };
+    const goesOn = on && goesOver(node, kit);
+    if (goesOn && !parts.some((part) => part.edge === on.edge)) {
+      edge = track.edges[on.edge]!;
+      continue;
     }
-    if (parts.some((part) => part.edge === on.edge)) return { ...rest, end: 'round', reach: length };
-    edge = track.edges[on.edge]!;
+    const end = goesOn ? 'round' : endOf(node);
+    const { width } = track.lines[edge.line]!.line;
+    const reach = end === 'end' ? length + pastEnd(width, kit) : length;
+    return { parts, length, reach, end, node: node.index, ...along(track, kit, parts) };
   }
 }
 
