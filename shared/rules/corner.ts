@@ -1,7 +1,6 @@
 import { degrees, sin } from '../geometry/exact-math.ts';
-import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, Rad } from '../geometry/units.ts';
-import { cornerAngle } from '../track/arms.ts';
+import { cornerAngle, roundingOfAngle } from '../track/arms.ts';
 import type { TrackNode } from '../track/track.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
 import { findingAt, pointPlace } from './findings.ts';
@@ -19,16 +18,10 @@ export const corner: Rule = {
 const hasOwnLine = ({ track }: RuleView, node: TrackNode): boolean =>
   node.arms.some((arm) => !track.lines[track.edges[arm.edge]!.line]!.line.given);
 
-/** What rounding the ends of the shorter leg to the file form can do to an angle. */
-function roundingOf({ track }: RuleView, node: TrackNode): Rad {
-  const legs = node.arms.map((arm) => track.edges[arm.edge]!.bends[0]!.to);
-  return (2 * TOLERANCE.step) / Math.min(...legs);
-}
-
 function checkCorner(view: RuleView, node: TrackNode): Draft[] {
   const { untidyBelow, mayStopBelow } = view.kit.rules.corner;
   const angle = cornerAngle(node);
-  const slack = roundingOf(view, node);
+  const slack = roundingOfAngle(view.track, node.arms);
   if (angle >= untidyBelow - slack) return [];
   const finding = findingAt('R-corner', pointPlace(node.at), {
     severity: angle < mayStopBelow - slack ? 'may-stop' : 'untidy',

@@ -1,7 +1,6 @@
 import { degrees } from '../geometry/exact-math.ts';
-import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Rad } from '../geometry/units.ts';
-import { angleBetween } from '../track/arms.ts';
+import { angleBetween, roundingOfAngle } from '../track/arms.ts';
 import type { Arm, TrackNode } from '../track/track.ts';
 import type { Draft, Rule, RuleView } from './context.ts';
 import { findingAt, pointPlace } from './findings.ts';
@@ -35,14 +34,10 @@ function narrowest(view: RuleView, { arms }: TrackNode): Pair | undefined {
   return least;
 }
 
-/** What rounding the ends of the shorter arm to the file form can do to the angle. */
-const roundingOf = ({ track }: RuleView, { arms }: Pair): Rad =>
-  (2 * TOLERANCE.step) / Math.min(...arms.map((arm) => track.edges[arm.edge]!.bends[0]!.to));
-
 function checkNode(view: RuleView, node: TrackNode): Draft[] {
   const { corner, junction } = view.kit.rules;
   const pair = narrowest(view, node);
-  const slack = pair ? roundingOf(view, pair) : 0;
+  const slack = pair ? roundingOfAngle(view.track, pair.arms) : 0;
   if (!pair || pair.angle >= junction.armsApart - slack) return [];
   const finding = findingAt('R-junction-angle', pointPlace(node.at), {
     // Two arms as narrow as a corner that looks like a junction are one wide line to the sensors.

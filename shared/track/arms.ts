@@ -82,3 +82,7 @@ export function cornerAngle(node: TrackNode): Rad {
   if (!a || !b) throw new RangeError('a corner has two arms');
   return angleBetween(a, b);
 }
+
+/** What rounding the ends of the shortest of these arms to the file form can do to an angle between them. */
+export const roundingOfAngle = ({ edges }: Track, arms: readonly Arm[]): Rad =>
+  (2 * TOLERANCE.step) / Math.min(...arms.map((arm) => edges[arm.edge]!.bends[0]!.to));
