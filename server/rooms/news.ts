@@ -94,6 +94,7 @@ export class News implements NewsListener {
 
   readonly missed = (): void => {
     void this.#guarded('catching up', async () => {
+      await this.#parts.outlet().checkLinks();
       await this.#parts.rooms.hideErased();
       await this.#parts.rooms.lookForNewest();
       for (const id of this.rooms()) {

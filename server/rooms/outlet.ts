@@ -19,6 +19,8 @@ export interface Outlet {
   readonly hidden: (room: RoomId) => void;
   /** This link opens no desk any longer: those that sit by it are closed. */
   readonly revoked: (link: string) => void;
+  /** Links may have been revoked without a word: desks are looked at anew. */
+  readonly checkLinks: () => Promise<void>;
   /** A newest value of another process, for those here who may have it. */
   readonly latest: (open: OpenRoom, value: LatestDown) => void;
   /** A tablet of this team has sat down at another process: those here rest. */
@@ -32,6 +34,7 @@ export const NOBODY: Outlet = {
   opened: () => undefined,
   hidden: () => undefined,
   revoked: () => undefined,
+  checkLinks: async () => undefined,
   latest: () => undefined,
   rest: () => undefined,
   teamsIn: () => [],

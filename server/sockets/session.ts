@@ -90,9 +90,11 @@ export class Sessions {
     }
   }
 
-  /** Desks that sit here by a link. */
-  byLink(link: string): Session[] {
-    return [...this.#all].filter(({ standing }) => standing.kind === 'seated' && standing.link === link);
+  /** Desks that sit here by a link: by this one, or by any. */
+  byLink(link?: string): Session[] {
+    return [...this.#all].filter(
+      ({ standing: s }) => s.kind === 'seated' && s.link !== undefined && (link ?? s.link) === s.link,
+    );
   }
 
   /** Those have no seat from now on, and may ask for one: they are told to say hello again. */

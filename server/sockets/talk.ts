@@ -129,6 +129,12 @@ export class Talk {
       this.#sit(session, found);
       reply(welcome(hello.value, found, this.#sessions, this.#parts.now()));
     });
+    // The link may have been revoked between the look at it and sitting down, when it closed nothing yet.
+    if (found.link !== undefined) await this.#checkLink(session);
+  }
+
+  async #checkLink({ socket, carried }: Session): Promise<void> {
+    if ((await this.#parts.accesses.of(carried)).kind === 'none') socket.disconnect(true);
   }
 
   /** By seat, not by connection: a page may connect anew as often as it likes. Boards have no seat. */
@@ -248,6 +254,9 @@ export class Talk {
     hidden: (room) => this.#sessions.unseat(this.#sessions.inRoom(room)),
     revoked: (link) => {
       for (const { socket } of this.#sessions.byLink(link)) socket.disconnect(true);
+    },
+    checkLinks: async () => {
+      for (const session of this.#sessions.byLink()) await this.#checkLink(session);
     },
     latest: (open, value) => this.#show(open, value),
     rest: ({ room }, team, tab) => {

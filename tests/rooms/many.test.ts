@@ -1,13 +1,17 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Append, type Appended, StoreAway } from '../../server/log/event-log.ts';
 import { MemoryLog } from '../../server/log/memory.ts';
+import type { MadeLink } from '../../shared/wire/desks.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
+  cookiesOf,
   joinCookie,
   lineDesign,
   openRoom,
   ownerCookie,
-  type Page,
+  Page,
+  post,
   quickJudging,
   seated,
   seqOf,
@@ -153,6 +157,28 @@ describe('two processes on one store', () => {
     ends[1]!.mend();
     await board.reaches(seq);
     expect(board.state?.lookHere).toBe(true);
+  });
+});
+
+describe('a link that is revoked at one process', () => {
+  it.each([['at once'], ['when the line is mended']])('closes its desk at the other one %s', async (when) => {
+    const made = (await (
+      await post(servers[0]!.url + ROUTES.links, { kind: 'room', room }, owner)
+    ).json()) as MadeLink;
+    const { pathname, search } = new URL(made.address);
+    const cookie = cookiesOf(await fetch(servers[1]!.url + pathname + search, { redirect: 'manual' }));
+    const desk = new Page(servers[1]!.url, 'desk', cookie, room);
+    pages.push(desk);
+    expect(codeOf(await desk.hello())).toBe('accepted');
+    const closed = new Promise((resolve) => desk.socket.once('disconnect', resolve));
+    if (when !== 'at once') ends[1]!.cut();
+    await post(servers[0]!.url + ROUTES.revokeLink, { id: made.link.id }, owner);
+    if (when !== 'at once') {
+      // What was told is lost; the desk sits there still.
+      expect(codeOf(await desk.command({ kind: 'look-here', on: true }))).toBe('accepted');
+      ends[1]!.mend();
+    }
+    expect(await closed).toBe('io server disconnect');
   });
 });
 
