@@ -166,6 +166,9 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   try {
     http.listen(config.port, config.host);
     await once(http, 'listening');
+    addresses.listenAt((http.address() as AddressInfo).port);
+    await rooms.start();
+    await erasing.start();
   } catch (error) {
     await close();
     throw error;
@@ -174,9 +177,6 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const url = `${scheme}://localhost:${port}`;
   // A certificate is for a name, which this machine's own is not.
   const here = tls && publicUrl ? addresses.now().join : url;
-  addresses.listenAt(port);
-  await rooms.start();
-  await erasing.start();
   logger.info({ port }, 'listening');
   return {
     url,

@@ -11,7 +11,7 @@ import { type HandIn, handedIn } from './handed-in.ts';
 import type { LiveRoom } from './live-room.ts';
 import { OpenRooms } from './open-rooms.ts';
 import type { OpenRoom } from './outlet.ts';
-import { newWord, wordTyped } from './words.ts';
+import { isRoomWord, newWord, wordTyped } from './words.ts';
 
 export type Opened =
   | { readonly ok: true; readonly room: string; readonly word: string }
@@ -60,11 +60,12 @@ export class Rooms extends OpenRooms {
     });
   }
 
-  /** Opens a room with the given past, under its own word where that is free. */
+  /** Opens a room with the given past, under its own word where that is free and one of ours. */
   async begin(beginning: Beginning): Promise<Opened> {
     const others = (await this.parts.log.rooms()).length;
+    const own = beginning.word !== null && isRoomWord(beginning.word) ? beginning.word : null;
     for (let tried = 0; tried < MOST_WORDS_TRIED; tried++) {
-      const word = tried === 0 && beginning.word !== null ? beginning.word : newWord(others);
+      const word = tried === 0 && own !== null ? own : newWord(others);
       const id = nanoid(12);
       const record = { id, word, openedAt: this.parts.now() };
       const { documents } = beginning;

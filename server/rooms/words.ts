@@ -27,6 +27,12 @@ export function newWord(rooms: number): string {
   return `${WORDS[randomInt(WORDS.length)]}-${randomInt(first, 10 * first)}`;
 }
 
+/** Whether a room that comes in a file may keep its word: one of ours, never a seat's code or a guess at first try. */
+export function isRoomWord(word: string): boolean {
+  const [name = '', number = ''] = word.split('-');
+  return WORDS.includes(name) && Number(number) >= 10 ** (DIGITS.least - 1);
+}
+
 /** What a link is called: a plain word, so that nobody types a name. */
 export const linkWord = (): string => WORDS[randomInt(WORDS.length)]!;
 

@@ -7,7 +7,7 @@ import {
   storedDocument,
   withoutTeachersPart,
 } from '../../../server/rooms/documents.ts';
-import { newWord, wordTyped } from '../../../server/rooms/words.ts';
+import { isRoomWord, newWord, wordTyped } from '../../../server/rooms/words.ts';
 import '../../seed.ts';
 
 /** The same value with the keys of every object in the opposite order. */
@@ -71,6 +71,11 @@ describe('room words', () => {
     const words = Array.from({ length: 200 }, () => newWord(0));
     expect(words.filter((word) => !/^[a-z]{3,11}-[1-9]\d$/.test(word))).toEqual([]);
     expect(new Set(words).size).toBeGreaterThan(150);
+  });
+
+  it('of a room file are kept where they could be ours', () => {
+    const words = ['plum-42', 'plum-4821', 'plum-4', 'bell-4821', 'a-1', 'plum', 'constructor-42'];
+    expect(words.filter(isRoomWord)).toEqual(['plum-42', 'plum-4821']);
   });
 
   it.each([['plum-42'], ['PLUM-42'], [' plum 42 '], ['plum42'], ['Plum – 42'], ['plum_42']])(
