@@ -210,6 +210,7 @@ describe('a server that is started anew', () => {
       room = await Classroom.gather();
       for (const phase of PHASES) {
         await NEXT[phase]();
+        await room.agree();
         const before = room.desk.link.state().room;
         await room.restart(how);
         await until('the desk', () => room.desk.link.state().status.kind === 'live');
