@@ -42,7 +42,8 @@ export class EntryJudge {
 
   /** Call after every change of a room with the events of this process, and when it has been loaded. */
   look(room: LiveRoom, own: readonly RoomEvent[] = []): void {
-    if (this.#closed.signal.aborted) return;
+    // A room that is to be erased takes no verdict: trying on would never end.
+    if (this.#closed.signal.aborted || room.ended) return;
     const { id, entries } = room.state;
     for (const { fact } of own) {
       if (fact?.kind === 'handed-in' || fact?.kind === 'judging-again') this.#mine.add(`${id} ${fact.entry}`);
