@@ -1,16 +1,12 @@
-import { Send } from 'lucide-react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
-import { Button } from '../../parts/button.tsx';
-import { Dialog } from '../../parts/dialog.tsx';
 import { GoalRows } from '../../parts/goal-rows.tsx';
-import { Icon } from '../../parts/icon.tsx';
 import { useJudged } from '../../parts/judging.ts';
 import { Miniature } from '../../parts/miniature.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import type { DrawingSession } from '../build/session.ts';
 import { useSessionState } from '../build/use-session.ts';
-import './handing.css';
+import { HandInFrame } from './hand-in-frame.tsx';
 
 export interface HandInDialogProps {
   readonly open: boolean;
@@ -30,23 +26,7 @@ export function HandInDialog({ open, challenge, session, late, onClose, onYes }:
   const empty = lines.length + marks.length === 0;
   const allMust = challenge.goals.every((goal) => goal.must);
   return (
-    <Dialog
-      open={open}
-      title={handing.title}
-      closeWord={handing.no}
-      onClose={onClose}
-      foot={
-        <Button
-          look="primary"
-          className="big-foot"
-          icon={<Icon of={Send} size={24} />}
-          disabled={empty}
-          onClick={onYes}
-        >
-          {handing.yes}
-        </Button>
-      }
-    >
+    <HandInFrame open={open} title={handing.title} empty={empty} onClose={onClose} onYes={onYes}>
       <div className="handing">
         <Miniature sheet={challenge.sheet} kit={challenge.kit} drawing={design.drawing} />
         <div className="handing-words">
@@ -68,6 +48,6 @@ export function HandInDialog({ open, challenge, session, late, onClose, onYes }:
           <p className="quiet-words">{handing.best}</p>
         </div>
       </div>
-    </Dialog>
+    </HandInFrame>
   );
 }

@@ -1,12 +1,9 @@
-import { Send } from 'lucide-react';
 import type { Answers } from '../../../shared/documents/answers.ts';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { AnswerRows } from '../../parts/answer-rows.tsx';
-import { Button } from '../../parts/button.tsx';
-import { Dialog } from '../../parts/dialog.tsx';
-import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { HandInFrame } from '../handing/hand-in-frame.tsx';
 
 export interface HandInAnswersProps {
   readonly open: boolean;
@@ -22,23 +19,7 @@ export function HandInAnswers({ open, challenge, answers, late, onClose, onYes }
   const { handing, predicting } = useWords().tablet;
   const empty = answers.answers.length === 0;
   return (
-    <Dialog
-      open={open}
-      title={predicting.handInTitle}
-      closeWord={handing.no}
-      onClose={onClose}
-      foot={
-        <Button
-          look="primary"
-          className="big-foot"
-          icon={<Icon of={Send} size={24} />}
-          disabled={empty}
-          onClick={onYes}
-        >
-          {handing.yes}
-        </Button>
-      }
-    >
+    <HandInFrame open={open} title={predicting.handInTitle} empty={empty} onClose={onClose} onYes={onYes}>
       <div className="handing-words">
         <p>{predicting.scored}</p>
         {empty && <Notice>{predicting.empty}</Notice>}
@@ -46,6 +27,6 @@ export function HandInAnswers({ open, challenge, answers, late, onClose, onYes }
         {late && <Notice tone="caution">{handing.late}</Notice>}
         <p className="quiet-words">{handing.best}</p>
       </div>
-    </Dialog>
+    </HandInFrame>
   );
 }
