@@ -5,9 +5,9 @@ import { useLinkState } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { BriefScene } from './brief-scene.tsx';
 import { BuildingScene } from './building-scene.tsx';
-import { FlipBack } from './flip-back.tsx';
 import { LookHere, NoRoom, Paused, Together } from './quiet-scenes.tsx';
 import { type Scene, sceneOf } from './scenes.ts';
+import { Signs } from './signs.tsx';
 import { BeforeStage, StageScene } from './stage-scene.tsx';
 import { StandingsScene } from './standings-scene.tsx';
 import { WallScene } from './wall-scene.tsx';
@@ -23,7 +23,7 @@ export function Board() {
         <SceneView scene={scene} room={room} />
       </main>
       <LinkSign />
-      <FlipBack />
+      <Signs />
     </div>
   );
 }

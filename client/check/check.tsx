@@ -3,6 +3,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { type CheckReport, ROUTES } from '../../shared/wire/protocol.ts';
 import { useAnnounce } from '../parts/announcer.tsx';
 import { Button } from '../parts/button.tsx';
+import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { postJson } from '../parts/http.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
@@ -37,6 +38,7 @@ export function CheckPage() {
         <img src="/mark.svg" alt="" width="72" height="72" />
         <h1>{check.title}</h1>
         <Found stand={stand} />
+        <DeviceSettingsButton className="device-corner" />
         {stand.kind !== 'measuring' && (
           <Button icon={<Icon of={RefreshCw} />} onClick={() => void run()}>
             {check.again}

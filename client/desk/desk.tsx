@@ -3,6 +3,7 @@ import { useEffect } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import { Button } from '../parts/button.tsx';
+import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused, refusalSentence } from '../parts/refusal.tsx';
@@ -56,6 +57,7 @@ function DeskWithoutRoom() {
         <p role="status">{words.desk.status.connecting} …</p>
       )}
       <Button onClick={() => goToRoom(null)}>{words.desk.toRooms}</Button>
+      <DeviceSettingsButton />
     </main>
   );
 }
@@ -127,6 +129,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
         onClick={() => goToRoom(null)}
       />
       <span className="desk-head-space" />
+      <DeviceSettingsButton shortcut="L" />
       <KeysHelp />
       <Button icon={<Icon of={Hand} />} shortcut="H" aria-pressed={room.lookHere} onClick={toggleLook}>
         {desk.lookHere}

@@ -1,6 +1,7 @@
 import { Keyboard } from 'lucide-react';
 import { useId } from 'react';
 import { Button } from '../parts/button.tsx';
+import { openDeviceSettings } from '../parts/device-settings-dialog.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -10,10 +11,10 @@ import './keys-help.css';
 
 /** The list of keys, with the switch that turns them off. */
 export function KeysHelp() {
-  const { desk } = useWords();
+  const { desk, device } = useWords();
   const { keys } = desk;
   const { helpOpen, setHelp, keysOn, setKeys } = useDesk();
-  useKeys({ '?': () => setHelp(true) }, keysOn);
+  useKeys({ '?': () => setHelp(true), l: openDeviceSettings }, keysOn);
   const switchId = useId();
   const groups = [
     {
@@ -28,6 +29,7 @@ export function KeysHelp() {
         ['B', keys.flip],
         ['U', keys.undo],
         ['O', keys.paper],
+        ['L', device.open],
         ['?', keys.help],
       ],
     },

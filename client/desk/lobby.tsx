@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { DeskAccess } from '../../shared/wire/desks.ts';
+import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
@@ -20,6 +21,7 @@ export function Lobby() {
       <header className="desk-head">
         <h1>{desk.title}</h1>
         <span className="desk-head-space" />
+        <DeviceSettingsButton shortcut="L" />
         <KeysHelp />
       </header>
       <div className="desk-body">
@@ -39,6 +41,7 @@ function NoDesk() {
     <main className="desk-alone">
       <h1>{desk.title}</h1>
       <Notice tone="stops">{desk.noSeat}</Notice>
+      <DeviceSettingsButton />
     </main>
   );
 }

@@ -3,6 +3,8 @@ import './desk.css';
 import { createRoot } from 'react-dom/client';
 import { connect } from '../link/connect.ts';
 import { Announcer } from '../parts/announcer.tsx';
+import { followDevice } from '../parts/device-settings.ts';
+import { DeviceSettingsDialog } from '../parts/device-settings-dialog.tsx';
 import { holdLink, LinkProvider } from '../parts/use-link.tsx';
 import { Desk } from './desk.tsx';
 import { Lobby } from './lobby.tsx';
@@ -19,4 +21,10 @@ const page =
     </LinkProvider>
   );
 
-createRoot(document.getElementById('root')!).render(<Announcer>{page}</Announcer>);
+followDevice();
+createRoot(document.getElementById('root')!).render(
+  <Announcer>
+    {page}
+    <DeviceSettingsDialog />
+  </Announcer>,
+);

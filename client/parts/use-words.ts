@@ -1,9 +1,11 @@
-import { createContext, useContext } from 'react';
-import { type Locale, type Wording, wording } from '../../shared/wording/wording.ts';
+import type { Locale } from '../../shared/documents/values.ts';
+import { type Wording, wording } from '../../shared/wording/wording.ts';
+import { useDevice } from './device-settings.ts';
 
-/** The language of the page; a page sets it once, near its root. */
-export const LocaleOfPage = createContext<Locale>('en');
-
-export const useLocale = (): Locale => useContext(LocaleOfPage);
-/** All sentences in the language of the page. */
-export const useWords = (): Wording => wording(useContext(LocaleOfPage));
+/** The language that this device is set to. */
+export const useLocale = (): Locale => useDevice((device) => device.language);
+/** All sentences in the language of this device, lengths in its units. */
+export const useWords = (): Wording => {
+  const { language, units } = useDevice();
+  return wording(language, units);
+};

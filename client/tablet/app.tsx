@@ -1,4 +1,5 @@
 import type { RoomState, Team } from '../../shared/room/state.ts';
+import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
@@ -13,8 +14,18 @@ import { RestingScreen } from './screens/resting.tsx';
 import { ShowScreen } from './screens/show.tsx';
 import { WaitingScreen } from './screens/waiting.tsx';
 
-/** Which screen a team sees: where its link stands first, then the step of the lesson. */
+/** Whatever a team sees, it can choose its language. */
 export function App() {
+  return (
+    <>
+      <Screen />
+      <DeviceSettingsButton className="device-corner" />
+    </>
+  );
+}
+
+/** Which screen a team sees: where its link stands first, then the step of the lesson. */
+function Screen() {
   const status = useLinkState((state) => state.status);
   const room = useLinkState((state) => state.room);
   const you = useLinkState((state) => state.you);
@@ -41,9 +52,9 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   if (challenge.kind !== 'here') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge.value} />;
   if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge.value} />;
-  const Screen = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
+  const Work = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
   return (
-    <Screen
+    <Work
       key={`${room.id} ${team.id} ${round} ${team.moves}`}
       room={room}
       team={team}

@@ -62,6 +62,13 @@ export const ShortText = z.string().check(z.minLength(1), z.maxLength(200));
 export const Texts = z.strictObject({ en: ShortText, es: z.optional(ShortText) });
 export type Texts = z.output<typeof Texts>;
 
+/** The languages that pages, print and commands speak; each is a folder of `shared/wording`. */
+export const LOCALES = ['en'] as const satisfies readonly (keyof Texts)[];
+export type Locale = (typeof LOCALES)[number];
+
+/** A text of a document in this language, or in English where it has none. */
+export const textIn = (texts: Texts, locale: Locale): string => texts[locale] ?? texts.en;
+
 export interface DocumentProblem {
   /** Where in the document, outermost first: `['lines', 3, 'pieces', 0, 'bulge']`. */
   readonly path: readonly (string | number)[];

@@ -2,6 +2,7 @@ import { actions } from './actions.ts';
 import { board } from './board.ts';
 import { check } from './check.ts';
 import { desk } from './desk.ts';
+import { device } from './device.ts';
 import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
 import { fresh } from './fresh.ts';
@@ -39,6 +40,7 @@ export const en = {
   rota,
   safety,
   check,
+  device,
   desk,
   board,
   tablet,

@@ -1,0 +1,94 @@
+import { Languages } from 'lucide-react';
+import { create } from 'zustand';
+import { LOCALES } from '../../shared/documents/values.ts';
+import { UNITS } from '../../shared/wording/units.ts';
+import { LANGUAGE_NAMES } from '../../shared/wording/wording.ts';
+import { Button } from './button.tsx';
+import { changeDevice, useDevice } from './device-settings.ts';
+import { Dialog } from './dialog.tsx';
+import { Icon } from './icon.tsx';
+import { useWords } from './use-words.ts';
+import './device-settings.css';
+
+const useDialog = create<{ readonly open: boolean }>()(() => ({ open: false }));
+export const openDeviceSettings = (): void => useDialog.setState({ open: true });
+
+/** How this device speaks and shows things. Each page has it once; buttons and keys open it. */
+export function DeviceSettingsDialog() {
+  const { device } = useWords();
+  const { language, units } = useDevice();
+  const { open } = useDialog();
+  const onClose = () => useDialog.setState({ open: false });
+  return (
+    <Dialog open={open} title={device.title} closeWord={device.close} onClose={onClose}>
+      <div className="device-settings">
+        <p>{device.note}</p>
+        <Choice
+          name={device.language}
+          values={LOCALES}
+          chosen={language}
+          say={(locale) => <span lang={locale}>{LANGUAGE_NAMES[locale]}</span>}
+          onChoose={(chosen) => changeDevice({ language: chosen })}
+        />
+        <Choice
+          name={device.units}
+          values={UNITS}
+          chosen={units}
+          say={device.unit}
+          onChoose={(chosen) => changeDevice({ units: chosen })}
+        />
+      </div>
+    </Dialog>
+  );
+}
+
+interface ChoiceProps<V extends string> {
+  readonly name: string;
+  readonly values: readonly V[];
+  readonly chosen: V;
+  readonly say: (value: V) => React.ReactNode;
+  readonly onChoose: (value: V) => void;
+}
+
+/** One of a few, each with a place of its own to tap. */
+function Choice<V extends string>({ name, values, chosen, say, onChoose }: ChoiceProps<V>) {
+  return (
+    <fieldset>
+      <legend>{name}</legend>
+      {values.map((value) => (
+        <label key={value}>
+          <input
+            type="radio"
+            name={name}
+            value={value}
+            checked={value === chosen}
+            onChange={() => onChoose(value)}
+          />
+          {say(value)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+export interface DeviceSettingsButtonProps {
+  readonly className?: string;
+  /** The key that does the same, where the page listens for one. */
+  readonly shortcut?: string;
+}
+
+/** Its icon says what it is to those who cannot read the page as it stands. */
+export function DeviceSettingsButton(props: DeviceSettingsButtonProps) {
+  const { device } = useWords();
+  return (
+    <Button
+      {...props}
+      look="quiet"
+      icon={<Icon of={Languages} size={24} />}
+      aria-label={device.open}
+      title={device.open}
+      aria-haspopup="dialog"
+      onClick={openDeviceSettings}
+    />
+  );
+}

@@ -1,0 +1,66 @@
+import * as z from 'zod/mini';
+import { create } from 'zustand';
+import { LOCALES, type Locale } from '../../shared/documents/values.ts';
+import { UNITS, type Units } from '../../shared/wording/units.ts';
+
+/** What this browser is set to, whoever sits in front of it and whichever page it shows. */
+export interface DeviceSettings {
+  readonly language: Locale;
+  readonly units: Units;
+}
+
+const KEPT = 'harbour-lines.device';
+
+/** Each setting by itself: one that cannot be read takes none of the others with it. */
+const Kept = z.object({
+  language: z.catch(z.optional(z.enum(LOCALES)), undefined),
+  units: z.catch(z.optional(z.enum(UNITS)), undefined),
+});
+
+/** The first of the wanted languages (BCP 47 tags) that is spoken here; English where none is. */
+export function languageFor(wanted: readonly string[]): Locale {
+  const spoken = wanted.map((tag) => LOCALES.find((locale) => locale === tag.split('-')[0]?.toLowerCase()));
+  return spoken.find((locale) => locale !== undefined) ?? 'en';
+}
+
+/** What was kept over what a new device has. */
+export function settingsFrom(kept: string | null, languages: readonly string[]): DeviceSettings {
+  const usual: DeviceSettings = { language: languageFor(languages), units: 'cm' };
+  try {
+    const read = Kept.parse(JSON.parse(kept ?? '{}'));
+    return { language: read.language ?? usual.language, units: read.units ?? usual.units };
+  } catch {
+    return usual;
+  }
+}
+
+function readKept(): DeviceSettings {
+  try {
+    return settingsFrom(window.localStorage.getItem(KEPT), navigator.languages);
+  } catch {
+    return settingsFrom(null, []);
+  }
+}
+
+export const useDevice = create<DeviceSettings>()(readKept);
+
+export function changeDevice(change: Partial<DeviceSettings>): void {
+  useDevice.setState(change);
+  try {
+    window.localStorage.setItem(KEPT, JSON.stringify(useDevice.getState()));
+  } catch {
+    // Not kept over a reload, no more.
+  }
+}
+
+/** Called once by each page: it looks as the device is set, also when another tab sets it otherwise. */
+export function followDevice(): void {
+  const look = ({ language }: DeviceSettings) => {
+    document.documentElement.lang = language;
+  };
+  look(useDevice.getState());
+  useDevice.subscribe(look);
+  window.addEventListener('storage', ({ key }) => {
+    if (key === KEPT) useDevice.setState(readKept());
+  });
+}

@@ -1,0 +1,14 @@
+import type { Units } from '../units.ts';
+
+const UNIT_NAMES: Readonly<Record<Units, string>> = { cm: 'Centimetres', in: 'Inches' };
+
+/** What is set for a device and not for a room. */
+export const device = {
+  title: 'This device',
+  open: 'Language and lengths',
+  note: 'Only for this device. You can change it at any time.',
+  close: 'Close',
+  language: 'Language',
+  units: 'Lengths',
+  unit: (units: Units): string => UNIT_NAMES[units],
+};

@@ -1,0 +1,27 @@
+/** In which lengths are said. Documents, sheets and the engine are in mm whatever is said. */
+export const UNITS = ['cm', 'in'] as const;
+export type Units = (typeof UNITS)[number];
+
+let said: Units = 'cm';
+/** The units of the sentence that is being made. */
+export const unitsNow = (): Units => said;
+
+/**
+ * The same words with lengths in these units. Sentences are made at once, so whoever makes one sets the
+ * units for that long; nothing is left set.
+ */
+export function inUnits<Words>(words: Words, units: Units): Words {
+  if (typeof words === 'function')
+    return ((...values: unknown[]) => {
+      const before = said;
+      said = units;
+      try {
+        return words(...values);
+      } finally {
+        said = before;
+      }
+    }) as Words;
+  if (typeof words !== 'object' || words === null || Array.isArray(words)) return words;
+  const parts = Object.entries(words).map(([name, part]) => [name, inUnits<unknown>(part, units)]);
+  return Object.fromEntries(parts) as Words;
+}
