@@ -1,35 +1,11 @@
 import { Hand, Pause } from 'lucide-react';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { classFigures } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
-import { IDLE_DRAWING, IDLE_SHEET } from './idle-sheet.ts';
-import { SheetPicture } from './sheet-picture.tsx';
 import { HarbourWall } from './wall-scene.tsx';
 import './quiet-scenes.css';
-
-/** Before any room is open. */
-export function NoRoom() {
-  const { board } = useWords();
-  return (
-    <>
-      <Head title={board.title} />
-      <div className="no-room">
-        <SheetPicture
-          challenge={{ sheet: IDLE_SHEET, kit: DEMO_KIT }}
-          drawing={IDLE_DRAWING}
-          label={board.title}
-        />
-        <div>
-          <h2>{board.noRoom.title}</h2>
-          <p>{board.noRoom.next}</p>
-        </div>
-      </div>
-    </>
-  );
-}
 
 export function LookHere() {
   const { board } = useWords();

@@ -2,6 +2,7 @@ import type { Request, RequestHandler, Response } from 'express';
 import type { RoomId } from '../../shared/room/state.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import { type Access, mayOpen } from '../seats/access.ts';
+import { ownNewest } from '../seats/room-named.ts';
 import { asked, carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
@@ -34,15 +35,16 @@ export const forDesk = (parts: HttpParts, handle: DeskHandler): RequestHandler[]
 export const forOpener = (parts: HttpParts, handle: DeskHandler, ...before: RequestHandler[]) =>
   gated(parts, mayOpen, handle, before);
 
-/** A room of this desk by id or word; without either the newest, for the owner alone. */
+/** A room of this desk by id or word; without either its newest. */
 export async function ownRoom(
-  { rooms, accesses }: HttpParts,
+  parts: HttpParts,
   request: Request,
   access: Access,
 ): Promise<OpenRoom | undefined> {
+  const { rooms, accesses } = parts;
   if (access.kind === 'none') return undefined;
   const room = asked(request, 'room');
-  if (room === undefined) return access.kind === 'owner' ? rooms.newest() : undefined;
+  if (room === undefined) return ownNewest(parts, access);
   const open = (await rooms.byId(room)) ?? (await rooms.byWord(room));
   return open && (await accesses.has(access, open.room.state.id)) ? open : undefined;
 }

@@ -38,6 +38,7 @@ export function gettingIn(parts: HttpParts): Router {
   router.get(ROUTES.qr, async (request, response) => {
     const open = await roomAsked(parts, request);
     if (!open.allowed) return refuse(response, { code: 'too-fast' });
+    if (open.found === 'name-it') return refuse(response, { code: 'no-room-named' });
     if (!open.found) return refuse(response, { code: 'unknown-room' });
     const link = `${addresses.now().join}${ROUTES.joinByLink}?word=${open.found.room.state.word}`;
     response.type('svg').set('Cache-Control', 'no-cache');

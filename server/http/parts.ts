@@ -8,7 +8,7 @@ import type { Accesses } from '../seats/access.ts';
 import type { AddressOf } from '../seats/address.ts';
 import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
 import type { Guess, RateLimits } from '../seats/rates.ts';
-import { roomNamed } from '../seats/room-named.ts';
+import { roomFollowed, roomNamed } from '../seats/room-named.ts';
 
 export interface HttpParts {
   readonly rooms: Rooms;
@@ -48,9 +48,9 @@ const textOf = (value: unknown): string | undefined => (typeof value === 'string
 /** A parameter of the address, where it is there once. */
 export const asked = (request: Request, name: string): string | undefined => textOf(request.query[name]);
 
-/** The room that the address names by id or word, or the newest one. */
-export async function roomAsked(parts: HttpParts, request: Request): Promise<Guess<OpenRoom>> {
+/** The room that the address names by id or word, or the one that a page follows which names none. */
+export async function roomAsked(parts: HttpParts, request: Request): Promise<Guess<OpenRoom | 'name-it'>> {
   const room = asked(request, 'room');
   if (room !== undefined) return roomNamed(parts, room, parts.addressOf(request));
-  return { allowed: true, found: await parts.rooms.newest() };
+  return { allowed: true, found: await roomFollowed(parts, await parts.accesses.of(carried(request))) };
 }

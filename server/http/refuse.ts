@@ -12,6 +12,7 @@ const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'seat-freed': 403,
   'team-removed': 403,
   'unknown-room': 404,
+  'no-room-named': 403,
   'unknown-document': 404,
   'unknown-page': 404,
   'unknown-challenge': 404,

@@ -119,9 +119,15 @@ export class OpenRooms {
     return this.#open.get(id);
   }
 
-  /** The room that pages follow which name none. */
-  async newest(): Promise<OpenRoom | undefined> {
-    return this.#newest === null ? undefined : this.byId(this.#newest);
+  /** Whether no other process opens rooms in this store. */
+  get alone(): boolean {
+    return this.parts.neighbours.alone;
+  }
+
+  /** The newest room of all, or of these. */
+  async newest(of: readonly RoomId[] | null = null): Promise<OpenRoom | undefined> {
+    const id = of ? (await this.records()).find((record) => of.includes(record.id))?.id : this.#newest;
+    return id === null || id === undefined ? undefined : this.byId(id);
   }
 
   /** Has the pages follow that follow the newest room. */

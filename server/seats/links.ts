@@ -41,7 +41,8 @@ export const isSeatCode = (typed: string): boolean => EMBLEM_WORDS.has(CODE.exec
 
 const linkKey = (hash: string) => `link ${hash}`;
 const codeKey = (code: string) => `code ${hashOf(code)}`;
-const deskKey = (room: RoomId) => `desk-of ${room}`;
+const DESK_OF = 'desk-of ';
+const deskKey = (room: RoomId) => DESK_OF + room;
 
 export type Made<T> = { readonly ok: true; readonly value: T } | { readonly ok: false };
 
@@ -118,8 +119,14 @@ export class Links {
   }
 
   async roomsOf(id: string): Promise<RoomId[]> {
-    const found = await this.#values.values('desk-of ');
-    return found.filter(({ value }) => value === id).map(({ key }) => key.slice('desk-of '.length));
+    const found = await this.#values.values(DESK_OF);
+    return found.filter(({ value }) => value === id).map(({ key }) => key.slice(DESK_OF.length));
+  }
+
+  /** Whether others than the owner open rooms here, or have done so. */
+  async areSeveral(): Promise<boolean> {
+    if ((await this.#values.values(DESK_OF)).length > 0) return true;
+    return (await this.list()).some(({ kind, revokedAt }) => kind === 'desk' && revokedAt === null);
   }
 
   async giveRoom(room: RoomId, id: string): Promise<void> {

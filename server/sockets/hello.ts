@@ -6,7 +6,7 @@ import type { Rooms } from '../rooms/rooms.ts';
 import type { Accesses } from '../seats/access.ts';
 import type { AddressOf } from '../seats/address.ts';
 import type { RateLimits } from '../seats/rates.ts';
-import { roomNamed } from '../seats/room-named.ts';
+import { roomFollowed, roomNamed } from '../seats/room-named.ts';
 import type { Session, Sessions } from './session.ts';
 
 /** A page that has missed more than this gets the whole state, which is smaller. */
@@ -29,7 +29,7 @@ export interface FindParts {
   readonly addressOf: AddressOf;
 }
 
-const refused = (code: 'no-seat' | 'seat-freed' | 'unknown-room' | 'too-fast'): Found => ({
+const refused = (code: 'no-seat' | 'seat-freed' | 'unknown-room' | 'no-room-named' | 'too-fast'): Found => ({
   ok: false,
   refusal: { code },
 });
@@ -46,16 +46,17 @@ export async function findSeat(session: Session, parts: FindParts): Promise<Foun
     const rests = open.room.state.teams.some((team) => team.id === seat.team && team.seatFree);
     return rests ? refused('seat-freed') : { ok: true, open, seat: { role: 'team', team: seat.team } };
   }
+  const access = await accesses.of(session.carried);
+  if (page === 'desk' && access.kind === 'none') return refused('no-seat');
   const asked =
     room === null
-      ? { allowed: true as const, found: await rooms.newest() }
+      ? { allowed: true as const, found: await roomFollowed(parts, access) }
       : await roomNamed(parts, room, parts.addressOf(session.socket.request));
   if (!asked.allowed) return refused('too-fast');
   const open = asked.found;
+  if (open === 'name-it') return refused('no-room-named');
   if (open) await rooms.refresh(open);
   if (page === 'board') return open ? { ok: true, open, seat: { role: 'board' } } : refused('unknown-room');
-  const access = await accesses.of(session.carried);
-  if (access.kind === 'none') return refused('no-seat');
   if (!open || !(await accesses.has(access, open.room.state.id))) return refused('unknown-room');
   return { ok: true, open, seat: { role: 'desk' }, ...(access.kind === 'link' && { link: access.link.id }) };
 }

@@ -24,7 +24,8 @@ export const PROTOCOL_VERSION = 1;
 
 /**
  * The handshake's `auth`. It only says which of this browser's seats is meant: who may sit there
- * comes from the cookie. `room` names one of the owner's rooms; null is the seat's own, or the newest.
+ * comes from the cookie. `room` names a room; null is the seat's own, or the newest of this browser's desk,
+ * or of all where one person opens all rooms.
  */
 export interface Handshake {
   readonly page: 'desk' | 'board' | 'tablet';
@@ -91,6 +92,8 @@ export type WireRefusal =
   /** The desk has had this seat's tablet rest. */
   | { readonly code: 'seat-freed' }
   | { readonly code: 'unknown-room' }
+  /** Several people open rooms here: a page that is no desk's has to say which one it means. */
+  | { readonly code: 'no-room-named' }
   | { readonly code: 'unknown-document' }
   | { readonly code: 'unknown-page' }
   | { readonly code: 'wrong-key' }
@@ -241,7 +244,7 @@ export const ROUTES = {
   check: '/api/check',
   /** GET: as many bytes as a tablet's page has, for measuring. */
   checkLoad: '/api/check/load',
-  /** GET ?room=ID or WORD: the QR code that leads into the room, as SVG. A wrong word counts as a guess. */
+  /** GET ?room=ID or WORD, or without as a board: the QR code that leads into the room, as SVG. A wrong word counts as a guess. */
   qr: '/api/qr.svg',
   /** GET ?room=WORD by a desk: the results as a download. */
   resultsCsv: '/api/results.csv',

@@ -3,6 +3,8 @@ import type { Browser, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { startServer } from '../../server/server.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import { post } from '../rooms/harness.ts';
 import { expectClean, openBrowser, PAGES, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy, faintTexts, smallTexts } from './looks.ts';
 import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
@@ -135,9 +137,10 @@ it('the QR code on the wall leads a tablet into this room (decoded by jsqr)', as
   expect([address.pathname, address.searchParams.get('word')]).toEqual(['/j', room.word]);
 });
 
-it('a board without a room waits and shows the room that is opened', async () => {
+it('a board of a room that is not there asks for another one, and one without a room shows the newest', async () => {
   const board = await boardOf(SIZES[0]!, 'no-such-room-00');
-  await board.page.getByText('No room is open yet').waitFor();
+  await board.page.getByText('is not here, or no longer').waitFor();
+  await still(board.page);
   await expectTidy(board.page, 'no room');
   expect(await axeFindings(board.page)).toEqual([]);
   const newest = await boardOf(SIZES[0]!, null);
@@ -213,4 +216,23 @@ it('a board whose server has gone says so, keeps its scene and comes back by its
     for (const { context } of watched.splice(0)) await context.close();
     await again.close();
   }
+});
+
+it('where several people open rooms a board asks which one it shows, and takes a typed word', async () => {
+  const { server, owner, word } = room;
+  await post(`${server.url}${ROUTES.links}`, { kind: 'desk' }, owner);
+  const board = await boardOf(SIZES[0]!, null);
+  const typed = board.page.getByLabel('Room word');
+  await typed.waitFor();
+  await still(board.page);
+  await picture(board.page, 'board-which-room');
+  await expectTidy(board.page, 'which room');
+  expect(await axeFindings(board.page)).toEqual([]);
+  await typed.fill('nowhere-11');
+  await typed.press('Enter');
+  await board.page.getByText('is not here, or no longer').waitFor();
+  await typed.fill(word);
+  await typed.press('Enter');
+  await board.page.locator('.join-word').waitFor();
+  expectClean(board);
 });

@@ -40,10 +40,16 @@ export class LessonPage {
   readonly told: Told[] = [];
   drawn: unknown = null;
 
-  constructor(url: string, page: 'desk' | 'board' | 'tablet', cookie: string, name: string) {
+  constructor(
+    url: string,
+    page: 'desk' | 'board' | 'tablet',
+    cookie: string,
+    name: string,
+    room: string | null = null,
+  ) {
     let ids = 0;
     this.link = new Link({
-      handshake: { page, room: null },
+      handshake: { page, room },
       openWire: socketTo({ url, cookie }),
       shelf: memoryShelf(),
       timers,
@@ -76,7 +82,7 @@ export async function gather(url: string, ownerKey: string, teams: number): Prom
   const owner = await ownerCookie({ url, ownerKey });
   const { room, word } = await openRoom(url, owner);
   const desk = new LessonPage(url, 'desk', owner, 'desk');
-  const board = new LessonPage(url, 'board', '', 'board');
+  const board = new LessonPage(url, 'board', '', 'board', room);
   const tablets: LessonPage[] = [];
   for (let i = 0; i < teams; i++) {
     tablets.push(new LessonPage(url, 'tablet', await joinCookie(url, word), `team-${i}`));

@@ -44,11 +44,10 @@ let word: string;
 let room: string;
 const pages: Page[] = [];
 
-async function page(
-  at: number,
-  ...rest: [kind: 'desk' | 'board' | 'tablet', cookie?: string]
-): Promise<Page> {
-  const one = await seated(servers[at]!.url, ...rest);
+/** A page at one of the servers; a board without a cookie names the room. */
+async function page(at: number, kind: 'desk' | 'board' | 'tablet', cookie = ''): Promise<Page> {
+  const named = kind === 'board' && cookie === '' ? room : null;
+  const one = await seated(servers[at]!.url, kind, cookie, named);
   pages.push(one);
   return one;
 }
@@ -124,7 +123,7 @@ describe('two processes on one store', () => {
   });
 
   it('have the pages of both follow a room that one of them opens', async () => {
-    const board = await page(1, 'board');
+    const board = await page(1, 'board', owner);
     const opened = await openRoom(servers[0]!.url, owner);
     await board.until('moved', () => board.moved === 1);
     expect(await board.hello(null, 0)).toMatchObject({ ok: true, room: opened.room });

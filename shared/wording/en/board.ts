@@ -51,6 +51,10 @@ export const board = {
   noRoom: {
     title: 'No room is open yet',
     next: 'The teacher opens one at the desk. It then appears here by itself.',
+    which: 'Which room?',
+    gone: 'The room that this board was for is not here, or no longer. Open the board from the desk, or name another room.',
+    word: 'Room word',
+    show: 'Show it',
   },
   gather: {
     title: 'The harbour wall',

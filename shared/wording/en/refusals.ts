@@ -56,6 +56,8 @@ export const refusals: Sentences = {
     'This came from a page of another site, so nothing was done. Use the pages of this server.',
   'seat-freed': () => 'This tablet rests. Ask at the teacher’s desk which tablet your team goes on with.',
   'unknown-room': () => 'No room has this word. Look at the board and type it again.',
+  'no-room-named': () =>
+    'Several classes have rooms here. Open the board from your desk, or say which room it shows.',
   'unknown-document': () => 'That is not here, or not for this page. Load the page again.',
   'unknown-page': () => 'There is no such page. Check the address.',
   'cannot-print': ({ why }) => CANNOT_PRINT[why],

@@ -26,6 +26,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'other-site': { code: 'other-site' },
   'seat-freed': { code: 'seat-freed' },
   'unknown-room': { code: 'unknown-room' },
+  'no-room-named': { code: 'no-room-named' },
   'unknown-document': { code: 'unknown-document' },
   'unknown-page': { code: 'unknown-page' },
   'wrong-key': { code: 'wrong-key' },
