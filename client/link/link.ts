@@ -60,7 +60,7 @@ export class Link {
   constructor(parts: LinkParts) {
     this.#parts = parts;
     this.#outbox = new Outbox(parts.shelf);
-    this.#state = { ...FIRST_STATE, waiting: this.#outbox.size };
+    this.#state = { ...FIRST_STATE, ...this.#outbox.counts };
     this.#latest = new LatestSender((value) => this.#tell(value), parts.timers);
     this.#wire = parts.openWire(parts.handshake, {
       opened: () => void this.#greet(ANSWER_MS),
@@ -96,7 +96,7 @@ export class Link {
     if (refusal) return Promise.resolve({ ok: false, refusal });
     const room = this.#state.room?.id ?? this.#parts.handshake.room;
     const answer = this.#outbox.add({ id, ask, room, team: this.#team(), at: this.#parts.timers.now() });
-    this.#set({ ...this.#state, waiting: this.#outbox.size });
+    this.#set({ ...this.#state, ...this.#outbox.counts });
     void this.#sendWaiting();
     return answer;
   };
@@ -253,7 +253,7 @@ export class Link {
       const answer = await this.#send(pending);
       if (!answer) continue;
       this.#outbox.settle(pending.id, answer);
-      this.#set({ ...this.#state, waiting: this.#outbox.size });
+      this.#set({ ...this.#state, ...this.#outbox.counts });
     }
     this.#sending = false;
   }

@@ -20,12 +20,13 @@ export interface Shelf {
   drop(id: CommandId): void;
 }
 
-/** What a team has handed in is kept until it is answered; a button pressed long ago means nothing any more. */
 const HANDED_IN: readonly ClientAsk['kind'][] = ['hand-in', 'hand-in-answers'];
+/** What a team has done is kept until it is answered; a button pressed long ago means nothing any more. */
+const DONE: readonly ClientAsk['kind'][] = [...HANDED_IN, 'try', 'explain', 'mend'];
 const KEPT_AFTER_RELOAD_MS = 30_000;
 
 const stillMeant = (pending: Pending, now: number): boolean =>
-  HANDED_IN.includes(pending.ask.kind) || now - pending.at < KEPT_AFTER_RELOAD_MS;
+  DONE.includes(pending.ask.kind) || now - pending.at < KEPT_AFTER_RELOAD_MS;
 
 /** Keeps each command under a key of its own, so that two tabs don't overwrite one another's. */
 export function browserShelf(page: string, now: number, storage: Storage = window.localStorage): Shelf {
@@ -77,8 +78,10 @@ export class Outbox {
     this.#queue = shelf.load();
   }
 
-  get size(): number {
-    return this.#queue.length;
+  /** How many wait, and how many of them hand something in. */
+  get counts(): { readonly waiting: number; readonly handingIn: number } {
+    const handingIn = this.#queue.filter(({ ask }) => HANDED_IN.includes(ask.kind)).length;
+    return { waiting: this.#queue.length, handingIn };
   }
 
   /** The command to send next. Those meant for another room, or given by another team, are dropped. */

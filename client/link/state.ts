@@ -35,6 +35,8 @@ export interface LinkState {
   readonly stageClock: StageClock | null;
   /** Commands that have no answer yet. */
   readonly waiting: number;
+  /** Those of them that hand something in. */
+  readonly handingIn: number;
 }
 
 export const FIRST_STATE: LinkState = {
@@ -46,4 +48,5 @@ export const FIRST_STATE: LinkState = {
   doings: {},
   stageClock: null,
   waiting: 0,
+  handingIn: 0,
 };

@@ -8,6 +8,7 @@ import {
   type RoomState,
   type Team,
   timeIn,
+  USUAL_HELP,
 } from './state.ts';
 
 type Opened = Extract<RoomFact, { kind: 'opened' }>;
@@ -29,6 +30,8 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     lookHere: false,
     paused: null,
     standingsShown: false,
+    help: USUAL_HELP,
+    tries: [],
     entries: [],
     stage: [],
   };
@@ -41,10 +44,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'charger-watched': (state) => ({ ...state, chargerWatched: true }),
   'team-joined': (state, fact) => ({
     ...state,
-    teams: byBerth([
-      ...state.teams,
-      { id: fact.team, emblem: fact.emblem, berth: freePlace(state)?.berth ?? 0, seatFree: false, moves: 0 },
-    ]),
+    teams: byBerth([...state.teams, newTeam(state, fact)]),
   }),
   'emblem-changed': (state, fact) => withTeam(state, fact.team, { emblem: fact.emblem }),
   'team-removed': (state, fact) => ({
@@ -66,6 +66,19 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'seat-moved': (state, fact) => {
     const moves = 1 + (state.teams.find((team) => team.id === fact.team)?.moves ?? 0);
     return withTeam(state, fact.team, { seatFree: false, moves });
+  },
+  'help-set': (state, { team, step }) =>
+    team === null ? { ...state, help: step ?? state.help } : withTeam(state, team, { help: step }),
+  'wall-wished': (state, fact) => withTeam(state, fact.team, { wall: fact.wish }),
+  tried: (state, { kind, ...tried }) => ({ ...state, tries: [...state.tries, { ...tried, because: null }] }),
+  explained: (state, { kind, team, round, ...because }) => {
+    const last = state.tries.findLastIndex((one) => one.team === team && one.round === round);
+    const tries = state.tries.map((one, i) => (i === last ? { ...one, because } : one));
+    return { ...state, tries };
+  },
+  mended: (state, { team, round }) => {
+    const before = state.teams.find(({ id }) => id === team)?.mended ?? [];
+    return withTeam(state, team, { mended: [...before, round] });
   },
   'challenge-chosen': (state, fact) => ({
     ...state,
@@ -124,6 +137,17 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   }),
 };
 
+const newTeam = (state: RoomState, { team, emblem }: FactOf<'team-joined'>): Team => ({
+  id: team,
+  emblem,
+  berth: freePlace(state)?.berth ?? 0,
+  seatFree: false,
+  moves: 0,
+  help: null,
+  wall: 'shown',
+  mended: [],
+});
+
 function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
   const round = state.rounds.length - 1;
   const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
@@ -135,6 +159,7 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     design: fact.design,
     at: event.at,
     late: fact.late,
+    mended: state.teams.some(({ id, mended }) => id === fact.team && mended.includes(round)),
     verdict: null,
     shown: false,
     counted: false,

@@ -1,4 +1,14 @@
-import type { DocumentId, EntryId, EntryVerdict, Phase, TeamId } from './state.ts';
+import type {
+  Because,
+  DocumentId,
+  EntryId,
+  EntryVerdict,
+  HelpStep,
+  Phase,
+  TeamId,
+  Try,
+  WallWish,
+} from './state.ts';
 
 /**
  * What a seat asks for, after the server has checked its form and stored nothing yet. Bodies have
@@ -25,6 +35,14 @@ export type RoomCommand =
   | { readonly kind: 'look-here'; readonly on: boolean }
   | { readonly kind: 'pause'; readonly on: boolean }
   | { readonly kind: 'show-standings'; readonly on: boolean }
+  /** For the class, or for one team; of a team, null is the class's step. */
+  | { readonly kind: 'set-help'; readonly team: null; readonly step: HelpStep }
+  | { readonly kind: 'set-help'; readonly team: TeamId; readonly step: HelpStep | null }
+  | { readonly kind: 'wish-wall'; readonly wish: WallWish }
+  | ({ readonly kind: 'try' } & Omit<Try, 'team' | 'because'>)
+  /** Of the last try in this round. */
+  | ({ readonly kind: 'explain'; readonly round: number } & Because)
+  | { readonly kind: 'mend'; readonly round: number }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   /** `round` is the one the design was drawn for. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly entry: EntryId; readonly design: DocumentId }
@@ -52,4 +70,5 @@ export type Refusal =
   | { readonly code: 'not-building' }
   | { readonly code: 'already-so' }
   | { readonly code: 'not-judged' }
+  | { readonly code: 'not-on-the-wall' }
   | { readonly code: 'too-many-on-stage'; readonly most: number };

@@ -37,7 +37,7 @@ function swapEmblem(state: RoomState, { emblem }: CommandOf<'swap-emblem'>, seat
 }
 
 /** What stays on the stage without a team's entries; nothing to tell where it had none there. */
-function stageWithout(state: RoomState, team: string): RoomFact[] {
+export function stageWithout(state: RoomState, team: string): RoomFact[] {
   const onStage = state.entries.filter((entry) => state.stage.includes(entry.id));
   if (!onStage.some((entry) => entry.team === team)) return [];
   const rest = onStage.filter((entry) => entry.team !== team);

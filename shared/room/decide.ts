@@ -1,5 +1,6 @@
 import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
+import { LEARNING_RULES } from './decide-learning.ts';
 import { strangerTo, TEAM_RULES } from './decide-teams.ts';
 import {
   ALREADY,
@@ -82,7 +83,9 @@ function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
   for (const id of command.entries) {
     const entry = state.entries.find((e) => e.id === id);
     if (!entry || entry.design === null) return refuse({ code: 'unknown-entry', entry: id });
-    if (!state.teams.some((team) => team.id === entry.team)) return strangerTo(state, entry.team);
+    const team = state.teams.find(({ id: known }) => known === entry.team);
+    if (!team) return strangerTo(state, entry.team);
+    if (team.wall === 'not-at-all') return refuse({ code: 'not-on-the-wall' });
     if (entry.verdict === null) return refuse({ code: 'not-judged' });
     designs.push(entry.design);
     verdicts.push({ entry: id, ...entry.verdict });
@@ -146,6 +149,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
     decide: (state) => (state.chargerWatched ? ALREADY : done({ kind: 'charger-watched' })),
   },
   ...TEAM_RULES,
+  ...LEARNING_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'go-to': { by: 'desk', decide: goTo },
   'start-building': { by: 'desk', decide: startBuilding },

@@ -1,5 +1,16 @@
 import type { Millis } from '../geometry/units.ts';
-import type { DocumentId, EntryId, EntryVerdict, Phase, RoomId, TeamId } from './state.ts';
+import type {
+  Because,
+  DocumentId,
+  EntryId,
+  EntryVerdict,
+  HelpStep,
+  Phase,
+  RoomId,
+  TeamId,
+  Try,
+  WallWish,
+} from './state.ts';
 
 /** What has happened. References only, never bodies. Version of the set: EVENT_VERSION. */
 export const EVENT_VERSION = 2;
@@ -33,6 +44,13 @@ export type RoomFact =
   | { readonly kind: 'seat-kept'; readonly team: TeamId }
   /** Another tablet has the seat now; earlier tokens of the team are void. */
   | { readonly kind: 'seat-moved'; readonly team: TeamId }
+  /** `team` null: the class's. `step` null: the team's is the class's again. */
+  | { readonly kind: 'help-set'; readonly team: TeamId | null; readonly step: HelpStep | null }
+  | { readonly kind: 'wall-wished'; readonly team: TeamId; readonly wish: WallWish }
+  | ({ readonly kind: 'tried' } & Omit<Try, 'because'>)
+  /** Of the team's last try in that round. */
+  | ({ readonly kind: 'explained'; readonly team: TeamId; readonly round: number } & Because)
+  | { readonly kind: 'mended'; readonly team: TeamId; readonly round: number }
   | { readonly kind: 'challenge-chosen'; readonly challenge: DocumentId; readonly key: string }
   | { readonly kind: 'phase-changed'; readonly phase: Phase }
   | { readonly kind: 'building-started'; readonly until: Millis | null }

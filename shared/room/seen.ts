@@ -1,10 +1,12 @@
 import type { RoomEvent, RoomFact, Seat } from './events.ts';
-import type { DocumentId, Entry, RoomState, TeamId } from './state.ts';
+import type { DocumentId, Entry, RoomState, Team, TeamId } from './state.ts';
 
 /**
  * What a seat may know. Desk and server know everything. A team knows its own designs and verdicts,
  * and a design of others from the moment it is staged. A board knows a design once it is staged, and
- * a verdict once that counts for the wall: its entry was staged, or the desk showed the standings.
+ * a verdict once that counts for the wall: its entry was staged, or the desk showed the standings. How a
+ * team is helped, what it foretold and what it had mended is for the desk and itself; its wish about the
+ * wall is for the board too.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -23,6 +25,14 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
     case 'not-judged':
     case 'judging-again':
       return owns(seat, ownerOf(state, fact.entry)) ? fact : null;
+    case 'help-set':
+      return fact.team === null || owns(seat, fact.team) ? fact : null;
+    case 'tried':
+    case 'explained':
+    case 'mended':
+      return owns(seat, fact.team) ? fact : null;
+    case 'wall-wished':
+      return seat.role === 'board' || owns(seat, fact.team) ? fact : null;
     case 'staged':
     case 'standings-shown':
       return seat.role === 'board' ? fact : { ...fact, verdicts: [] };
@@ -46,12 +56,25 @@ function seenEntry(seat: Seat, entry: Entry): Entry {
     verdict: own || onWall ? entry.verdict : null,
     counted: onWall,
     unjudged: own && entry.unjudged,
+    mended: own && entry.mended,
   };
+}
+
+function seenTeam(seat: Seat, team: Team): Team {
+  if (owns(seat, team.id)) return team;
+  return { ...team, help: null, mended: [], wall: seat.role === 'board' ? team.wall : 'shown' };
 }
 
 /** The whole state as `seat` may know it: the same as the fold of all events that it has seen. */
 export function view(state: RoomState, seat: Seat): RoomState {
-  return knowsAll(seat) ? state : { ...state, entries: state.entries.map((e) => seenEntry(seat, e)) };
+  if (knowsAll(seat)) return state;
+  return {
+    ...state,
+    teams: state.teams.map((team) => seenTeam(seat, team)),
+    removed: state.removed.map((team) => seenTeam(seat, team)),
+    tries: state.tries.filter(({ team }) => owns(seat, team)),
+    entries: state.entries.map((entry) => seenEntry(seat, entry)),
+  };
 }
 
 /**

@@ -1,4 +1,5 @@
-import type { Millis } from '../geometry/units.ts';
+import type { Guess, Reason } from '../documents/reason.ts';
+import type { Millis, Mm } from '../geometry/units.ts';
 
 /**
  * A room: one class playing together. Its state is the fold of its events, the same on server, desk,
@@ -14,6 +15,15 @@ export type DocumentId = string;
 export const PHASES = ['gather', 'brief', 'build', 'show', 'close'] as const;
 export type Phase = (typeof PHASES)[number];
 
+/** How much a tablet helps: each step gives what the one before gives, and more. */
+export const HELP_STEPS = ['after-try', 'place', 'sentence', 'mend'] as const;
+export type HelpStep = (typeof HELP_STEPS)[number];
+export const USUAL_HELP: HelpStep = 'mend';
+
+/** What a team wants of the wall: to be named there, to stay without its emblem, or to stay away. */
+export const WALL_WISHES = ['shown', 'no-emblem', 'not-at-all'] as const;
+export type WallWish = (typeof WALL_WISHES)[number];
+
 export interface Team {
   readonly id: TeamId;
   /** A key of EMBLEMS; nobody types a person's name. */
@@ -24,6 +34,30 @@ export interface Team {
   readonly seatFree: boolean;
   /** How often another tablet has taken the seat. */
   readonly moves: number;
+  /** A help step of its own; null: the class's. */
+  readonly help: HelpStep | null;
+  readonly wall: WallWish;
+  /** The rounds in which it had the engine mend something. */
+  readonly mended: readonly number[];
+}
+
+/** One try of a changed drawing: what the team foretold, what came, and which reason it took for the right one. */
+export interface Try {
+  readonly team: TeamId;
+  readonly round: number;
+  readonly guess: Guess;
+  /** Where, whole mm of the sheet, if it said where. */
+  readonly at: { readonly x: Mm; readonly y: Mm } | null;
+  /** Whether the robot made it. */
+  readonly made: boolean;
+  readonly because: Because | null;
+}
+
+/** Three reasons were offered, of which one was right. */
+export interface Because {
+  readonly offered: readonly Reason[];
+  readonly picked: Reason;
+  readonly right: Reason;
 }
 
 /** One challenge chosen in this room; entries belong to the round in which they were handed in. */
@@ -50,6 +84,8 @@ export interface Entry {
   readonly at: Millis;
   /** Handed in after the building time had ended. */
   readonly late: boolean;
+  /** The engine had mended something for the team in this round before. */
+  readonly mended: boolean;
   readonly verdict: EntryVerdict | null;
   /** Whether it has been on the board. */
   readonly shown: boolean;
@@ -86,6 +122,10 @@ export interface RoomState {
   /** Server time at which everything was paused; null while time runs. */
   readonly paused: Millis | null;
   readonly standingsShown: boolean;
+  /** The class's help step. */
+  readonly help: HelpStep;
+  /** Evidence, never ranked: a team knows its own, the desk all. */
+  readonly tries: readonly Try[];
   readonly entries: readonly Entry[];
   /** One entry, or two in a heat. Empty: no stage. */
   readonly stage: readonly EntryId[];

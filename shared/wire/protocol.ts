@@ -2,7 +2,19 @@ import type { DocumentKind } from '../documents/kinds.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
-import type { DocumentId, Emblem, EntryId, Phase, RoomId, RoomState, TeamId } from '../room/state.ts';
+import type {
+  Because,
+  DocumentId,
+  Emblem,
+  EntryId,
+  HelpStep,
+  Phase,
+  RoomId,
+  RoomState,
+  TeamId,
+  Try,
+  WallWish,
+} from '../room/state.ts';
 
 /**
  * The protocol between pages and server: websocket transport only, JSON.
@@ -69,6 +81,13 @@ export type ClientAsk =
   | { readonly kind: 'remove-team' | 'put-back-team' | 'free-seat' | 'keep-seat'; readonly team: TeamId }
   | { readonly kind: 'show-standings'; readonly on: boolean }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
+  /** For the class, or for one team; of a team, null is the class's step. */
+  | { readonly kind: 'set-help'; readonly team: null; readonly step: HelpStep }
+  | { readonly kind: 'set-help'; readonly team: TeamId; readonly step: HelpStep | null }
+  | { readonly kind: 'wish-wall'; readonly wish: WallWish }
+  | ({ readonly kind: 'try' } & Omit<Try, 'team' | 'because'>)
+  | ({ readonly kind: 'explain'; readonly round: number } & Because)
+  | { readonly kind: 'mend'; readonly round: number }
   | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** `design` in its file form. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown }

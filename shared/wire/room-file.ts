@@ -3,9 +3,9 @@ import { DOCUMENT_KINDS, DOCUMENT_SCHEMAS, type DocumentKind } from '../document
 import { parseDocument, writeDocument } from '../documents/values.ts';
 import { stateOf } from '../room/apply.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
-import { EMBLEMS, PHASES } from '../room/state.ts';
+import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
-import { type Checked, checkForm } from './schemas.ts';
+import { BECAUSE, type Checked, checkForm, TRIED } from './schemas.ts';
 
 /**
  * A whole room as one file: its events and all documents that they speak of, to be opened again on
@@ -38,6 +38,15 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('seat-freed'), team: Name }),
   z.strictObject({ kind: z.literal('seat-kept'), team: Name }),
   z.strictObject({ kind: z.literal('seat-moved'), team: Name }),
+  z.strictObject({
+    kind: z.literal('help-set'),
+    team: z.nullable(Name),
+    step: z.nullable(z.enum(HELP_STEPS)),
+  }),
+  z.strictObject({ kind: z.literal('wall-wished'), team: Name, wish: z.enum(WALL_WISHES) }),
+  z.strictObject({ kind: z.literal('tried'), team: Name, ...TRIED }),
+  z.strictObject({ kind: z.literal('explained'), team: Name, ...BECAUSE }),
+  z.strictObject({ kind: z.literal('mended'), team: Name, round: TRIED.round }),
   z.strictObject({ kind: z.literal('challenge-chosen'), challenge: DocId, key: Name }),
   z.strictObject({ kind: z.literal('phase-changed'), phase: z.enum(PHASES) }),
   z.strictObject({ kind: z.literal('building-started'), until: z.nullable(Time) }),

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { Answers } from '../documents/answers.ts';
 import { Design } from '../documents/design.ts';
+import { Guess, Reason } from '../documents/reason.ts';
 import { parseDocument } from '../documents/values.ts';
-import { EMBLEMS, PHASES } from '../room/state.ts';
+import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import {
   type ClientCommand,
   type Handshake,
@@ -33,6 +34,21 @@ const Round = z.int().check(z.gte(0), z.lte(10_000));
 const On = z.boolean();
 const differ = (list: readonly string[]) => new Set(list).size === list.length;
 
+const Coordinate = z.int().check(z.gte(0), z.lte(4000));
+/** What a team foretold and what came, and which of three reasons it took for the right one. */
+export const TRIED = {
+  round: Round,
+  guess: Guess,
+  at: z.nullable(z.strictObject({ x: Coordinate, y: Coordinate })),
+  made: z.boolean(),
+};
+export const BECAUSE = {
+  round: Round,
+  offered: z.array(Reason).check(z.length(3), z.refine(differ, { error: 'same-reason-twice' })),
+  picked: Reason,
+  right: Reason,
+};
+
 const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('watch-charger') }),
   z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
@@ -52,6 +68,15 @@ const Ask = z.discriminatedUnion('kind', [
     kind: z.literal('stage'),
     entries: z.array(Token).check(z.maxLength(16), z.refine(differ, { error: 'same-id-twice' })),
   }),
+  z.strictObject({
+    kind: z.literal('set-help'),
+    team: z.nullable(Token),
+    step: z.nullable(z.enum(HELP_STEPS)),
+  }),
+  z.strictObject({ kind: z.literal('wish-wall'), wish: z.enum(WALL_WISHES) }),
+  z.strictObject({ kind: z.literal('try'), ...TRIED }),
+  z.strictObject({ kind: z.literal('explain'), ...BECAUSE }),
+  z.strictObject({ kind: z.literal('mend'), round: Round }),
   z.strictObject({ kind: z.literal('judge-again'), entry: Token }),
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
   z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),

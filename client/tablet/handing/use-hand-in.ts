@@ -18,7 +18,7 @@ export interface Sending {
 export function useHandIn(asked: () => ClientAsk, known: number): Sending {
   const link = useLink();
   const away = useLinkState((state) => state.status.kind !== 'live');
-  const queued = useLinkState((state) => state.waiting);
+  const queued = useLinkState((state) => state.handingIn);
   const [sent, setSent] = useState<{ readonly known: number } | null>(null);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
   const handIn = () => {

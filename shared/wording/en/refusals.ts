@@ -44,6 +44,8 @@ export const refusals: Sentences = {
   'not-building': () => 'Nobody is building now. Wait until the building time has begun.',
   'already-so': () => 'It is so already. Nothing has changed.',
   'not-judged': () => 'This drawing is still being looked at. Try again in a moment.',
+  'not-on-the-wall': () =>
+    'This team would rather not be on the wall. Talk with the team, or choose another drawing.',
   'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,
   'bad-form': ({ path, problem }) =>
     `Something that was sent is not as it should be${path ? ` (at ${path}: ${problem})` : ` (${problem})`}. Nothing has changed; load the page again and try once more.`,

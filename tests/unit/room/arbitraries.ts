@@ -1,10 +1,11 @@
 import fc from 'fast-check';
+import { GUESSES } from '../../../shared/documents/reason.ts';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import type { Decision } from '../../../shared/room/decision.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../../shared/room/events.ts';
-import { PHASES, type RoomState } from '../../../shared/room/state.ts';
+import { HELP_STEPS, PHASES, type RoomState, WALL_WISHES } from '../../../shared/room/state.ts';
 
 /** Random lessons: commands of all seats, sensible often enough that rooms get far. */
 
@@ -73,6 +74,16 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     kind: fc.constantFrom('remove-team' as const, 'put-back-team', 'free-seat', 'keep-seat'),
     team: teamId,
   }),
+  fc.record({
+    kind: fc.constant('set-help' as const),
+    team: teamId,
+    step: fc.option(fc.constantFrom(...HELP_STEPS)),
+  }),
+  fc.record({
+    kind: fc.constant('set-help' as const),
+    team: fc.constant(null),
+    step: fc.constantFrom(...HELP_STEPS),
+  }),
   fc.record({ kind: fc.constant('judge-again' as const), entry: handedIn }),
   fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(handedIn, { maxLength: 3 }) }),
 );
@@ -87,7 +98,35 @@ const handIn = fc
 const swap = fc
   .record({ by: teamId, emblem: fc.constantFrom('sailboat', 'bell', 'chair') })
   .map(({ by, emblem }) => ({ seat: team(by), command: { kind: 'swap-emblem', emblem } as const }));
-const teamStep = fc.oneof({ arbitrary: handIn, weight: 4 }, { arbitrary: swap, weight: 1 });
+const round = fc.integer({ min: 0, max: 2 });
+const learning = fc
+  .tuple(
+    teamId,
+    fc.oneof(
+      fc.record({ kind: fc.constant('wish-wall' as const), wish: fc.constantFrom(...WALL_WISHES) }),
+      fc.record({
+        kind: fc.constant('try' as const),
+        round,
+        guess: fc.constantFrom(...GUESSES),
+        at: fc.option(fc.record({ x: fc.nat(4000), y: fc.nat(4000) })),
+        made: fc.boolean(),
+      }),
+      fc.record({
+        kind: fc.constant('explain' as const),
+        round,
+        offered: fc.constant(['time-up', 'got-tired', 'acts-at-once'] as const),
+        picked: fc.constantFrom('time-up' as const, 'got-tired'),
+        right: fc.constant('time-up' as const),
+      }),
+      fc.record({ kind: fc.constant('mend' as const), round }),
+    ),
+  )
+  .map(([by, command]) => ({ seat: team(by), command }));
+const teamStep = fc.oneof(
+  { arbitrary: handIn, weight: 4 },
+  { arbitrary: learning, weight: 3 },
+  { arbitrary: swap, weight: 1 },
+);
 const serverStep: fc.Arbitrary<{ seat: Seat; command: RoomCommand }> = fc
   .oneof(
     fc.record({ kind: fc.constantFrom('join' as const, 'move-seat'), team: teamId }),

@@ -38,6 +38,11 @@ describe('seats', () => {
     [{ kind: 'move-seat', team: 't1' }, 'server'],
     [{ kind: 'show-standings', on: true }, 'desk'],
     [{ kind: 'stage', entries: [] }, 'desk'],
+    [{ kind: 'set-help', team: null, step: 'place' }, 'desk'],
+    [{ kind: 'wish-wall', wish: 'no-emblem' }, 'team'],
+    [{ kind: 'try', round: 0, guess: 'fails', at: null, made: true }, 'team'],
+    [{ kind: 'explain', round: 0, offered: [], picked: 'got-tired', right: 'time-up' }, 'team'],
+    [{ kind: 'mend', round: 0 }, 'team'],
     [handIn('e9'), 'team'],
     [{ kind: 'judge', entry: 'e1', document: 'v1', points: 0, met: false }, 'server'],
     [{ kind: 'time-is-up' }, 'server'],
@@ -58,9 +63,10 @@ describe('joining', () => {
       [DESK, { kind: 'go-to', phase: 'close' }],
       [SERVER, { kind: 'join', team: 't2' }],
     );
+    const rest = { seatFree: false, moves: 0, help: null, wall: 'shown', mended: [] };
     expect(state.teams).toEqual([
-      { id: 't1', emblem: EMBLEMS[0], berth: 1, seatFree: false, moves: 0 },
-      { id: 't2', emblem: EMBLEMS[1], berth: 2, seatFree: false, moves: 0 },
+      { id: 't1', emblem: EMBLEMS[0], berth: 1, ...rest },
+      { id: 't2', emblem: EMBLEMS[1], berth: 2, ...rest },
     ]);
   });
 

@@ -17,6 +17,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'not-building': { code: 'not-building' },
   'already-so': { code: 'already-so' },
   'not-judged': { code: 'not-judged' },
+  'not-on-the-wall': { code: 'not-on-the-wall' },
   'too-many-on-stage': { code: 'too-many-on-stage', most: 2 },
   'bad-form': { code: 'bad-form', path: 'ask.round', problem: 'too_small' },
   'too-large': { code: 'too-large', bytes: 300_000, most: 256_000 },

@@ -126,6 +126,8 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   lookHere: false,
   paused: null,
   standingsShown: false,
+  help: 'mend',
+  tries: [],
   entries: [],
   stage: [],
   ...change,

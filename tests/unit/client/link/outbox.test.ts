@@ -36,15 +36,16 @@ describe('browserShelf', () => {
     ).toEqual(['a', 'b']);
   });
 
-  it('keeps a handed-in drawing or answers for as long as it takes, a pressed button for half a minute', () => {
+  it('keeps what a team has done for as long as it takes, a pressed button for half a minute', () => {
     const place = storage();
     const shelf = browserShelf('tablet', 0, place);
     shelf.put(pending('press'));
     shelf.put(pending('drawing', { ask: HAND_IN }));
     shelf.put(pending('answers', { ask: ANSWERS }));
+    shelf.put(pending('mended', { ask: { kind: 'mend', round: 0 } }));
     const later = browserShelf('tablet', 3_600_000, place);
-    expect(later.load().map((p) => p.id)).toEqual(['drawing', 'answers']);
-    expect(Object.keys(place)).toHaveLength(2);
+    expect(later.load().map((p) => p.id)).toEqual(['drawing', 'answers', 'mended']);
+    expect(Object.keys(place)).toHaveLength(3);
   });
 
   it('pages keep theirs apart', () => {
@@ -81,6 +82,6 @@ describe('Outbox', () => {
     const outbox = new Outbox(browserShelf('tablet', 0, storage()));
     void outbox.add(pending('a'));
     outbox.settle('b', { ok: true, seq: 1 });
-    expect(outbox.size).toBe(1);
+    expect(outbox.counts).toEqual({ waiting: 1, handingIn: 0 });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bestEntry, classFigures, pointsSoFar, standingsOf } from '../../../../client/parts/figures.ts';
-import type { Entry } from '../../../../shared/room/state.ts';
+import type { Entry, Team } from '../../../../shared/room/state.ts';
 import { roomState } from '../link/fakes.ts';
 
 let count = 0;
@@ -12,18 +12,24 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   design: null,
   at: 0,
   late: false,
+  mended: false,
   verdict: points === null ? null : { document: 'v', points, met: points === 100 },
   shown: false,
   counted: false,
   unjudged: false,
 });
-const teams = ['a', 'b', 'c', 'd'].map((id, i) => ({
-  id,
-  emblem: 'bell',
-  berth: i + 1,
-  seatFree: false,
-  moves: 0,
-}));
+const teams = ['a', 'b', 'c', 'd'].map(
+  (id, i): Team => ({
+    id,
+    emblem: 'bell',
+    berth: i + 1,
+    seatFree: false,
+    moves: 0,
+    help: null,
+    wall: 'shown',
+    mended: [],
+  }),
+);
 const rounds = [
   { challenge: 'c', key: 'k' },
   { challenge: 'd', key: 'l' },
