@@ -10,9 +10,8 @@ export interface Fitted {
   readonly view: View | null;
 }
 
-/** Measures an element and fits the whole sheet into it, again whenever it changes its size. */
-export function useFitted(sheet: { readonly w: Mm; readonly h: Mm }, pad: number): Fitted {
-  const frame = useRef<HTMLDivElement>(null);
+/** The size of an element, again whenever it changes; null until it has been measured. */
+export function useBox(frame: RefObject<HTMLElement | null>): Box | null {
   const [box, setBox] = useState<Box | null>(null);
   useLayoutEffect(() => {
     const element = frame.current;
@@ -25,7 +24,14 @@ export function useFitted(sheet: { readonly w: Mm; readonly h: Mm }, pad: number
     const observer = new ResizeObserver(measure);
     observer.observe(element);
     return () => observer.disconnect();
-  }, []);
+  }, [frame]);
+  return box;
+}
+
+/** Measures an element and fits the whole sheet into it. */
+export function useFitted(sheet: { readonly w: Mm; readonly h: Mm }, pad: number): Fitted {
+  const frame = useRef<HTMLDivElement>(null);
+  const box = useBox(frame);
   const { w, h } = sheet;
   const view = useMemo(() => (box ? fitView({ w, h }, box, pad) : null), [box, w, h, pad]);
   return { frame, box, view };

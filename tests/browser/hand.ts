@@ -47,6 +47,32 @@ export class TestHand {
     return () => this.#send('up', places.at(-1)!);
   }
 
+  /** Two fingers come down one after the other, go to their other places together, and lift. */
+  async pinch(
+    first: readonly [readonly [number, number], readonly [number, number]],
+    second: readonly [readonly [number, number], readonly [number, number]],
+  ): Promise<void> {
+    const at = (finger: typeof first, share: number) =>
+      this.place(
+        finger[0][0] + (finger[1][0] - finger[0][0]) * share,
+        finger[0][1] + (finger[1][1] - finger[0][1]) * share,
+      );
+    // The paper moves under the fingers, so all places are asked for before.
+    const shares = [0, 0.25, 0.5, 0.75, 1];
+    const ones = await Promise.all(shares.map((share) => at(first, share)));
+    const others = await Promise.all(shares.map((share) => at(second, share)));
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', touchPoints: { x: number; y: number }[]) =>
+      this.#cdp.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: touchPoints.map((point, id) => ({ ...point, id })),
+      });
+    await touch('touchStart', [ones[0]!]);
+    await touch('touchMove', [{ x: ones[0]!.x + 14, y: ones[0]!.y }]);
+    await touch('touchStart', [ones[0]!, others[0]!]);
+    for (const [i, one] of ones.entries()) await touch('touchMove', [one, others[i]!]);
+    await touch('touchEnd', []);
+  }
+
   async #send(what: 'down' | 'move' | 'up', { x, y }: { x: number; y: number }): Promise<void> {
     if (this.pointer === 'touch') {
       const type = ({ down: 'touchStart', move: 'touchMove', up: 'touchEnd' } as const)[what];

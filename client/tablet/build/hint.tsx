@@ -17,6 +17,7 @@ export function Hint({
   const words = useWords().tablet.building;
   const locale = useLocale();
   const { tool, pending, rub } = useSessionState(session, (state) => state.editor);
+  const pen = useSessionState(session, (state) => state.pen);
   const refusal = useSessionState(session, (state) => state.refusal);
   const { sheet, play } = session.context;
   const most = refusal && 'most' in refusal ? refusal.most : 0;
@@ -46,6 +47,11 @@ export function Hint({
             </label>
           ))}
         </div>
+      )}
+      {pen && (
+        <button type="button" className="choice hint-pen" onClick={() => session.usesPen(false)}>
+          {words.fingersDraw}
+        </button>
       )}
     </div>
   );

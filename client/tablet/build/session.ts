@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand';
 import type { Design } from '../../../shared/documents/design.ts';
+import type { Look } from '../../canvas/view.ts';
 import { commit, redo, startAgain, undo } from '../editor/history.ts';
 import { flipChosen, nudge, rubChosen } from '../editor/keys.ts';
 import { type EditContext, type Editor, type EditRefusal, openEditor, type Tool } from '../editor/model.ts';
@@ -11,6 +12,10 @@ export interface Session {
   readonly refusal: EditRefusal | null;
   /** Whether a finger is on the paper. */
   readonly fingerDown: boolean;
+  /** A pen draws on this tablet, so that fingers only move the paper. */
+  readonly pen: boolean;
+  /** What of the sheet is looked at closely; null is all of it. */
+  readonly look: Look | null;
 }
 
 export interface Done {
@@ -29,6 +34,8 @@ export class DrawingSession {
       editor: openEditor(design, context),
       refusal: null,
       fingerDown: false,
+      pen: false,
+      look: null,
     }));
   }
 
@@ -39,7 +46,9 @@ export class DrawingSession {
   /** Takes over what an edit came to. */
   readonly take = ({ editor, refusal }: Done): void => this.store.setState({ editor, refusal });
 
-  readonly finger = (down: boolean): void => this.store.setState({ fingerDown: down });
+  readonly finger = (fingerDown: boolean): void => this.#now({ fingerDown });
+  readonly usesPen = (pen: boolean): void => this.#now({ pen });
+  readonly look = (look: Look | null): void => this.#now({ look });
 
   readonly choose = (change: Partial<Pick<Editor, 'tool' | 'word' | 'rub' | 'selection'>>): void =>
     this.take({ editor: { ...this.editor, ...change, pending: null }, refusal: null });
@@ -55,6 +64,13 @@ export class DrawingSession {
   readonly flip = (): void => this.take(flipChosen(this.editor));
   readonly rubChosen = (): void => this.take(rubChosen(this.editor, this.context));
   readonly nudge = (dx: number, dy: number): void => this.take(nudge(this.editor, this.context, dx, dy));
+
+  /** Many events say the same again, and those who look at the session need not hear of that. */
+  #now(change: Partial<Pick<Session, 'fingerDown' | 'pen' | 'look'>>): void {
+    const now = this.store.getState();
+    const news = Object.entries(change).some(([key, value]) => now[key as keyof Session] !== value);
+    if (news) this.store.setState(change);
+  }
 
   /** Puts another drawing on the sheet, as a step like any other: a mended one, or an earlier entry. */
   readonly replace = (design: Design): void =>

@@ -1,5 +1,5 @@
 import { ArrowLeftRight, Trash2 } from 'lucide-react';
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { middleOf } from '../../../shared/picture/replay.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
@@ -7,8 +7,8 @@ import { clearPoints } from '../../canvas/clear-points.ts';
 import { PlacedBox } from '../../canvas/placed-box.tsx';
 import { type Place, pointsOf } from '../../canvas/placement.ts';
 import { type SheetHandle, SheetView } from '../../canvas/sheet-view.tsx';
-import { useFitted } from '../../canvas/use-fitted.ts';
-import { toScreen } from '../../canvas/view.ts';
+import { useCamera } from '../../canvas/use-camera.ts';
+import { isSeen, toScreen } from '../../canvas/view.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
@@ -21,6 +21,7 @@ import type { LiveVerdict } from './use-live-verdict.ts';
 import { usePainted, useShown } from './use-painted.ts';
 import { usePointer } from './use-pointer.ts';
 import { useSessionState } from './use-session.ts';
+import { useZoomKeys, Zoom } from './zoom.tsx';
 
 export interface SurfaceProps {
   readonly challenge: Challenge;
@@ -35,20 +36,25 @@ const NAME_SIZE = 16;
 /** The line of words under the paper, CSS pixels; callouts stay above it. */
 const HINT_HEIGHT = 60;
 
+/** Around the whole sheet, CSS pixels, and beside it for the buttons that enlarge it. */
+const ROOM = { pad: 14, beside: 72 } as const;
+
 /** The paper: what is drawn, what is being drawn, and what was found. */
 export function Surface({ challenge, session, live, findings, resting }: SurfaceProps) {
   const words = useWords().tablet.building;
   const label = words.sheet(textIn(challenge.sentence, useLocale()));
   const { sheet } = challenge;
-  const { frame, box, view } = useFitted(sheet, 14);
   const surface = useRef<HTMLDivElement>(null);
   const handle = useRef<SheetHandle>(null);
   const editor = useSessionState(session, (state) => state.editor);
   const fingerDown = useSessionState(session, (state) => state.fingerDown);
+  const look = useSessionState(session, (state) => state.look);
+  const { frame, box, view, side, camera } = useCamera(sheet, ROOM, { look, onLook: session.look });
   const [buttons, setButtons] = useState<Place | null>(null);
   const [proposal, setProposal] = useState<Proposal | null>(null);
   const show = useShown(session, handle, setProposal);
-  usePointer(surface, { session, view, resting, show });
+  usePointer(surface, { session, camera, ready: view !== null, resting, show });
+  useZoomKeys(camera, resting);
 
   const { layout, picture, under, over } = usePainted({
     session,
@@ -64,6 +70,9 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
   );
   const chosenMark = editor.selection?.kind === 'mark' ? middleOf(editor.selection.mark, layout) : undefined;
   const finding = findings.open;
+  useEffect(() => {
+    if (finding) camera.reveal(finding.place.at);
+  }, [camera, finding]);
   const mended = finding?.remedy?.design;
   const clearOfHint = box && { width: box.width, height: box.height - HINT_HEIGHT };
   return (
@@ -80,7 +89,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
           label={label}
         >
           <div className="surface" ref={surface} role="application" aria-label={label} />
-          {chosenMark && !fingerDown && (
+          {chosenMark && !fingerDown && isSeen(view, box, chosenMark) && (
             <PlacedBox
               className="mark-buttons"
               about={toScreen(view, chosenMark)}
@@ -112,6 +121,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
           )}
         </SheetView>
       )}
+      {view && <Zoom camera={camera} whole={look === null} side={side} />}
       <Hint session={session} proposal={proposal} />
     </div>
   );

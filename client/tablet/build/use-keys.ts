@@ -9,10 +9,15 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 };
 const FAR = 5;
 
+/** Whether a key goes to something that is typed or chosen in. */
+export const typesText = ({ target }: KeyboardEvent): boolean =>
+  target instanceof HTMLElement &&
+  target.closest('dialog, select, textarea, input:not([type="radio"])') !== null;
+
 /** A key that means something to the element that has the focus is left to it. */
 function isTaken(event: KeyboardEvent): boolean {
   if (!(event.target instanceof HTMLElement)) return false;
-  if (event.target.closest('dialog, select, textarea, input:not([type="radio"])')) return true;
+  if (typesText(event)) return true;
   return event.key in ARROWS && event.target.closest('[role="radiogroup"]') !== null;
 }
 

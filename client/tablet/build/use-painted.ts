@@ -8,9 +8,9 @@ import { type Painter, together } from '../../canvas/painter.ts';
 import type { SheetHandle } from '../../canvas/sheet-view.tsx';
 import type { Editor } from '../editor/model.ts';
 import type { Proposal } from '../editor/propose.ts';
+import type { ShowProposal } from './hand.ts';
 import { overGesture, overInk, overVerdict, pictureOfDesign, underInk, waitingRobot } from './overlay.ts';
 import type { DrawingSession } from './session.ts';
-import type { ShowProposal } from './use-pointer.ts';
 
 /** What the canvas shows of a drawing at rest. */
 export interface Painted {

@@ -1,141 +1,194 @@
-import { type RefObject, useEffect } from 'react';
-import type { PaperPoint } from '../../../shared/geometry/units.ts';
+import { type RefObject, useEffect, useRef } from 'react';
+import type { ScreenPoint } from '../../../shared/geometry/units.ts';
+import type { Camera } from '../../canvas/use-camera.ts';
 import { pixelsInMm, toPaper, type View } from '../../canvas/view.ts';
-import { begin, type Touch } from '../editor/gesture.ts';
-import { finish, follow, type Progress, type Proposal, propose, start } from '../editor/propose.ts';
+import type { Touch } from '../editor/gesture.ts';
+import {
+  type Contact,
+  contactDown,
+  contactGone,
+  contactMoved,
+  type Deed,
+  type Hands,
+  type HandsState,
+  type Turn,
+} from './contacts.ts';
+import { Hand, type ShowProposal } from './hand.ts';
 import type { DrawingSession } from './session.ts';
+import { Wheel } from './wheel.ts';
+
+type Kind = Contact['kind'];
 
 /** How near counts as "there", CSS pixels: half a finger, the tip of a pen, an arrow. */
-const REACH: Readonly<Record<string, number>> = { touch: 24, pen: 16, mouse: 12 };
-
-/** Shows what would come of a gesture; null when none is under way. */
-export type ShowProposal = (proposal: Proposal | null, progress: Progress | null) => void;
+const REACH: Readonly<Record<Kind, number>> = { touch: 24, pen: 16, mouse: 12 };
 
 export interface PointerOptions {
   readonly session: DrawingSession;
-  readonly view: View | null;
+  readonly camera: Camera;
+  /** Whether the paper can be seen yet. */
+  readonly ready: boolean;
   /** While true no new stroke begins; one that is under way is finished. */
   readonly resting: boolean;
   readonly show: ShowProposal;
 }
 
-/**
- * One finger, pen or mouse at a time on the paper. What it does is worked out once a frame past React
- * and committed once, when it goes up. A stroke that the system breaks off is kept as far as it came.
- */
+/** Fingers, a pen or a mouse on the paper: one draws, two move and enlarge it, as does the wheel. */
 export function usePointer(surface: RefObject<HTMLElement | null>, options: PointerOptions): void {
-  const { session, view, resting, show } = options;
+  const { session, camera, ready, resting, show } = options;
+  const rests = useRef(resting);
+  rests.current = resting;
   useEffect(() => {
     const element = surface.current;
-    if (!element || !view) return;
+    if (!element || !ready) return;
     // Arrow keys move what is chosen on the paper, so it takes the focus.
     element.tabIndex = 0;
-    const hand = new Hand(element, session, view, show);
-    const down = (event: PointerEvent) => {
-      if (!resting) hand.down(event);
-    };
-    element.addEventListener('pointerdown', down);
-    element.addEventListener('pointermove', hand.move);
-    element.addEventListener('pointerup', hand.up);
-    element.addEventListener('pointercancel', hand.cancel);
-    return () => {
-      element.removeEventListener('pointerdown', down);
-      // A stroke in progress goes on to its end with the hand that began it.
-      hand.leaveWhenFree(() => {
-        element.removeEventListener('pointermove', hand.move);
-        element.removeEventListener('pointerup', hand.up);
-        element.removeEventListener('pointercancel', hand.cancel);
-      });
-    };
-  }, [surface, session, view, resting, show]);
+    const paper = new Paper(element, session, camera, new Hand(session, show));
+    const stop = paper.listen(() => rests.current);
+    return stop;
+  }, [surface, session, camera, ready, show]);
 }
 
-class Hand {
+/** Turns what a browser says of its pointers into what hands do on the paper. */
+class Paper {
   readonly #element: HTMLElement;
   readonly #session: DrawingSession;
-  readonly #view: View;
-  readonly #show: ShowProposal;
-  #pointer: number | null = null;
-  #progress: Progress | null = null;
-  #touch: Touch | null = null;
-  #frame = 0;
-  #left: (() => void) | null = null;
+  readonly #camera: Camera;
+  readonly #hand: Hand;
+  readonly #wheel = new Wheel();
+  #hands: Hands = { kind: 'none' };
+  #kind: Kind = 'mouse';
 
-  constructor(element: HTMLElement, session: DrawingSession, view: View, show: ShowProposal) {
+  constructor(element: HTMLElement, session: DrawingSession, camera: Camera, hand: Hand) {
     this.#element = element;
     this.#session = session;
-    this.#view = view;
-    this.#show = show;
+    this.#camera = camera;
+    this.#hand = hand;
   }
 
-  readonly down = (event: PointerEvent): void => {
-    if (this.#pointer !== null || event.button !== 0) return;
+  /** Until the returned function is called. */
+  listen(resting: () => boolean): () => void {
+    const element = this.#element;
+    const end = new AbortController();
+    const { signal } = end;
+    const down = (event: PointerEvent) => {
+      if (!resting()) this.#down(event);
+    };
+    const cancelled = (event: PointerEvent) => this.#gone(event, 'cancelled');
+    element.addEventListener('pointerdown', down, { signal });
+    element.addEventListener('pointermove', (event) => this.#moved(event), { signal });
+    element.addEventListener('pointerup', (event) => this.#gone(event, 'up'), { signal });
+    element.addEventListener('pointercancel', cancelled, { signal });
+    // After an up or a cancel its contact is known no more, so that this finds only what was lost.
+    element.addEventListener('lostpointercapture', cancelled, { signal });
+    element.addEventListener('wheel', (event) => this.#turned(event), { signal, passive: false });
+    // Safari enlarges the page by two fingers unless its own events are refused.
+    const refuse = (event: Event) => event.preventDefault();
+    for (const name of ['gesturestart', 'gesturechange']) element.addEventListener(name, refuse, { signal });
+    return () => {
+      end.abort();
+      this.#hand.break();
+    };
+  }
+
+  #down(event: PointerEvent): void {
+    const pushes = event.button === 1;
+    if (event.button !== 0 && !pushes) return;
     event.preventDefault();
-    this.#element.setPointerCapture(event.pointerId);
     // Arrow keys now move what is chosen, and no longer the tool that was chosen before.
     this.#element.dataset.touched = '';
     this.#element.focus({ preventScroll: true });
-    this.#pointer = event.pointerId;
-    const touch = this.#touchOf(event, this.#paperOf(event));
-    this.#touch = touch;
-    const { editor, context } = this.#session;
-    this.#progress = start(begin(editor, context, touch), editor, context, touch);
-    this.#session.finger(true);
-    this.#draw();
-  };
+    this.#element.setPointerCapture(event.pointerId);
+    const kind = kindOf(event);
+    const contact: Contact = {
+      id: event.pointerId,
+      kind,
+      at: this.#placeOf(event),
+      t: event.timeStamp / 1000,
+      size: Math.max(event.width, event.height),
+      pushes,
+    };
+    this.#take(contactDown(this.#state, contact), event);
+  }
 
-  readonly move = (event: PointerEvent): void => {
-    if (event.pointerId !== this.#pointer || !this.#progress) return;
+  #moved(event: PointerEvent): void {
+    this.#take(contactMoved(this.#state, event.pointerId, this.#placeOf(event)), event);
+  }
+
+  #gone(event: PointerEvent, how: 'up' | 'cancelled'): void {
+    this.#take(contactGone(this.#state, event.pointerId, how), event);
+  }
+
+  get #state(): HandsState {
+    return { hands: this.#hands, pen: this.#session.store.getState().pen };
+  }
+
+  #take({ state, deed }: Turn, event: PointerEvent): void {
+    this.#hands = state.hands;
+    this.#session.usesPen(state.pen);
+    this.#do(deed, event);
+    this.#session.finger(state.hands.kind !== 'none');
+  }
+
+  #do(deed: Deed, event: PointerEvent): void {
+    const view = this.#camera.view();
+    if (!view) return;
+    switch (deed.kind) {
+      case 'pull':
+        this.#camera.pull(deed.before, deed.now);
+        break;
+      case 'begin':
+        this.#kind = kindOf(event);
+        this.#hand.drop();
+        this.#hand.begin(this.#touchOf(event, view));
+        break;
+      case 'follow':
+        this.#follow(event, view);
+        break;
+      case 'finish':
+        this.#hand.finish(this.#touchOf(event, view));
+        break;
+      case 'break':
+        this.#hand.break();
+        break;
+      case 'drop':
+        this.#hand.drop();
+        break;
+      case 'nothing':
+    }
+  }
+
+  /** Through every place that the browser has gathered since its last word. */
+  #follow(event: PointerEvent, view: View): void {
     const all = event.getCoalescedEvents?.() ?? [];
-    const points = (all.length > 0 ? all : [event]).map((each) => this.#paperOf(each));
-    this.#touch = this.#touchOf(event, points.at(-1)!);
-    const { editor, context } = this.#session;
-    this.#progress = follow(this.#progress, editor, context, points, this.#touch.reach);
-    if (this.#frame === 0) this.#frame = requestAnimationFrame(() => this.#draw());
-  };
-
-  readonly up = (event: PointerEvent): void => {
-    if (event.pointerId === this.#pointer) this.#end(this.#touchOf(event, this.#paperOf(event)), true);
-  };
-
-  readonly cancel = (event: PointerEvent): void => {
-    if (event.pointerId !== this.#pointer || !this.#touch) return;
-    this.#end(this.#touch, this.#progress?.gesture.kind === 'stroke');
-  };
-
-  /** Calls `leave` at once, or when the stroke in progress has ended. */
-  leaveWhenFree(leave: () => void): void {
-    if (this.#pointer === null) leave();
-    else this.#left = leave;
+    const passed = all.length > 0 ? all : [event];
+    const points = passed.map((each) => toPaper(view, this.#placeOf(each)));
+    this.#hand.follow(points, this.#touchOf(event, view));
   }
 
-  #end(touch: Touch, keep: boolean): void {
-    cancelAnimationFrame(this.#frame);
-    this.#frame = 0;
-    const progress = this.#progress;
-    this.#pointer = null;
-    this.#progress = null;
-    this.#show(null, null);
-    const { editor, context } = this.#session;
-    if (progress && keep) this.#session.take(finish(progress, editor, context, touch));
-    this.#session.finger(false);
-    this.#left?.();
-    this.#left = null;
+  #turned(event: WheelEvent): void {
+    event.preventDefault();
+    const deed = this.#wheel.turn({
+      dx: event.deltaX,
+      dy: event.deltaY,
+      coarse: event.deltaMode !== 0,
+      control: event.ctrlKey,
+      shift: event.shiftKey,
+      t: event.timeStamp / 1000,
+    });
+    const at = this.#placeOf(event);
+    if (deed.kind === 'zoom') this.#camera.zoom(deed.factor, at);
+    else this.#camera.pull([at], [{ px: at.px + deed.dx, py: at.py + deed.dy }]);
   }
 
-  #draw(): void {
-    this.#frame = 0;
-    if (!this.#progress || !this.#touch) return;
-    const { editor, context } = this.#session;
-    this.#show(propose(this.#progress, editor, context, this.#touch), this.#progress);
-  }
-
-  #paperOf(event: PointerEvent): PaperPoint {
+  #placeOf(event: MouseEvent): ScreenPoint {
     const box = this.#element.getBoundingClientRect();
-    return toPaper(this.#view, { px: event.clientX - box.left, py: event.clientY - box.top });
+    return { px: event.clientX - box.left, py: event.clientY - box.top };
   }
 
-  #touchOf(event: PointerEvent, at: PaperPoint): Touch {
-    return { at, reach: pixelsInMm(this.#view, REACH[event.pointerType] ?? 16) };
+  #touchOf(event: PointerEvent, view: View): Touch {
+    return { at: toPaper(view, this.#placeOf(event)), reach: pixelsInMm(view, REACH[this.#kind]) };
   }
 }
+
+const kindOf = ({ pointerType }: PointerEvent): Kind =>
+  pointerType === 'touch' || pointerType === 'pen' ? pointerType : 'mouse';

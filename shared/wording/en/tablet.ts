@@ -118,6 +118,10 @@ const building = {
   rubPiece: 'Piece',
   rubLine: 'Whole line',
   rubWhat: 'Rub out a piece or a whole line',
+  larger: 'Larger',
+  smaller: 'Smaller',
+  wholeSheet: 'Whole sheet',
+  fingersDraw: 'Draw with fingers again',
   sheet: (name: string) => `The sheet: ${name}`,
   notDone: (code: EditRefusalCode, most: number): string => NOT_DONE[code](most),
   caught: (why: 'end' | 'line' | 'berth' | 'angle' | 'grid' | 'free', berth: string, degrees: number) => {

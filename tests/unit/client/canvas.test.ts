@@ -1,6 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { covers, placeBeside } from '../../../client/canvas/placement.ts';
-import { fitView, pixelsInMm, toPaper, toScreen } from '../../../client/canvas/view.ts';
+import {
+  type Framed,
+  fitBeside,
+  fitView,
+  lookAt,
+  lookBeside,
+  lookCloser,
+  lookPulled,
+  pixelsInMm,
+  toPaper,
+  toScreen,
+  viewOf,
+} from '../../../client/canvas/view.ts';
 import { trayRows } from '../../../client/tablet/build/tray-rows.ts';
 import { changed, timeOf } from '../../../client/tablet/trying/clock.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
@@ -17,6 +29,77 @@ describe('view', () => {
     expect(toScreen(view, at)).toEqual({ px: 35, py: 588 });
     expect(toPaper(view, toScreen(view, at))).toEqual(at);
     expect(pixelsInMm(view, 24)).toBe(12);
+  });
+});
+
+describe('fitBeside', () => {
+  it('keeps the strip at the top where the sheet is wide, at the right where it is high', () => {
+    // Scale 2: 20 + 594 wide; 420 high leaves 80 above, so that the strip costs nothing.
+    expect(fitBeside({ w: 297, h: 210 }, { width: 614, height: 520 }, 10, 60)).toEqual({
+      scale: 2,
+      left: 10,
+      top: 60,
+    });
+    expect(fitBeside({ w: 210, h: 210 }, { width: 700, height: 440 }, 10, 60)).toEqual({
+      scale: 2,
+      left: 140,
+      top: 10,
+    });
+  });
+});
+
+describe('a closer look', () => {
+  const sheet = { w: 300, h: 200 };
+  const box = { width: 640, height: 420 };
+  const framed: Framed = { sheet, box, fitted: fitView(sheet, box, 10) };
+  const whole = viewOf(null, framed);
+  const near = (about: { px: number; py: number }, factor = 2) =>
+    viewOf(lookCloser(whole, framed, factor, about), framed);
+
+  it('leaves what lies under the pointer where it is', () => {
+    const about = { px: 250, py: 160 };
+    const view = near(about);
+    expect(view.scale).toBe(4);
+    const place = toPaper(whole, about);
+    expect(toScreen(view, place).px).toBeCloseTo(about.px, 6);
+    expect(toScreen(view, place).py).toBeCloseTo(about.py, 6);
+  });
+
+  it('ends at twelve pixels a millimetre and, made smaller, at the whole sheet', () => {
+    expect(near({ px: 320, py: 210 }, 100).scale).toBe(12);
+    expect(lookCloser(near({ px: 320, py: 210 }), framed, 0.1, { px: 0, py: 0 })).toBeNull();
+  });
+
+  it('is pushed no further than a third of the box beyond the paper', () => {
+    const pushed = viewOf(lookBeside(near({ px: 320, py: 210 }), framed, 5000, -5000), framed);
+    expect(pushed.left).toBeCloseTo(0.3 * box.width, 6);
+    expect(pushed.top + sheet.h * pushed.scale).toBeCloseTo(box.height - 0.3 * box.height, 6);
+  });
+
+  it('two fingers take the two places under them along', () => {
+    const before = [
+      { px: 250, py: 200 },
+      { px: 350, py: 200 },
+    ];
+    const now = [
+      { px: 230, py: 230 },
+      { px: 430, py: 230 },
+    ];
+    const view = viewOf(lookPulled(whole, framed, before, now), framed);
+    for (const [i, from] of before.entries()) {
+      const at = toScreen(view, toPaper(whole, from));
+      expect(at.px).toBeCloseTo(now[i]!.px, 6);
+      expect(at.py).toBeCloseTo(now[i]!.py, 6);
+    }
+  });
+
+  it('is moved just so far that a place comes into view', () => {
+    const view = near({ px: 0, py: 0 }, 3);
+    const at = { x: 290, y: 190 };
+    const shown = toScreen(viewOf(lookAt(view, framed, at, 60), framed), at);
+    expect(shown.px).toBeCloseTo(box.width - 60, 6);
+    expect(shown.py).toBeCloseTo(box.height - 60, 6);
+    expect(lookAt(view, framed, { x: 60, y: 40 }, 60)).toMatchObject({ scale: view.scale });
   });
 });
 

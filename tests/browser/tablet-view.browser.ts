@@ -1,0 +1,119 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
+import type { TestHand } from './hand.ts';
+import { type TestRoom, testRoom } from './room.ts';
+import { kept, ofLines, ofMarks, tabletIn, tool } from './tablet-page.ts';
+
+let browser: Browser;
+let room: TestRoom;
+let watched: Watched;
+let hand: TestHand;
+beforeAll(async () => {
+  browser = await openBrowser();
+  room = await testRoom();
+});
+afterAll(async () => {
+  await browser.close();
+  await room.end();
+});
+afterEach(() => watched.context.close());
+
+const open = async () => {
+  ({ hand, watched } = await tabletIn(browser, room, 'one-fast-stretch'));
+};
+
+/** Pixels a millimetre, as the paper lies now. */
+const scale = async () => {
+  const [a, b] = [await hand.place(0, 0), await hand.place(100, 0)];
+  return (b.x - a.x) / 100;
+};
+
+const PINCH = [
+  [
+    [140, 120],
+    [90, 120],
+  ],
+  [
+    [180, 120],
+    [230, 120],
+  ],
+] as const;
+
+describe('looking closely', () => {
+  it('two fingers enlarge the paper, and the stroke that the first began is gone', async () => {
+    await open();
+    const { page } = watched;
+    await tool(page, 'Freehand');
+    const before = await scale();
+    const under = await hand.place(160, 120);
+    await hand.pinch(PINCH[0], PINCH[1]);
+    await expect.poll(scale).toBeGreaterThan(before * 3);
+    const now = await hand.place(160, 120);
+    expect(Math.abs(now.x - under.x)).toBeLessThan(3);
+    expect(Math.abs(now.y - under.y)).toBeLessThan(3);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+
+    // Drawing, marking and what was found go on at this size.
+    await tool(page, 'Straight');
+    await hand.drag([150, 120], [160, 120], [190, 120]);
+    const design = await kept(page, ofLines(1));
+    expect(design.drawing.lines[0]).toMatchObject({
+      from: { x: 150, y: 120 },
+      pieces: [{ to: { x: 190, y: 120 } }],
+    });
+    await page.getByText('faster ▸').click();
+    await hand.tap(170, 121);
+    await kept(page, ofMarks(1));
+    await page.locator('.mark-buttons').waitFor();
+    await page.locator('.foot-things').click();
+    await page.locator('.callout').waitFor();
+    await page.waitForTimeout(400);
+    await picture(page, 'tablet-view-close');
+    await page.getByRole('button', { name: 'Whole sheet' }).click();
+    await expect.poll(scale).toBeCloseTo(before, 3);
+    expectClean(watched);
+  });
+
+  it('wheel, keys and buttons enlarge and bring the whole sheet back', async () => {
+    await open();
+    const { page } = watched;
+    const before = await scale();
+    const at = await hand.place(250, 50);
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.wheel(0, -300);
+    await expect.poll(scale).toBeGreaterThan(before * 1.9);
+    const now = await hand.place(250, 50);
+    expect(Math.abs(now.x - at.x)).toBeLessThan(2);
+    await page.keyboard.press('0');
+    await expect.poll(scale).toBeCloseTo(before, 3);
+    await page.keyboard.press('+');
+    await expect.poll(scale).toBeCloseTo(before * 1.5, 3);
+    await page.keyboard.press('-');
+    await expect.poll(scale).toBeCloseTo(before, 3);
+    await page.getByRole('button', { name: 'Larger' }).click();
+    await expect.poll(scale).toBeCloseTo(before * 1.5, 3);
+    await page.getByRole('button', { name: 'Smaller' }).click();
+    await expect.poll(scale).toBeCloseTo(before, 3);
+    expectClean(watched);
+  });
+
+  it('once a pen has drawn, a finger moves the paper, until fingers are told to draw again', async () => {
+    await open();
+    const { page } = watched;
+    hand.pointer = 'pen';
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    await kept(page, ofLines(1));
+    await page.keyboard.press('+');
+    hand.pointer = 'touch';
+    const before = await hand.place(100, 100);
+    await hand.drag([100, 100], [110, 100], [120, 100]);
+    const moved = await hand.place(100, 100);
+    expect(moved.x).toBeGreaterThan(before.x + 20);
+    await kept(page, ofLines(1));
+    await page.getByRole('button', { name: 'Draw with fingers again' }).click();
+    await hand.drag([100, 100], [120, 100], [140, 100]);
+    await kept(page, ofLines(2));
+    expectClean(watched);
+  });
+});
