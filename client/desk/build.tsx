@@ -7,6 +7,7 @@ import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { LateOnes } from './late.tsx';
 import { needWords } from './team-card.tsx';
 import { TeamDetail } from './team-detail.tsx';
 import { TeamGrid } from './team-grid.tsx';
@@ -33,6 +34,7 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
         {challenge && room.teams.length > 0 && (
           <>
             <Needs room={room} />
+            <LateOnes room={room} />
             <TeamGrid room={room} challenge={challenge} label={desk.building.title(room.teams.length)} />
             <Trips room={room} />
           </>

@@ -15,6 +15,7 @@ import { useWords } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { LateOnes } from './late.tsx';
 import { StagePanel } from './stage-panel.tsx';
 import { PredictedWhy, VerdictView } from './team-detail.tsx';
 import { lastBerth, useTeamNumbers } from './team-numbers.ts';
@@ -48,6 +49,7 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
           </Button>
         </header>
         <Refused refusal={stage.refusal} />
+        <LateOnes room={room} />
         <StagePanel room={room} />
       </main>
       <Aside label={desk.showing.best}>

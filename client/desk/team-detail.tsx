@@ -20,6 +20,7 @@ import { useTeamDrawing } from '../parts/use-drawings.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { gravest } from './insight.ts';
+import { LateSwitch } from './late.tsx';
 import { Places } from './places.tsx';
 import './team-detail.css';
 
@@ -121,12 +122,13 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
     <div className="entry-line">
       <span>
         {when}
-        {entry.late && `, ${desk.team.late}`}
+        {entry.late && `, ${entry.taken ? desk.late.counts : desk.late.notYet}`}
         {', '}
         <strong>{outcomeOf(entry, desk.team)}</strong>
       </span>
       <StageButton room={room} entry={entry} />
       {entry.unjudged && <JudgeAgain entry={entry} />}
+      <LateSwitch entry={entry} />
     </div>
   );
   if (challenge.play === 'predict')

@@ -1,4 +1,4 @@
-import { bestOfRounds, type Scored, standings } from '../../shared/points/standings.ts';
+import { bestOfRounds, type Scored, scoredOf, standings } from '../../shared/points/standings.ts';
 import type { Entry, RoomState, Team, TeamId } from '../../shared/room/state.ts';
 import type { Together } from '../../shared/wording/en/board.ts';
 
@@ -13,14 +13,17 @@ export const entryOf = (room: RoomState, id: string): Entry | undefined =>
 export const entriesOf = (room: RoomState, team: TeamId, round = currentRound(room)): Entry[] =>
   room.entries.filter((entry) => entry.team === team && entry.round === round);
 
-/** The judged entry with the most points, the earlier of two equal ones. */
+/** The judged entry with the most points that counts, the earlier of two equal ones. */
 export function bestEntry(room: RoomState, team: TeamId, round = currentRound(room)): Entry | undefined {
-  const judged = entriesOf(room, team, round).filter((entry) => entry.verdict !== null);
+  const judged = entriesOf(room, team, round).filter((entry) => entry.taken && entry.verdict);
   return judged.reduce<Entry | undefined>(
     (best, entry) => (best && pointsOf(best) >= pointsOf(entry) ? best : entry),
     undefined,
   );
 }
+
+/** Late entries of teams that play, of which the desk has not said that they count. */
+export const waitingLate = (room: RoomState): Entry[] => countedEntries(room).filter((entry) => !entry.taken);
 
 export const pointsOf = (entry: Entry): number => entry.verdict?.points ?? 0;
 
@@ -33,7 +36,7 @@ export interface TeamStanding {
 
 /** The table of the whole lesson: the best entry of each round, standard competition ranking. */
 export function standingsOf(room: RoomState): TeamStanding[] {
-  const scored = scoredOf(room);
+  const scored = scoredIn(room);
   const withEntries = room.teams.filter((team) => scored.some((entry) => entry.team === team.id));
   const ranked = standings(
     withEntries.map((team) => team.id),
@@ -45,7 +48,7 @@ export function standingsOf(room: RoomState): TeamStanding[] {
 
 /** Points of a team so far, or null before its first judged entry. */
 export function pointsSoFar(room: RoomState, team: TeamId): number | null {
-  const best = bestOfRounds(team, scoredOf(room));
+  const best = bestOfRounds(team, scoredIn(room));
   return best.size === 0 ? null : [...best.values()].reduce((sum, points) => sum + points, 0);
 }
 
@@ -53,10 +56,7 @@ export function pointsSoFar(room: RoomState, team: TeamId): number | null {
 const countedEntries = (room: RoomState): Entry[] =>
   room.entries.filter((entry) => teamOf(room, entry.team) !== undefined);
 
-const scoredOf = (room: RoomState): Scored[] =>
-  countedEntries(room)
-    .filter((entry) => entry.verdict !== null)
-    .map((entry) => ({ team: entry.team, round: entry.round, points: pointsOf(entry) }));
+const scoredIn = (room: RoomState): Scored[] => scoredOf(countedEntries(room));
 
 /** What the class did together. */
 export function classFigures(room: RoomState): Together {

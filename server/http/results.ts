@@ -1,4 +1,4 @@
-import { bestOfRounds, type Scored, standings } from '../../shared/points/standings.ts';
+import { bestOfRounds, scoredOf, standings } from '../../shared/points/standings.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 
 const COLUMNS = [
@@ -9,6 +9,7 @@ const COLUMNS = [
   'entry',
   'handed in (UTC)',
   'late',
+  'counts',
   'goals met',
   'points',
   'best of round',
@@ -35,9 +36,7 @@ export const csv = (rows: readonly (readonly Cell[])[]): string =>
 
 /** One row an entry, team by team in the order of the berths; teams without one get a row too. */
 export function resultsCsv(state: RoomState): string {
-  const scored = state.entries.flatMap((e): Scored[] =>
-    e.verdict ? [{ team: e.team, round: e.round, points: e.verdict.points }] : [],
-  );
+  const scored = scoredOf(state.entries);
   const table = standings(
     state.teams.map((team) => team.id),
     scored,
@@ -48,7 +47,7 @@ export function resultsCsv(state: RoomState): string {
     const best = bestOfRounds(team.id, scored);
     const entries = state.entries.filter((e) => e.team === team.id);
     if (entries.length === 0) {
-      return [[null, null, team.berth, team.emblem, null, null, null, null, null, null, ...lesson]];
+      return [[null, null, team.berth, team.emblem, null, null, null, null, null, null, null, ...lesson]];
     }
     return entries.map((e) => [
       e.round + 1,
@@ -58,9 +57,10 @@ export function resultsCsv(state: RoomState): string {
       e.number,
       new Date(e.at).toISOString(),
       e.late,
+      e.taken,
       e.verdict?.met ?? null,
       e.verdict?.points ?? null,
-      e.verdict ? e.verdict.points === best.get(e.round) : null,
+      e.verdict ? e.taken && e.verdict.points === best.get(e.round) : null,
       ...lesson,
     ]);
   });

@@ -5,6 +5,18 @@ export interface Scored {
   readonly points: number;
 }
 
+/** An entry as a room has it. */
+interface Judged extends Omit<Scored, 'points'> {
+  readonly taken: boolean;
+  readonly verdict: { readonly points: number } | null;
+}
+
+/** Those entries that count: judged, and in time or taken all the same. */
+export const scoredOf = (entries: readonly Judged[]): Scored[] =>
+  entries.flatMap(({ team, round, taken, verdict }) =>
+    taken && verdict ? [{ team, round, points: verdict.points }] : [],
+  );
+
 export interface Standing {
   readonly team: string;
   /** Sum of the team's best entry in each round. */

@@ -117,6 +117,13 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
       unjudged: false,
     })),
   }),
+  'late-taken': (state, fact) => ({
+    ...state,
+    entries: fact.entries.reduce(
+      (entries, id) => withEntry(entries, id, (entry) => ({ ...entry, taken: fact.on })),
+      state.entries,
+    ),
+  }),
   'not-judged': (state, fact) => withUnjudged(state, fact.entry, true),
   'judging-again': (state, fact) => withUnjudged(state, fact.entry, false),
   staged: (state, fact) => ({
@@ -160,6 +167,7 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     at: event.at,
     late: fact.late,
     mended: state.teams.some(({ id, mended }) => id === fact.team && mended.includes(round)),
+    taken: fact.taken ?? true,
     verdict: null,
     shown: false,
     counted: false,

@@ -46,6 +46,8 @@ export type RoomCommand =
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   /** `round` is the one the design was drawn for. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly entry: EntryId; readonly design: DocumentId }
+  /** Has late entries count, or not. */
+  | { readonly kind: 'take-late'; readonly entries: readonly EntryId[]; readonly on: boolean }
   /** Has an entry judged once more on which the judge has failed. */
   | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** By the server only. */

@@ -100,7 +100,17 @@ function handIn(state: RoomState, command: CommandOf<'hand-in'>, seat: Seat, now
   const { building } = state;
   if (building === null) return NOT_BUILDING;
   const late = building.ended || (building.until !== null && timeIn(state, now) >= building.until);
-  return done({ kind: 'handed-in', entry: command.entry, team: seat.team, design: command.design, late });
+  const { entry, design } = command;
+  return done({ kind: 'handed-in', entry, team: seat.team, design, late, taken: !late });
+}
+
+/** What was in time counts anyway, and stays as it is. */
+function takeLate(state: RoomState, { entries, on }: CommandOf<'take-late'>): Decision {
+  const stranger = entries.find((id) => !state.entries.some((entry) => entry.id === id));
+  if (stranger !== undefined) return refuse({ code: 'unknown-entry', entry: stranger });
+  const others = state.entries.filter((e) => entries.includes(e.id) && e.late && e.taken !== on);
+  if (others.length === 0) return ALREADY;
+  return done({ kind: 'late-taken', entries: others.map((entry) => entry.id), on });
 }
 
 function judge(state: RoomState, command: CommandOf<'judge'>): Decision {
@@ -166,6 +176,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   'show-standings': { by: 'desk', decide: showStandings },
   stage: { by: 'desk', decide: stage },
   'hand-in': { by: 'team', decide: handIn },
+  'take-late': { by: 'desk', decide: takeLate },
   'judge-again': { by: 'desk', decide: markUnjudged(false) },
   judge: { by: 'server', decide: judge },
   'give-up-judging': { by: 'server', decide: markUnjudged(true) },

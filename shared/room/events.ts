@@ -74,7 +74,11 @@ export type RoomFact =
       /** null in the copy of a seat that may not see it. */
       readonly design: DocumentId | null;
       readonly late: boolean;
+      /** Whether it counts from the start. Absent: from a time when late ones did too. */
+      readonly taken?: boolean | undefined;
     }
+  /** The desk has these late entries count, or no longer. */
+  | { readonly kind: 'late-taken'; readonly entries: readonly EntryId[]; readonly on: boolean }
   | ({
       readonly kind: 'judged';
       /** Whether the board knows it at once. */

@@ -86,6 +86,8 @@ export interface Entry {
   readonly late: boolean;
   /** The engine had mended something for the team in this round before. */
   readonly mended: boolean;
+  /** Whether its points count: it was in time, or the desk has taken it. */
+  readonly taken: boolean;
   readonly verdict: EntryVerdict | null;
   /** Whether it has been on the board. */
   readonly shown: boolean;

@@ -62,6 +62,8 @@ export const LIMITS = {
   fetchesPerSecond: 200,
   teams: 40,
   onStage: 2,
+  /** Late entries that the desk takes in one command. */
+  lateAtOnce: 500,
 } as const;
 
 /** Made by the client, at most 64 characters; a repeat gets the first answer. */
@@ -88,6 +90,7 @@ export type ClientAsk =
   | ({ readonly kind: 'try' } & Omit<Try, 'team' | 'because'>)
   | ({ readonly kind: 'explain'; readonly round: number } & Because)
   | { readonly kind: 'mend'; readonly round: number }
+  | { readonly kind: 'take-late'; readonly entries: readonly EntryId[]; readonly on: boolean }
   | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** `design` in its file form. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown }

@@ -5,6 +5,7 @@ import { stateOf } from '../room/apply.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
+import { LIMITS } from './protocol.ts';
 import { BECAUSE, type Checked, checkForm, TRIED } from './schemas.ts';
 
 /**
@@ -56,7 +57,19 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('paused') }),
   z.strictObject({ kind: z.literal('resumed'), after: Time }),
   z.strictObject({ kind: z.literal('standings-shown'), on: z.boolean(), verdicts: Verdicts }),
-  z.strictObject({ kind: z.literal('handed-in'), entry: Name, team: Name, design: DocId, late: z.boolean() }),
+  z.strictObject({
+    kind: z.literal('handed-in'),
+    entry: Name,
+    team: Name,
+    design: DocId,
+    late: z.boolean(),
+    taken: z.optional(z.boolean()),
+  }),
+  z.strictObject({
+    kind: z.literal('late-taken'),
+    entries: z.array(Name).check(z.maxLength(LIMITS.lateAtOnce)),
+    on: z.boolean(),
+  }),
   z.strictObject({ kind: z.literal('judged'), entry: Name, ...VERDICT, counted: z.boolean() }),
   z.strictObject({ kind: z.literal('not-judged'), entry: Name }),
   z.strictObject({ kind: z.literal('judging-again'), entry: Name }),

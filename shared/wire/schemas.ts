@@ -77,6 +77,11 @@ const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('try'), ...TRIED }),
   z.strictObject({ kind: z.literal('explain'), ...BECAUSE }),
   z.strictObject({ kind: z.literal('mend'), round: Round }),
+  z.strictObject({
+    kind: z.literal('take-late'),
+    entries: z.array(Token).check(z.minLength(1), z.maxLength(LIMITS.lateAtOnce)),
+    on: On,
+  }),
   z.strictObject({ kind: z.literal('judge-again'), entry: Token }),
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
   z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),

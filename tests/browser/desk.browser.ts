@@ -3,7 +3,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import { type TestServer, testServer } from '../rooms/harness.ts';
 import { expectClean, openBrowser, PAGES, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 const LAPTOP = { width: 1366, height: 768 };
@@ -34,9 +34,8 @@ async function deskBrowser(size = LAPTOP, server: TestServer = room.server): Pro
 }
 
 async function deskOf(size = LAPTOP): Promise<Watched> {
-  const desk = await deskBrowser(size);
-  await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
-  await desk.page.getByText(room.word).first().waitFor();
+  const desk = await deskPage(browser, room, size);
+  watched.push(desk);
   return desk;
 }
 

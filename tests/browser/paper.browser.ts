@@ -4,9 +4,9 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import { Design } from '../../shared/documents/design.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import { seqOf } from '../rooms/harness.ts';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
 import { tabletIn } from './tablet-page.ts';
 
 const CHALLENGE = 'one-fast-stretch';
@@ -30,11 +30,8 @@ afterEach(async () => {
 });
 
 async function deskOf(size = LAPTOP): Promise<Watched> {
-  const desk = await watchedPage(browser, room.server.url, size);
+  const desk = await deskPage(browser, room, size);
   watched.push(desk);
-  await desk.page.goto(room.server.deskLink);
-  await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
-  await desk.page.getByText(room.word).first().waitFor();
   return desk;
 }
 

@@ -1,3 +1,4 @@
+import type { Browser } from 'playwright-core';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
@@ -14,7 +15,7 @@ import {
   type TestServer,
   testServer,
 } from '../rooms/harness.ts';
-import { PAGES } from './browser.ts';
+import { PAGES, type Watched, type WatchOptions, watchedPage } from './browser.ts';
 
 /** A running server with a room that a test moves on over sockets, while browsers look at it. */
 export interface TestRoom {
@@ -80,6 +81,18 @@ export async function testRoom(): Promise<TestRoom> {
       await server.end();
     },
   };
+}
+
+/** A browser of its own that has opened the desk's secret link, at the desk of the room. */
+export async function deskPage(
+  browser: Browser,
+  { server, room, word }: TestRoom,
+  size: WatchOptions,
+): Promise<Watched> {
+  const desk = await watchedPage(browser, server.url, size);
+  await desk.page.goto(`${server.deskLink}&room=${room}`);
+  await desk.page.getByText(word).first().waitFor();
+  return desk;
 }
 
 export function challengeNamed(key: string): Challenge {

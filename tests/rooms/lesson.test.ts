@@ -101,6 +101,27 @@ describe('a lesson from end to end', () => {
     await d.until('the entry', () => d.state?.entries.length === 1);
     expect(d.state?.entries[0]).toMatchObject({ late: true, number: 1 });
   });
+
+  it('counts a late entry once the desk takes it, and tells everybody', async () => {
+    const [d, b, t] = [await desk(), await board(), await tablet()];
+    await d.command({ kind: 'choose-challenge', key: 'first-line' });
+    await d.command({ kind: 'start-building', seconds: null });
+    await d.command({ kind: 'end-building' });
+    await t.command({ kind: 'hand-in', round: 0, design: lineDesign(150) });
+    await d.until('a verdict', () => (d.state?.entries[0]?.verdict ?? null) !== null);
+    const results = () =>
+      fetch(`${server.url}${ROUTES.resultsCsv}?room=${word}`, { headers: { cookie: owner } });
+    const table = async () => (await (await results()).text()).split('\r\n')[1]?.split(',').slice(6);
+    // late, counts, met, points, best of its round, points of the lesson, rank
+    expect(await table()).toEqual(['yes', 'no', 'yes', '60', 'no', '0', '1']);
+    const taken = { kind: 'take-late', entries: [d.state!.entries[0]!.id], on: true } as const;
+    const seq = seqOf(await d.command(taken));
+    await Promise.all([b.reaches(seq), t.reaches(seq)]);
+    expect([b, t].map((page) => page.state?.entries[0]?.taken)).toEqual([true, true]);
+    expect(await table()).toEqual(['yes', 'yes', 'yes', '60', 'yes', '60', '1']);
+    seqOf(await d.command({ ...taken, on: false }));
+    expect(await table()).toEqual(['yes', 'no', 'yes', '60', 'no', '0', '1']);
+  });
 });
 
 describe('coming back', () => {

@@ -47,7 +47,10 @@ const lesson = (page: Page) => ({
   phase: page.state?.phase,
   teams: page.state?.teams.map((team) => [team.emblem, team.berth]),
   rounds: page.state?.rounds.map((round) => round.key),
-  entries: page.state?.entries.map((e) => [e.number, e.late, e.verdict?.points, e.verdict?.met, e.shown]),
+  entries: page.state?.entries.map((e) => [
+    ...[e.number, e.late, e.taken],
+    ...[e.verdict?.points, e.verdict?.met, e.shown],
+  ]),
   onStage: page.state?.stage.length,
   standingsShown: page.state?.standingsShown,
 });
@@ -59,9 +62,10 @@ const AS_PLAYED = {
   ],
   rounds: ['first-line'],
   entries: [
-    [1, false, 100, true, true],
-    [1, false, 0, false, false],
-    [2, true, 0, false, false],
+    [1, false, true, 100, true, true],
+    [1, false, true, 0, false, false],
+    // In this version late ones counted at once, and they still do.
+    [2, true, true, 0, false, false],
   ],
   onStage: 1,
   standingsShown: true,

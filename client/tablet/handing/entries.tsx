@@ -18,11 +18,11 @@ export interface EntriesButtonProps {
 
 const pointsOf = (entry: Entry): number | null => entry.verdict?.points ?? null;
 
-/** Of several with the most points, the earliest. */
+/** Of several that count with the most points, the earliest. */
 function bestOf(entries: readonly Entry[]): Entry | undefined {
   return entries.reduce<Entry | undefined>((best, entry) => {
     const points = pointsOf(entry);
-    return points !== null && points > (best ? (pointsOf(best) ?? -1) : -1) ? entry : best;
+    return entry.taken && points !== null && points > (best ? (pointsOf(best) ?? -1) : -1) ? entry : best;
   }, undefined);
 }
 
@@ -115,7 +115,7 @@ function EntryHead({ entry, best }: EntryHeadProps) {
       {points !== null && <strong>{handing.points(points)}</strong>}
       {entry.verdict && <span>{entry.verdict.met ? handing.done : handing.notDone}</span>}
       {best && <span>{handing.best1}</span>}
-      {entry.late && <span>{handing.lateWord}</span>}
+      {entry.late && <span>{handing.late1(entry.taken)}</span>}
     </p>
   );
 }

@@ -8,6 +8,19 @@ export const undo = {
   back: 'Take it back',
   removed: (team: string) => `${team} is out of the room.`,
   freed: (team: string) => `The tablet of ${team} rests.`,
+  lateTaken: (n: number) => (n === 1 ? 'The late entry counts.' : `${n} late entries count.`),
+  lateLeft: (n: number) => (n === 1 ? 'The late entry does not count.' : `${n} late entries do not count.`),
+};
+
+/** What was handed in after the time. */
+export const late = {
+  waiting: (n: number) =>
+    n === 1 ? 'One entry came late and does not count yet' : `${n} entries came late and do not count yet`,
+  takeAll: (n: number) => (n === 1 ? 'Count it' : 'Count them'),
+  take: 'Count it',
+  leave: 'Don’t count it',
+  counts: 'late, counts',
+  notYet: 'late, does not count',
 };
 
 export const pausing = {

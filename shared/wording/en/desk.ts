@@ -1,6 +1,6 @@
 import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
-import { keeping, links, pausing, seats, undo } from './desk-room.ts';
+import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
 import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
@@ -137,7 +137,6 @@ const team = {
   entries: 'Entries',
   noEntries: 'Nothing handed in yet.',
   entry: (number: number) => `Entry ${number}`,
-  late: 'late',
   judging: 'being judged',
   unjudged: 'could not be judged',
   judgeAgain: 'Judge it again',
@@ -269,6 +268,7 @@ export const desk = {
   board,
   status,
   keys,
+  late,
   pausing,
   seats,
   undo,

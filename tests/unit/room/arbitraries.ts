@@ -85,6 +85,11 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     step: fc.constantFrom(...HELP_STEPS),
   }),
   fc.record({ kind: fc.constant('judge-again' as const), entry: handedIn }),
+  fc.record({
+    kind: fc.constant('take-late' as const),
+    entries: fc.uniqueArray(handedIn, { minLength: 1, maxLength: 3 }),
+    on: fc.boolean(),
+  }),
   fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(handedIn, { maxLength: 3 }) }),
 );
 

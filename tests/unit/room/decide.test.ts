@@ -38,6 +38,7 @@ describe('seats', () => {
     [{ kind: 'move-seat', team: 't1' }, 'server'],
     [{ kind: 'show-standings', on: true }, 'desk'],
     [{ kind: 'stage', entries: [] }, 'desk'],
+    [{ kind: 'take-late', entries: ['e9'], on: true }, 'desk'],
     [{ kind: 'set-help', team: null, step: 'place' }, 'desk'],
     [{ kind: 'wish-wall', wish: 'no-emblem' }, 'team'],
     [{ kind: 'try', round: 0, guess: 'fails', at: null, made: true }, 'team'],
@@ -197,6 +198,22 @@ describe('handing in', () => {
     expect(lateOf(roomAfter(...BUILDING), 69_999)).toMatchObject([{ late: false }]);
     expect(lateOf(roomAfter(...BUILDING), 70_000)).toMatchObject([{ late: true }]);
     expect(lateOf(roomAfter(...BUILDING, SHOW), 23_000)).toMatchObject([{ late: true }]);
+  });
+
+  it('late counts once the desk takes it, and no longer when that is taken back', () => {
+    const moves = [...BUILDING, HAND_IN, SHOW, [team('t1'), handIn('e2'), 80_000]] as const;
+    const late = roomAfter(...moves);
+    expect(late.entries.map((e) => e.taken)).toEqual([true, false]);
+    const take = (on: boolean): Move => [DESK, { kind: 'take-late', entries: ['e1', 'e2'], on }, 81_000];
+    const taken = roomAfter(...moves, take(true));
+    expect(taken.entries.map((e) => e.taken)).toEqual([true, true]);
+    // What was in time counts whatever the desk says.
+    const left = roomAfter(...moves, take(true), take(false));
+    expect(left.entries.map((e) => e.taken)).toEqual([true, false]);
+    expect(codeOf(decide(taken, take(true)[1], DESK, 82_000))).toBe('already-so');
+    const unknown = { kind: 'take-late', entries: ['e2', 'e9'], on: true } as const;
+    expect(codeOf(decide(late, unknown, DESK, 82_000))).toBe('unknown-entry');
+    expect(codeOf(decide(late, take(true)[1], team('t1'), 82_000))).toBe('not-for-this-seat');
   });
 });
 

@@ -16,6 +16,7 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   verdict: points === null ? null : { document: 'v', points, met: points === 100 },
   shown: false,
   counted: false,
+  taken: true,
   unjudged: false,
 });
 const teams = ['a', 'b', 'c', 'd'].map(
@@ -54,6 +55,16 @@ describe('standingsOf', () => {
       ['d', 0, null],
     ]);
     expect(standingsOf(room)[0]).toMatchObject({ points: 110, rank: 1 });
+  });
+
+  it('a late entry counts once it is taken', () => {
+    const late = (taken: boolean): Entry => ({ ...entry('b', 100), late: true, taken });
+    const pointsWith = (one: Entry) => {
+      const late = roomState(9, { teams, rounds, entries: [entry('b', 30), one] });
+      return [standingsOf(late)[0]?.points, pointsSoFar(late, 'b'), bestEntry(late, 'b', 0)?.verdict?.points];
+    };
+    expect(pointsWith(late(false))).toEqual([30, 30, 30]);
+    expect(pointsWith(late(true))).toEqual([100, 100, 100]);
   });
 
   it('a team without a judged entry has no points and no rank', () => {

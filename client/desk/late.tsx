@@ -1,0 +1,63 @@
+import { Check, X } from 'lucide-react';
+import type { Entry, RoomState } from '../../shared/room/state.ts';
+import { Button } from '../parts/button.tsx';
+import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import { teamOf, waitingLate } from '../parts/figures.ts';
+import { Icon } from '../parts/icon.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
+import { useLink } from '../parts/use-link.tsx';
+import { useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import './late.css';
+
+/** Has late entries count, or no longer, and offers to take that back. */
+function useTakeLate(entries: readonly Entry[], on: boolean) {
+  const { undo } = useWords().desk;
+  const { ask, refusal, busy } = useAsk();
+  const link = useLink();
+  const offerUndo = useDesk((state) => state.offerUndo);
+  const command = { kind: 'take-late', entries: entries.map((entry) => entry.id), on } as const;
+  const take = async () => {
+    if (!(await ask(command))) return;
+    const said = on ? undo.lateTaken(entries.length) : undo.lateLeft(entries.length);
+    offerUndo({ said, back: () => void link.command({ ...command, on: !on }) });
+  };
+  return { take, refusal, busy };
+}
+
+/** What came after the time, which counts once the desk says so: all of it in one line. */
+export function LateOnes({ room }: { readonly room: RoomState }) {
+  const { late } = useWords().desk;
+  const waiting = waitingLate(room);
+  const { take, refusal, busy } = useTakeLate(waiting, true);
+  if (waiting.length === 0) return null;
+  const teams = [...new Set(waiting.map((entry) => entry.team))].flatMap((id) => teamOf(room, id) ?? []);
+  return (
+    <section className="late-ones" aria-label={late.waiting(waiting.length)}>
+      <strong>{late.waiting(waiting.length)}</strong>
+      {teams.map((team) => (
+        <EmblemBadge key={team.id} emblem={team.emblem} size={18} />
+      ))}
+      <Button icon={<Icon of={Check} />} disabled={busy} onClick={() => void take()}>
+        {late.takeAll(waiting.length)}
+      </Button>
+      <Refused refusal={refusal} />
+    </section>
+  );
+}
+
+/** Beside one late entry: it counts, or not. */
+export function LateSwitch({ entry }: { readonly entry: Entry }) {
+  const { late } = useWords().desk;
+  const { take, refusal, busy } = useTakeLate([entry], !entry.taken);
+  if (!entry.late) return null;
+  return (
+    <>
+      <Button icon={<Icon of={entry.taken ? X : Check} />} disabled={busy} onClick={() => void take()}>
+        {entry.taken ? late.leave : late.take}
+      </Button>
+      <Refused refusal={refusal} />
+    </>
+  );
+}
