@@ -4,7 +4,7 @@ import { LOCALES } from '../../shared/documents/values.ts';
 import { UNITS } from '../../shared/wording/units.ts';
 import { LANGUAGE_NAMES } from '../../shared/wording/wording.ts';
 import { Button } from './button.tsx';
-import { changeDevice, useDevice } from './device-settings.ts';
+import { changeDevice, TEXT_SIZES, useDevice } from './device-settings.ts';
 import { Dialog } from './dialog.tsx';
 import { Icon } from './icon.tsx';
 import { useWords } from './use-words.ts';
@@ -16,7 +16,7 @@ export const openDeviceSettings = (): void => useDialog.setState({ open: true })
 /** How this device speaks and shows things. Each page has it once; buttons and keys open it. */
 export function DeviceSettingsDialog() {
   const { device } = useWords();
-  const { language, units } = useDevice();
+  const { language, units, text } = useDevice();
   const { open } = useDialog();
   const onClose = () => useDialog.setState({ open: false });
   return (
@@ -37,12 +37,19 @@ export function DeviceSettingsDialog() {
           say={device.unit}
           onChoose={(chosen) => changeDevice({ units: chosen })}
         />
+        <Choice
+          name={device.text}
+          values={TEXT_SIZES}
+          chosen={text}
+          say={device.textSize}
+          onChoose={(chosen) => changeDevice({ text: chosen })}
+        />
       </div>
     </Dialog>
   );
 }
 
-interface ChoiceProps<V extends string> {
+interface ChoiceProps<V extends string | number> {
   readonly name: string;
   readonly values: readonly V[];
   readonly chosen: V;
@@ -51,7 +58,7 @@ interface ChoiceProps<V extends string> {
 }
 
 /** One of a few, each with a place of its own to tap. */
-function Choice<V extends string>({ name, values, chosen, say, onChoose }: ChoiceProps<V>) {
+function Choice<V extends string | number>({ name, values, chosen, say, onChoose }: ChoiceProps<V>) {
   return (
     <fieldset>
       <legend>{name}</legend>

@@ -3,10 +3,15 @@ import { create } from 'zustand';
 import { LOCALES, type Locale } from '../../shared/documents/values.ts';
 import { UNITS, type Units } from '../../shared/wording/units.ts';
 
+/** Percent of the size that the browser gives text by itself. */
+export const TEXT_SIZES = [100, 150, 200] as const;
+export type TextSize = (typeof TEXT_SIZES)[number];
+
 /** What this browser is set to, whoever sits in front of it and whichever page it shows. */
 export interface DeviceSettings {
   readonly language: Locale;
   readonly units: Units;
+  readonly text: TextSize;
 }
 
 const KEPT = 'harbour-lines.device';
@@ -15,6 +20,7 @@ const KEPT = 'harbour-lines.device';
 const Kept = z.object({
   language: z.catch(z.optional(z.enum(LOCALES)), undefined),
   units: z.catch(z.optional(z.enum(UNITS)), undefined),
+  text: z.catch(z.optional(z.literal(TEXT_SIZES)), undefined),
 });
 
 /** The first of the wanted languages (BCP 47 tags) that is spoken here; English where none is. */
@@ -25,10 +31,14 @@ export function languageFor(wanted: readonly string[]): Locale {
 
 /** What was kept over what a new device has. */
 export function settingsFrom(kept: string | null, languages: readonly string[]): DeviceSettings {
-  const usual: DeviceSettings = { language: languageFor(languages), units: 'cm' };
+  const usual: DeviceSettings = { language: languageFor(languages), units: 'cm', text: 100 };
   try {
     const read = Kept.parse(JSON.parse(kept ?? '{}'));
-    return { language: read.language ?? usual.language, units: read.units ?? usual.units };
+    return {
+      language: read.language ?? usual.language,
+      units: read.units ?? usual.units,
+      text: read.text ?? usual.text,
+    };
   } catch {
     return usual;
   }
@@ -53,13 +63,22 @@ export function changeDevice(change: Partial<DeviceSettings>): void {
   }
 }
 
+/** From this size of text on, CSS pixels, pages set their parts under one another. */
+const LARGE_TEXT = 22;
+
+function look({ language, text }: DeviceSettings): void {
+  const root = document.documentElement;
+  root.lang = language;
+  root.dataset.text = String(text);
+  // Measured, since the browser may have been set to larger text as well.
+  root.dataset.large = String(Number.parseFloat(getComputedStyle(root).fontSize) >= LARGE_TEXT);
+}
+
 /** Called once by each page: it looks as the device is set, also when another tab sets it otherwise. */
 export function followDevice(): void {
-  const look = ({ language }: DeviceSettings) => {
-    document.documentElement.lang = language;
-  };
   look(useDevice.getState());
   useDevice.subscribe(look);
+  window.addEventListener('resize', () => look(useDevice.getState()));
   window.addEventListener('storage', ({ key }) => {
     if (key === KEPT) useDevice.setState(readKept());
   });

@@ -79,10 +79,11 @@ export async function picture(page: Page, name: string): Promise<void> {
 
 /**
  * Elements with text of their own that is cut off or lies outside the page, as `selector: text`. What
- * is only for reading aloud does not count; nor does what scrolls on purpose.
+ * is only for reading aloud does not count; nor does what scrolls on purpose. `mayScroll`: the whole page
+ * may be longer than its window.
  */
-export async function cutOff(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
+export async function cutOff(page: Page, mayScroll = false): Promise<string[]> {
+  return page.evaluate((long) => {
     const scrolls = (element: Element) => /auto|scroll/.test(getComputedStyle(element).overflow);
     const clipper = (element: Element): Element | null => {
       for (let up = element.parentElement; up; up = up.parentElement)
@@ -94,6 +95,10 @@ export async function cutOff(page: Page): Promise<string[]> {
       box.right > frame.right + 1 ||
       box.top < frame.top - 1 ||
       box.bottom > frame.bottom + 1;
+    const whole = document.documentElement.getBoundingClientRect();
+    const sheet = long
+      ? new DOMRect(whole.x, whole.y, whole.width, document.documentElement.scrollHeight)
+      : whole;
     const found: string[] = [];
     for (const element of document.querySelectorAll('body *')) {
       const own = [...element.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim());
@@ -106,14 +111,14 @@ export async function cutOff(page: Page): Promise<string[]> {
         frame && scrolls(frame)
           ? box.left < frame.getBoundingClientRect().left - 1 ||
             box.right > frame.getBoundingClientRect().right + 1
-          : outside(box, (frame ?? document.documentElement).getBoundingClientRect());
+          : outside(box, frame?.getBoundingClientRect() ?? sheet);
       const overflows =
         element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline';
       if (cut || overflows)
         found.push(`${element.className || element.tagName}: ${element.textContent?.trim().slice(0, 50)}`);
     }
     return found;
-  });
+  }, mayScroll);
 }
 
 /** Pairs of texts that lie over one another, where both can be seen. */
@@ -132,7 +137,8 @@ export async function overlaps(page: Page): Promise<string[]> {
       return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     };
     const texts = [...document.querySelectorAll('body *')].flatMap((element) => {
-      if (element.closest('.only-read-aloud, svg, [aria-hidden="true"], dialog')) return [];
+      if (element.closest('.only-read-aloud, svg, [aria-hidden="true"], [inert], dialog')) return [];
+      if (getComputedStyle(element).visibility === 'hidden') return [];
       return [...element.childNodes]
         .filter((n) => n.nodeType === 3 && n.textContent?.trim())
         .map((node) => {

@@ -73,3 +73,31 @@ export async function expectTidy(page: Page, state: string): Promise<void> {
   const tidy = { cut: [], over: [], scrolls: { x: 0, y: 0 } };
   await expect.poll(look, { timeout: 5000, message: state }).toEqual(tidy);
 }
+
+/**
+ * Things to touch or click that are smaller than `least` CSS pixels either way, as `size: element`. A
+ * control inside its label is as large as the label; a link in a sentence is as large as its words
+ * (WCAG 2.2, 2.5.8, exception "inline").
+ */
+export const smallTargets = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate((smallest) => {
+    const things = 'a[href], button, input, select, textarea, summary, [role="button"], [tabindex="0"]';
+    return [...document.querySelectorAll<HTMLElement>(things)].flatMap((element) => {
+      const style = getComputedStyle(element);
+      if (element.closest('.only-read-aloud, [inert]') || style.visibility === 'hidden') return [];
+      if (element.tagName === 'A' && style.display === 'inline') return [];
+      const touched = element.tagName === 'INPUT' ? (element.closest('label') ?? element) : element;
+      const { width, height } = touched.getBoundingClientRect();
+      if (width === 0 || (width >= smallest - 0.5 && height >= smallest - 0.5)) return [];
+      return [`${width.toFixed(1)} × ${height.toFixed(1)}: ${element.outerHTML.slice(0, 100)}`];
+    });
+  }, least);
+
+/** Text so many percent as large as usual, as a reader's browser makes it. */
+export async function textOf(page: Page, percent: 100 | 200): Promise<void> {
+  await page.evaluate((size) => {
+    document.documentElement.style.fontSize = `${size}%`;
+    // No event tells a page that its reader's text grew; a turned tablet or a reload does.
+    window.dispatchEvent(new Event('resize'));
+  }, percent);
+}

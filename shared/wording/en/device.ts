@@ -5,10 +5,12 @@ const UNIT_NAMES: Readonly<Record<Units, string>> = { cm: 'Centimetres', in: 'In
 /** What is set for a device and not for a room. */
 export const device = {
   title: 'This device',
-  open: 'Language and lengths',
+  open: 'Language, lengths and text',
   note: 'Only for this device. You can change it at any time.',
   close: 'Close',
   language: 'Language',
   units: 'Lengths',
   unit: (units: Units): string => UNIT_NAMES[units],
+  text: 'Size of text',
+  textSize: (percent: number): string => `${percent} %`,
 };

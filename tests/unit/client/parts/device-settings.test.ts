@@ -14,12 +14,15 @@ describe('languageFor', () => {
 
 describe('settingsFrom', () => {
   it('keeps what was chosen over what the browser wants', () => {
-    expect(settingsFrom('{"language":"en","units":"in"}', ['fr'])).toEqual({ language: 'en', units: 'in' });
+    const kept = { language: 'en', units: 'in', text: 150 } as const;
+    expect(settingsFrom(JSON.stringify(kept), ['fr'])).toEqual(kept);
   });
   it('takes the usual value for each setting that cannot be read', () => {
-    expect(settingsFrom('{"language":"xx","units":"in"}', [])).toEqual({ language: 'en', units: 'in' });
-    expect(settingsFrom('{"units":7}', [])).toEqual({ language: 'en', units: 'cm' });
-    expect(settingsFrom('not json', [])).toEqual({ language: 'en', units: 'cm' });
-    expect(settingsFrom('null', [])).toEqual({ language: 'en', units: 'cm' });
+    const usual = { language: 'en', units: 'cm', text: 100 };
+    expect(settingsFrom('{"language":"xx","units":"in"}', [])).toEqual({ ...usual, units: 'in' });
+    expect(settingsFrom('{"units":7}', [])).toEqual(usual);
+    expect(settingsFrom('{"text":1000}', [])).toEqual(usual);
+    expect(settingsFrom('not json', [])).toEqual(usual);
+    expect(settingsFrom('null', [])).toEqual(usual);
   });
 });
