@@ -1,7 +1,10 @@
 import type { Severity } from '../../shared/documents/verdict.ts';
-import type { PaperPoint } from '../../shared/geometry/units.ts';
+import { atan2 } from '../../shared/geometry/exact-math.ts';
+import { shapeOf } from '../../shared/geometry/piece.ts';
+import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
+import type { Missing } from '../../shared/picture/missing.ts';
 import { COLOUR } from './colours.ts';
-import type { Painter } from './painter.ts';
+import { type Painter, tracePieces } from './painter.ts';
 
 const RING: Readonly<Record<Severity, string>> = {
   stops: COLOUR.stops,
@@ -49,5 +52,50 @@ export const paintCatch =
       ctx.moveTo(at.x, at.y - reach);
       ctx.lineTo(at.x, at.y + reach);
     } else ctx.arc(at.x, at.y, 13 * pixel, 0, 2 * Math.PI);
+    ctx.stroke();
+  };
+
+/** Arms of a wedge and the bow between them, mm. */
+const WEDGE = { arm: 32, bow: 16 } as const;
+
+function traceMissing(ctx: CanvasRenderingContext2D, missing: Missing): void {
+  switch (missing.kind) {
+    case 'circle':
+      ctx.arc(missing.at.x, missing.at.y, missing.radius, 0, 2 * Math.PI);
+      break;
+    case 'stretch':
+      tracePieces(ctx, missing.pieces.map(shapeOf));
+      break;
+    case 'wedge': {
+      const { at, arm, sweep } = missing;
+      const start = atan2(arm.y, arm.x);
+      ctx.arc(at.x, at.y, WEDGE.bow, start, start + sweep, sweep < 0);
+      ctx.moveTo(at.x, at.y);
+      ctx.lineTo(at.x + Math.cos(start + sweep) * WEDGE.arm, at.y + Math.sin(start + sweep) * WEDGE.arm);
+    }
+  }
+}
+
+/** A dashed ghost of how much there should be; along a line, as a broad edge on both of its sides. */
+export const paintMissing =
+  (missing: Missing, width: Mm): Painter =>
+  (ctx, pixel) => {
+    ctx.beginPath();
+    traceMissing(ctx, missing);
+    ctx.lineCap = 'butt';
+    ctx.lineJoin = 'round';
+    if (missing.kind === 'stretch') {
+      ctx.lineWidth = width + 14 * pixel;
+      ctx.globalAlpha = 0.3;
+      ctx.strokeStyle = COLOUR.accent;
+      ctx.stroke();
+      ctx.globalAlpha = 1;
+    }
+    ctx.strokeStyle = COLOUR.sheet;
+    ctx.lineWidth = 6 * pixel;
+    ctx.stroke();
+    ctx.setLineDash([9 * pixel, 6 * pixel]);
+    ctx.strokeStyle = COLOUR.accent;
+    ctx.lineWidth = 3 * pixel;
     ctx.stroke();
   };

@@ -11,6 +11,7 @@ import { LateOnes } from './late.tsx';
 import { needWords } from './team-card.tsx';
 import { TeamDetail } from './team-detail.tsx';
 import { TeamGrid } from './team-grid.tsx';
+import { ClassHelp } from './team-learning.tsx';
 import { lastBerth, useTeamNumbers } from './team-numbers.ts';
 import './build.css';
 
@@ -47,6 +48,7 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
           challenge && (
             <>
               <p className="desk-quiet build-select">{desk.building.select}</p>
+              <ClassHelp room={room} />
               <ChallengeDetail challenge={challenge} title={desk.building.thisChallenge} />
             </>
           )

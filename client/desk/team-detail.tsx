@@ -22,6 +22,7 @@ import { useDesk } from './desk-store.ts';
 import { gravest } from './insight.ts';
 import { LateSwitch } from './late.tsx';
 import { Places } from './places.tsx';
+import { TeamLearning } from './team-learning.tsx';
 import './team-detail.css';
 
 export interface TeamDetailProps {
@@ -52,6 +53,7 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
           onClick={() => openSeat(team.id)}
         />
       </header>
+      <TeamLearning room={room} team={team} />
       <EntryTabs team={team} entries={entries} entry={entry} />
       {entry ? (
         <EntryView room={room} entry={entry} challenge={challenge} />
@@ -116,13 +118,14 @@ interface EntryViewProps {
 }
 
 function EntryView({ room, entry, challenge }: EntryViewProps) {
-  const { desk } = useWords();
+  const { desk, learning } = useWords();
   const when = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(entry.at);
   const line = (
     <div className="entry-line">
       <span>
         {when}
         {entry.late && `, ${entry.taken ? desk.late.counts : desk.late.notYet}`}
+        {entry.mended && `, ${learning.mended}`}
         {', '}
         <strong>{outcomeOf(entry, desk.team)}</strong>
       </span>

@@ -23,6 +23,7 @@ import { TimeLeft } from './time-left.tsx';
 import { Tools } from './tools.tsx';
 import { Tray } from './tray.tsx';
 import { useFindings } from './use-findings.ts';
+import { useHelp } from './use-help.ts';
 import { useKeys } from './use-keys.ts';
 import { useLiveVerdict } from './use-live-verdict.ts';
 import { useSession, useSessionState } from './use-session.ts';
@@ -63,7 +64,14 @@ function Workbench({
   // A dialog also says that it closes when another one has taken its place.
   const closed = (which: Open) => setOpen((now) => (now === which ? null : now));
   const live = useLiveVerdict(challenge, session);
-  const findings = useFindings(live.now);
+  const help = useHelp(room, team, round);
+  const design = useSessionState(session, ({ editor }) => editor.design);
+  const findings = useFindings(live.now, design, help);
+  const link = useLink();
+  const mend = (mended: Design) => {
+    session.replace(mended);
+    void link.command({ kind: 'mend', round });
+  };
   const fingerDown = useSessionState(session, (state) => state.fingerDown);
   // A stroke in progress is finished before the tablet rests.
   const paused = room.paused !== null;
@@ -97,13 +105,17 @@ function Workbench({
               live={live}
               findings={findings}
               resting={room.lookHere || paused}
+              onMend={mend}
             />
             <Tray session={session} />
             <Foot
               session={session}
               findings={findings}
               looked={live.now !== null}
-              onTry={() => setOpen('trying')}
+              onTry={() => {
+                help.noteTry(design);
+                setOpen('trying');
+              }}
               onHandIn={() => setOpen('handing-in')}
             />
           </>

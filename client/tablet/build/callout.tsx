@@ -15,25 +15,31 @@ export interface CalloutProps {
   readonly at: ScreenPoint;
   readonly within: Box;
   readonly clear: readonly ScreenPoint[];
+  /** Whether it says what is wrong, or only that one should look here. */
+  readonly withWords: boolean;
+  /** So many tries until it can be mended; 0 where it can be now, or never. */
+  readonly triesLeft: number;
   readonly onMend: (() => void) | null;
   readonly onNext: () => void;
   readonly onClose: () => void;
 }
 
 /** One finding, beside its place: what is wrong in one sentence, and the mending where it is known. */
-export function Callout({ finding, number, of, at, within, clear, ...does }: CalloutProps) {
+export function Callout(props: CalloutProps) {
+  const { finding, number, of, at, within, clear, withWords, triesLeft, ...does } = props;
   const words = useWords();
   const { building } = words.tablet;
   const said = words.findings.said(finding);
   return (
     <PlacedBox className="callout" about={at} within={within} clear={clear} gap={30} role="status">
       <div className="callout-head" data-severity={finding.severity}>
-        <h2>{said.title}</h2>
+        <h2>{withWords ? said.title : building.lookClosely}</h2>
         <button type="button" className="callout-close" onClick={does.onClose} aria-label={building.close}>
           <Icon of={X} size={20} />
         </button>
       </div>
-      <p>{said.sentence}</p>
+      {withWords && <p>{said.sentence}</p>}
+      {withWords && triesLeft > 0 && <p className="quiet-words">{building.mendAfter(triesLeft)}</p>}
       {(does.onMend || of > 1) && (
         <div className="callout-foot">
           {does.onMend && (

@@ -29,7 +29,9 @@ export function Foot({ session, findings, looked, onTry, onHandIn }: FootProps) 
   return (
     <footer className="build-foot">
       <div className="foot-words">
-        {findings.all.length > 0 ? (
+        {findings.afterTry ? (
+          looked && <span>{building.afterTry}</span>
+        ) : findings.all.length > 0 ? (
           <button type="button" className="foot-things" onClick={findings.toggle}>
             <Icon of={Eye} size={22} />
             {building.things(findings.all.length)}

@@ -11,7 +11,6 @@ import { type Layout, layOut } from '../../../shared/track/layout.ts';
 import { paintCatch, paintRings } from '../../canvas/paint-findings.ts';
 import {
   paintChosenHandle,
-  paintGhost,
   paintGlow,
   paintHandles,
   paintMarkFrame,
@@ -83,7 +82,7 @@ export function overVerdict(
   layout: Layout,
   findings: readonly Finding[],
   chosen: Finding | null,
-  ghost: { readonly of: Picture; readonly now: Picture } | null,
+  ghost: Painter | null,
 ): Painter {
   const acts = (judged?.verdict.runs ?? []).flatMap((run) =>
     run.readings.flatMap(({ acted }) => {
@@ -96,7 +95,7 @@ export function overVerdict(
     severity: finding.severity,
     chosen: finding === chosen,
   }));
-  return together(paintActs(acts), ghost ? paintGhost(ghost.of, ghost.now) : null, paintRings(rings));
+  return together(paintActs(acts), ghost, paintRings(rings));
 }
 
 /** While the finger is down: the stroke so far, and what it has caught on. */

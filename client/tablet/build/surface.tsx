@@ -1,6 +1,7 @@
 import { ArrowLeftRight, Trash2 } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { Design } from '../../../shared/documents/design.ts';
 import { middleOf } from '../../../shared/picture/replay.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { clearPoints } from '../../canvas/clear-points.ts';
@@ -29,6 +30,8 @@ export interface SurfaceProps {
   readonly live: LiveVerdict;
   readonly findings: Findings;
   readonly resting: boolean;
+  /** Takes over a drawing in which the engine has mended something. */
+  readonly onMend: (mended: Design) => void;
 }
 
 /** Names on the sheet, CSS pixels. */
@@ -40,7 +43,7 @@ const HINT_HEIGHT = 60;
 const ROOM = { pad: 14, beside: 72 } as const;
 
 /** The paper: what is drawn, what is being drawn, and what was found. */
-export function Surface({ challenge, session, live, findings, resting }: SurfaceProps) {
+export function Surface({ challenge, session, live, findings, resting, onMend }: SurfaceProps) {
   const words = useWords().tablet.building;
   const label = words.sheet(textIn(challenge.sentence, useLocale()));
   const { sheet } = challenge;
@@ -63,6 +66,7 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
     judged: live.now,
     found: findings.all,
     open: findings.open,
+    ghost: findings.mayMend ? 'mended' : findings.withWords ? 'missing' : null,
   });
   const clear = useMemo(
     () => (view ? clearPoints(layout, picture, view, NAME_SIZE) : []),
@@ -114,7 +118,9 @@ export function Surface({ challenge, session, live, findings, resting }: Surface
               at={toScreen(view, finding.place.at)}
               within={clearOfHint}
               clear={buttons && chosenMark ? [...clear, ...pointsOf(buttons)] : clear}
-              onMend={mended ? () => session.replace(mended) : null}
+              withWords={findings.withWords}
+              triesLeft={mended ? findings.triesLeft : 0}
+              onMend={mended && findings.mayMend ? () => onMend(mended) : null}
               onNext={findings.next}
               onClose={findings.close}
             />

@@ -1,12 +1,21 @@
 import { useCallback, useMemo, useState } from 'react';
+import type { Design } from '../../../shared/documents/design.ts';
 import { type Finding, type RuleId, SEVERITIES } from '../../../shared/documents/verdict.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
+import type { Help } from './use-help.ts';
 
 export interface Findings {
   /** The worst first. */
   readonly all: readonly Finding[];
   /** The one whose callout is open. */
   readonly open: Finding | null;
+  /** Whether it is said what is wrong, or only where. */
+  readonly withWords: boolean;
+  /** The engine may mend; `triesLeft` says how many tries come before that, where it will. */
+  readonly mayMend: boolean;
+  readonly triesLeft: number;
+  /** Nothing is said before this drawing has been tried. */
+  readonly afterTry: boolean;
   readonly next: () => void;
   readonly close: () => void;
   /** Opens the first, or closes what is open. */
@@ -22,12 +31,14 @@ const rank = (finding: Finding) =>
 
 /**
  * What was found in the drawing as it is. The worst one opens by itself, unless it is merely untidy,
- * is about what is still to be drawn, or has been closed before.
+ * is about what is still to be drawn, or has been closed before. How much is said is the help step's.
  */
-export function useFindings(judged: Judged | null): Findings {
+export function useFindings(judged: Judged | null, design: Design, help: Help): Findings {
+  const { step } = help;
+  const afterTry = step === 'after-try' && !help.hasTried(design);
   const all = useMemo(
-    () => (judged ? [...judged.verdict.findings].sort((a, b) => rank(a) - rank(b)) : NONE),
-    [judged],
+    () => (judged && !afterTry ? [...judged.verdict.findings].sort((a, b) => rank(a) - rank(b)) : NONE),
+    [judged, afterTry],
   );
   const [closed, setClosed] = useState<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = useState<string | null>(null);
@@ -45,5 +56,16 @@ export function useFindings(judged: Judged | null): Findings {
     if (open) close();
     else setAsked(all[0]?.id ?? null);
   }, [open, close, all]);
-  return { all, open, next, close, toggle };
+  const mends = step === 'mend';
+  return {
+    all,
+    open,
+    withWords: step !== 'place',
+    mayMend: mends && help.triesLeft === 0,
+    triesLeft: mends ? help.triesLeft : 0,
+    afterTry,
+    next,
+    close,
+    toggle,
+  };
 }

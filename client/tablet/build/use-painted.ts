@@ -2,8 +2,11 @@ import { type RefObject, useCallback, useMemo } from 'react';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { cos, sin } from '../../../shared/geometry/exact-math.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
+import { missingOf } from '../../../shared/picture/missing.ts';
 import type { Picture } from '../../../shared/picture/shapes.ts';
 import { type Layout, layOut } from '../../../shared/track/layout.ts';
+import { paintMissing } from '../../canvas/paint-findings.ts';
+import { paintGhost } from '../../canvas/paint-ink.ts';
 import { type Painter, together } from '../../canvas/painter.ts';
 import type { SheetHandle } from '../../canvas/sheet-view.tsx';
 import type { Editor } from '../editor/model.ts';
@@ -28,18 +31,23 @@ export interface PaintedOptions {
   readonly judged: Judged | null;
   readonly found: readonly Finding[];
   readonly open: Finding | null;
+  /** What is drawn beside the open finding: the mended drawing where there is one, or how much is missing. */
+  readonly ghost: 'mended' | 'missing' | null;
 }
 
-export function usePainted({ session, editor, fingerDown, judged, found, open }: PaintedOptions): Painted {
+export function usePainted(options: PaintedOptions): Painted {
+  const { session, editor, fingerDown, judged, found, open } = options;
   const { context } = session;
   const { design } = editor;
   const layout = useMemo(() => layOut(context.sheet, design.drawing), [context, design]);
   const picture = useMemo(() => pictureOfDesign(design, context), [design, context]);
-  const mended = open?.remedy?.design;
-  const ghost = useMemo(
-    () => (mended ? { of: pictureOfDesign(mended, context), now: picture } : null),
-    [mended, picture, context],
-  );
+  const mended = options.ghost === 'mended' ? open?.remedy?.design : undefined;
+  const missing = open && options.ghost !== null && !mended ? open : undefined;
+  const ghost = useMemo(() => {
+    if (mended) return paintGhost(pictureOfDesign(mended, context), picture);
+    const shape = missing && missingOf(missing, layout);
+    return shape ? paintMissing(shape, context.kit.rules.lineWidth.nominal) : null;
+  }, [mended, missing, picture, layout, context]);
   const robot = useMemo(() => {
     const { heading } = context.sheet.start;
     return waitingRobot(context, cos(heading), sin(heading));

@@ -8,6 +8,7 @@ import { findings } from './findings.ts';
 import { fresh } from './fresh.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
+import { learning } from './learning.ts';
 import { library } from './library.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
@@ -28,6 +29,7 @@ export const en = {
   fresh,
   goals,
   judging,
+  learning,
   library,
   actions,
   par,

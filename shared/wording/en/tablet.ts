@@ -139,6 +139,10 @@ const building = {
   oneOf: (n: number, of: number) => `${n} of ${of}`,
   close: 'Close',
   mend: 'Mend it',
+  lookClosely: 'Look closely here',
+  mendAfter: (tries: number) =>
+    `After ${numbers.words(tries)} ${tries === 1 ? 'try' : 'tries'} of your own it can be mended for you.`,
+  afterTry: 'Try it first. Then this page shows what it sees.',
   tryIt: 'Try it',
   handIn: 'Hand in',
   goals: 'Goals',
