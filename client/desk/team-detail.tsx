@@ -16,7 +16,7 @@ import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
-import { useTeamDrawing } from '../parts/use-drawings.ts';
+import { useTeamAnswers, useTeamDrawing } from '../parts/use-drawings.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { gravest } from './insight.ts';
@@ -58,7 +58,7 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
       {entry ? (
         <EntryView room={room} entry={entry} challenge={challenge} />
       ) : challenge.play === 'predict' ? (
-        <BigPicture challenge={challenge} design={null} verdict={null} />
+        <AnswersView room={room} team={team} challenge={challenge} />
       ) : (
         <DraftView room={room} team={team} challenge={challenge} />
       )}
@@ -92,6 +92,21 @@ function EntryTabs({ team, entries, entry }: TabsProps) {
         </button>
       ))}
     </div>
+  );
+}
+
+function AnswersView({ room, team, challenge }: TeamDetailProps) {
+  const { desk } = useWords();
+  const answers = useTeamAnswers(room, team.id);
+  return (
+    <>
+      <BigPicture challenge={challenge} design={null} verdict={null} />
+      {answers ? (
+        <AnswerRows challenge={challenge} answers={answers} />
+      ) : (
+        <p className="desk-quiet">{desk.building.nothingAnswered}</p>
+      )}
+    </>
   );
 }
 

@@ -57,8 +57,8 @@ export function foldLatest(state: LinkState, value: LatestDown): LinkState {
     case 'draft': {
       const round = (state.room?.rounds.length ?? 0) - 1;
       if (value.round !== round) return state;
-      const draft = { round: value.round, design: value.design };
-      return { ...state, drafts: { ...state.drafts, [value.team]: draft } };
+      const { kind: _, team, ...draft } = value;
+      return { ...state, drafts: { ...state.drafts, [team]: draft } };
     }
     case 'doing':
       return { ...state, doings: { ...state.doings, [value.team]: value.doing } };

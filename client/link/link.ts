@@ -11,10 +11,11 @@ import {
   PROTOCOL_VERSION,
   type Welcome,
 } from '../../shared/wire/protocol.ts';
+import { Documents } from './documents.ts';
 import { foldEvents, foldLatest, foldWelcome } from './fold.ts';
 import { LatestSender, type Timers } from './latest-up.ts';
 import { Outbox, type Pending, type Shelf } from './outbox.ts';
-import { tooLarge } from './size.ts';
+import { tooLarge, valueTooLarge } from './size.ts';
 import { FIRST_STATE, type LinkState } from './state.ts';
 import type { OpenWire, Wire } from './wire.ts';
 
@@ -32,7 +33,6 @@ const ANSWER_MS = 6000;
 const PROBE_MS = 2500;
 /** A refused seat or a room that is not open yet is asked for again. */
 const ASK_AGAIN_MS = 3000;
-const DOCUMENTS_KEPT = 400;
 /** How often the page's clock is looked at, and how far off it may be then, ms. */
 const CLOCK = { lookMs: 5000, slackMs: 2000 } as const;
 
@@ -46,7 +46,7 @@ export class Link {
   readonly #outbox: Outbox;
   readonly #latest: LatestSender;
   readonly #listeners = new Set<() => void>();
-  readonly #documents = new Map<DocumentId, Promise<Fetched>>();
+  readonly #documents: Documents;
   #state: LinkState = FIRST_STATE;
   #greeting = false;
   /** Values that came while a hello is on its way: newer than those of its answer. */
@@ -70,6 +70,7 @@ export class Link {
       quiet: () => this.#quiet(),
       moved: () => this.#greetAnew(),
     });
+    this.#documents = new Documents((id) => this.#wire.ask('fetch', id, ANSWER_MS) as Promise<Fetched>);
     this.#wire.start();
     this.#watchClock();
   }
@@ -101,15 +102,7 @@ export class Link {
     return answer;
   };
 
-  /** A document by its id. Documents never change, so one that came is kept. */
-  readonly fetchDocument = (id: DocumentId): Promise<Fetched> => {
-    const known = this.#documents.get(id);
-    if (known) return known;
-    const fetched = this.#fetch(id);
-    this.#documents.set(id, fetched);
-    if (this.#documents.size > DOCUMENTS_KEPT) this.#documents.delete(this.#documents.keys().next().value!);
-    return fetched;
-  };
+  readonly fetchDocument = (id: DocumentId): Promise<Fetched> => this.#documents.fetch(id);
 
   /**
    * Puts a value on the lossy channel: only the newest of its kind ever arrives. The server passes it
@@ -242,7 +235,9 @@ export class Link {
 
   #tell(value: LatestUp): boolean {
     if (this.#state.status.kind !== 'live' || !this.#wire.open()) return false;
-    this.#wire.tell('latest', value);
+    const refusal = valueTooLarge(value);
+    if (value.kind === 'draft') this.#set({ ...this.#state, draftRefusal: refusal });
+    if (!refusal) this.#wire.tell('latest', value);
     return true;
   }
 
@@ -285,16 +280,5 @@ export class Link {
     }
     await new Promise<void>((resolve) => this.#parts.timers.after(300, resolve));
     return null;
-  }
-
-  async #fetch(id: DocumentId): Promise<Fetched> {
-    try {
-      const fetched = (await this.#wire.ask('fetch', id, ANSWER_MS)) as Fetched;
-      if (!fetched.ok) this.#documents.delete(id);
-      return fetched;
-    } catch {
-      this.#documents.delete(id);
-      return { ok: false, refusal: { code: 'server-trouble' } };
-    }
   }
 }

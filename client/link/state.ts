@@ -1,6 +1,6 @@
 import type { Millis } from '../../shared/geometry/units.ts';
 import type { RoomState, TeamId } from '../../shared/room/state.ts';
-import type { Doing, StageClock, Welcome, WireRefusal } from '../../shared/wire/protocol.ts';
+import type { Doing, StageClock, Welcome, WireRefusal, Work } from '../../shared/wire/protocol.ts';
 
 /** How the link stands. Each state has only its own fields. */
 export type LinkStatus =
@@ -16,11 +16,7 @@ export type LinkStatus =
 
 export type You = Extract<Welcome, { ok: true }>['you'];
 
-export interface Draft {
-  readonly round: number;
-  /** In its file form. */
-  readonly design: unknown;
-}
+export type Draft = { readonly round: number } & Work;
 
 /** Everything that a page shows of the room. A new object with every change; parts that stay are the same. */
 export interface LinkState {
@@ -37,6 +33,8 @@ export interface LinkState {
   readonly waiting: number;
   /** Those of them that hand something in. */
   readonly handingIn: number;
+  /** Why this page's newest draft was not sent; null: it was, or waits for the link. */
+  readonly draftRefusal: WireRefusal | null;
 }
 
 export const FIRST_STATE: LinkState = {
@@ -49,4 +47,5 @@ export const FIRST_STATE: LinkState = {
   stageClock: null,
   waiting: 0,
   handingIn: 0,
+  draftRefusal: null,
 };

@@ -1,3 +1,5 @@
+import { useMemo } from 'react';
+import { Answers } from '../../shared/documents/answers.ts';
 import type { Play } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
@@ -17,6 +19,16 @@ function draftDesign(raw: unknown): Design | null {
   const design = parsed.ok ? parsed.value : null;
   read.set(raw, design);
   return design;
+}
+
+/** What a team has answered so far, where the challenge is predicted. */
+export function useTeamAnswers(room: RoomState, team: TeamId): Answers | null {
+  const draft = useLinkState((state) => state.drafts[team]);
+  const now = draft && draft.round === currentRound(room) ? draft.answers : undefined;
+  return useMemo(() => {
+    const parsed = now === undefined ? null : parseDocument(Answers, now);
+    return parsed?.ok ? parsed.value : null;
+  }, [now]);
 }
 
 export interface TeamDrawing {

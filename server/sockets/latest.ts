@@ -1,7 +1,7 @@
 import type { Seat } from '../../shared/room/events.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { LatestDown, LatestUp } from '../../shared/wire/protocol.ts';
-import { type Checked, checkDesign } from '../../shared/wire/schemas.ts';
+import { type Checked, checkAnswers, checkDesign } from '../../shared/wire/schemas.ts';
 
 const refused = (code: 'not-for-this-seat' | 'other-round' | 'team-removed'): Checked<never> => ({
   ok: false,
@@ -19,8 +19,14 @@ export function passedOn(value: LatestUp, seat: Seat, state: RoomState, now: num
   if (!state.teams.some((known) => known.id === team)) return refused('team-removed');
   if (value.kind === 'doing') return { ok: true, value: { kind: 'doing', team, doing: value.doing } };
   if (value.round !== state.rounds.length - 1) return refused('other-round');
+  const { round } = value;
+  // The forms are strict: what has passed one is the file form already, and nothing else.
+  if (value.answers !== undefined) {
+    const answers = checkAnswers(value.answers);
+    if (!answers.ok) return answers;
+    return { ok: true, value: { kind: 'draft', team, round, answers: value.answers } };
+  }
   const design = checkDesign(value.design);
   if (!design.ok) return design;
-  // The form is strict: what has passed it is the file form already, and nothing else.
-  return { ok: true, value: { kind: 'draft', team, round: value.round, design: value.design } };
+  return { ok: true, value: { kind: 'draft', team, round, design: value.design } };
 }

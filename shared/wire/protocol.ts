@@ -190,13 +190,18 @@ export interface StageClock {
   readonly since: Millis;
 }
 
+/** What a team has at work, in its file form: a drawing, or where the challenge is predicted answers. */
+export type Work =
+  | { readonly design: unknown; readonly answers?: undefined }
+  | { readonly answers: unknown; readonly design?: undefined };
+
 export type LatestUp =
-  | { readonly kind: 'draft'; readonly round: number; readonly design: unknown }
+  | ({ readonly kind: 'draft'; readonly round: number } & Work)
   | { readonly kind: 'doing'; readonly doing: Doing }
   | { readonly kind: 'stage-clock'; readonly clock: Omit<StageClock, 'since'> };
 
 export type LatestDown =
-  | { readonly kind: 'draft'; readonly team: TeamId; readonly round: number; readonly design: unknown }
+  | ({ readonly kind: 'draft'; readonly team: TeamId; readonly round: number } & Work)
   | { readonly kind: 'doing'; readonly team: TeamId; readonly doing: Doing }
   | { readonly kind: 'stage-clock'; readonly clock: StageClock };
 

@@ -101,7 +101,14 @@ const Shake = z.strictObject({
 });
 const SPEEDS = [1, 2, 4] as const;
 const LatestForm = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('draft'), round: Round, design: z.unknown() }),
+  z
+    .strictObject({
+      kind: z.literal('draft'),
+      round: Round,
+      design: z.optional(z.unknown()),
+      answers: z.optional(z.unknown()),
+    })
+    .check(z.refine((d) => (d.design === undefined) !== (d.answers === undefined), { error: 'one-of' })),
   z.strictObject({
     kind: z.literal('doing'),
     doing: z.enum(['drawing', 'answering', 'trying', 'handed-in', 'away']),

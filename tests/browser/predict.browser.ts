@@ -1,8 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { SeatCode } from '../../shared/wire/desks.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import { post } from '../rooms/harness.ts';
 import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { deskPage, type TestRoom, testRoom } from './room.ts';
 import { keptAnswers } from './tablet-page.ts';
 
 const TABLETS = [
@@ -73,6 +76,27 @@ it.each(TABLETS)('answers by touch at $width × $height, hands in, and sees whic
   expect(await page.locator('.answer-rows [data-stand="right"]').count()).toBe(2);
   await look(page, `${at}-entry`);
   expectClean(watched[0]!);
+});
+
+it('answers go on at another tablet, and the desk sees them while they are made', async () => {
+  const page = await tablet('two-travellers');
+  const desk = await deskPage(browser, room, { width: 1366, height: 768 });
+  watched.push(desk);
+  await desk.page.keyboard.press('1');
+  await desk.page.getByText('Nothing answered yet.').waitFor();
+  await say(page, 'faster');
+  await desk.page.locator('.answer-rows').getByText('faster', { exact: true }).waitFor();
+  await picture(desk.page, 'predict-desk-answering');
+  await expectTidy(desk.page, 'answering');
+  const { url } = room.server;
+  const team = room.desk.state!.teams[0]!.id;
+  const asked = await post(`${url}${ROUTES.seatCode}`, { room: room.room, team }, room.owner);
+  const { code } = (await asked.json()) as SeatCode;
+  const other = await watchedPage(browser, url, { ...TABLETS[1]!, touch: true });
+  watched.push(other);
+  await other.page.goto(`${url}/j?word=${code}`);
+  await other.page.getByText('1 of 4 answered').waitFor();
+  for (const one of watched) expectClean(one);
 });
 
 it('a number of robots is said by keys, and half of twenty is right at an unmarked junction', async () => {

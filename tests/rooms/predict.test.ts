@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AnswersVerdict } from '../../shared/documents/answers.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
@@ -88,6 +89,31 @@ describe('a challenge that is predicted', () => {
     await other.reaches(desk.state!.seq);
     expect(other.state!.entries[2]).toMatchObject({ design: null, verdict: null });
     expect(await other.document(design!)).toMatchObject({ ok: false });
+  });
+
+  it('keeps what is answered so far for the team’s next tablet, and shows it to the desk alone', async () => {
+    const team = desk.state!.teams[0]!.id;
+    const answers = { version: 1, answers: [{ question: 'end-start', says: 'park' }] };
+    const draft = { kind: 'draft', round: 0, answers };
+    expect(codeOf(await tablet.ask('latest', draft))).toBe('accepted');
+    const told = { ...draft, team };
+    await desk.until('the answers', () => desk.latest.some((value) => isDeepStrictEqual(value, told)));
+    const { room } = desk.welcome as { room: string };
+    const code = (await (await post(`${server.url}${ROUTES.seatCode}`, { room, team }, owner)).json()) as {
+      code: string;
+    };
+    const next = await seated(server.url, 'tablet', await joinCookie(server.url, code.code));
+    expect(next.welcome?.ok && next.welcome.latest).toContainEqual(told);
+    expect(other.received).not.toContain('end-start');
+    tablet.close();
+    tablet = next;
+  });
+
+  it('refuses answers that are none, and a draft that is both or neither', async () => {
+    const answers = { version: 1, answers: [{ question: 'end-start' }] };
+    for (const work of [{ answers }, { answers: { version: 1, answers: [] }, design: lineDesign(9) }, {}]) {
+      expect(codeOf(await tablet.ask('latest', { kind: 'draft', round: 0, ...work }))).toBe('bad-form');
+    }
   });
 
   it('opens again from its file on another server', async () => {

@@ -1,6 +1,5 @@
 import { createStore, get, set, type UseStore } from 'idb-keyval';
 import type * as z from 'zod/mini';
-import { Design } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import type { RoomId, TeamId } from '../../../shared/room/state.ts';
 
@@ -24,10 +23,8 @@ const shelf = (): UseStore => {
 /** What a browser may keep for a team, by the form of it. */
 type Form<T> = z.ZodMiniType<T, unknown>;
 
-/** A drawing from its file form; anything else is no drawing. */
-export const readDraft = (raw: unknown): Design | null => readAs(Design, raw);
-
-function readAs<T>(form: Form<T>, raw: unknown): T | null {
+/** A drawing or answers from the file form; null where it is none. */
+export function readAs<T>(form: Form<T>, raw: unknown): T | null {
   const read = parseDocument(form, raw);
   return read.ok ? read.value : null;
 }

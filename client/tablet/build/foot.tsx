@@ -25,6 +25,7 @@ export function Foot({ session, findings, looked, onTry, onHandIn }: FootProps) 
   const { building } = words.tablet;
   const drawing = useSessionState(session, ({ editor }) => editor.design.drawing);
   const away = useLinkState((state) => state.status.kind !== 'live');
+  const tooLarge = useLinkState((state) => state.draftRefusal !== null);
   const ink = useMemo(() => drawing.lines.reduce((sum, line) => sum + pathOf(line).length, 0), [drawing]);
   return (
     <footer className="build-foot">
@@ -50,6 +51,12 @@ export function Foot({ session, findings, looked, onTry, onHandIn }: FootProps) 
             ? building.inkAndMarks(words.numbers.length(ink), drawing.marks.length)
             : building.marksOnly(drawing.marks.length)}
         </span>
+        {tooLarge && (
+          <span className="foot-away" role="alert">
+            <Icon of={CloudOff} size={20} />
+            {building.tooLarge}
+          </span>
+        )}
         {away && (
           <span className="foot-away" role="status">
             <Icon of={CloudOff} size={20} />

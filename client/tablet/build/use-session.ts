@@ -6,7 +6,7 @@ import { writeDocument } from '../../../shared/documents/values.ts';
 import type { Link } from '../../link/connect.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import type { EditContext } from '../editor/model.ts';
-import { type DraftPlace, keepDraft, keptDraft, readDraft } from './drafts.ts';
+import { type DraftPlace, keepDraft, keptDraft, readAs } from './drafts.ts';
 import { DrawingSession, type Session } from './session.ts';
 
 export function contextOf(challenge: Challenge): EditContext {
@@ -64,7 +64,7 @@ export function useSession(challenge: Challenge, place: DraftPlace): DrawingSess
 
 function serverDraft(link: Link, { team, round }: Pick<DraftPlace, 'team' | 'round'>): Design | null {
   const draft = link.state().drafts[team];
-  return draft?.round === round ? readDraft(draft.design) : null;
+  return draft?.round === round ? readAs(Design, draft.design) : null;
 }
 
 /** Keeps every change in this browser and tells it to the server, which thins it out to one a second. */

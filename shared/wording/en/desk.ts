@@ -117,6 +117,7 @@ const building = {
   show: 'Go to showing',
   doing: (doing: Doing) => DOINGS[doing],
   nothingYet: 'nothing drawn yet',
+  nothingAnswered: 'Nothing answered yet.',
   entry: (number: number) => `entry ${number}`,
   points: (n: number) => `${n} p`,
   mayNeed: 'May need you',

@@ -154,6 +154,7 @@ const building = {
   timeOverNote: 'You can still hand in late',
   lookHere: 'Look at the board',
   lookHereNote: 'Your drawing waits here.',
+  tooLarge: 'This drawing is too big to be kept or handed in. Take something away.',
   away: 'No connection. Go on drawing, nothing gets lost.',
 };
 

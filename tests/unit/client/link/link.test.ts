@@ -216,6 +216,19 @@ describe('commands', () => {
     expect(wire.bodies('command')).toEqual([]);
   });
 
+  it('a draft that is too large is not sent and says so, until one that fits is', async () => {
+    const { link, wire, timers } = await live();
+    link.tell({ kind: 'draft', round: 0, design: 'x'.repeat(200_000) });
+    const refusal = { code: 'too-large', bytes: 200_002, most: 200_000 };
+    expect([wire.told, link.state().draftRefusal]).toEqual([[], refusal]);
+    link.tell({ kind: 'draft', round: 0, answers: 'x'.repeat(200_000) });
+    await timers.pass(1000);
+    expect([wire.told, link.state().draftRefusal]).toEqual([[], refusal]);
+    link.tell({ kind: 'draft', round: 0, design: 'x' });
+    await timers.pass(1000);
+    expect([wire.told.length, link.state().draftRefusal]).toEqual([1, null]);
+  });
+
   it('left over from before a reload are sent; those of another room are not', async () => {
     const shelf = memoryShelf([pending('old', { room: 'other' }), pending('kept', { room: 'room' })]);
     const { wire, link } = fakeLink(shelf);
