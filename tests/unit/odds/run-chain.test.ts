@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../../shared/documents/kit.ts';
+import type { OpenJunction } from '../../../shared/documents/outlook.ts';
+import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { oddsFrom, oddsOf } from '../../../shared/odds/odds.ts';
 import { runChain } from '../../../shared/odds/run-chain.ts';
@@ -9,6 +11,7 @@ import { buildTrack } from '../../../shared/track/graph.ts';
 import { layOut } from '../../../shared/track/layout.ts';
 import { Pen } from '../../sweeps/pen.ts';
 import {
+  chainOn,
   endingsOf,
   FORK,
   fromStart,
@@ -19,6 +22,8 @@ import {
   type Scene,
   SHEET,
   STREET,
+  WHIRL,
+  WHIRL_FORKS,
 } from './tracks.ts';
 
 const worldIn = ({ sheet, drawing, kit = DEMO_KIT }: Scene) => worldOf(layOut(sheet, drawing), sheet, kit);
@@ -33,18 +38,34 @@ function oddsBy(scene: Scene, limit = LIMIT) {
   return oddsOf(worldIn(scene), buildTrack(layOut(sheet, drawing), kit), question)!;
 }
 
+/** mm between where the track and the run say that something is. */
+const NEAR = 15;
+const apart = (a: Placed, b: Placed) => Math.hypot(a.at.x - b.at.x, a.at.y - b.at.y);
+type Placed = { readonly at: PaperPoint };
+const facing = (a: OpenJunction, b: OpenJunction) => a.heading.x * b.heading.x + a.heading.y * b.heading.y;
+
 describe('runChain', () => {
   it.each([
     ['fork', FORK],
     ['ring', RING],
     ['street', STREET],
+    ['whirl', WHIRL],
   ])('drives every stretch of the %s once and says what the track says', (_, scene) => {
     const [said, found] = [oddsOn(scene), driven(scene)];
     expect(found.finish).toBeCloseTo(said.finish, 12);
     expect(found.endless).toBe(0);
-    expect(found.open).toHaveLength(said.open.length);
-    expect(found.open.map(({ met }) => met)).toEqual(said.open.map(({ met }) => expect.closeTo(met, 12)));
     expect(Math.abs(found.inTime.meanTime! - said.inTime.meanTime!)).toBeLessThan(0.3);
+    expect(found.endings).toHaveLength(said.endings.length);
+    for (const end of said.endings) {
+      const same = found.endings.filter((one) => one.ending === end.ending && apart(one, end) < NEAR);
+      expect(same).toMatchObject([{ probability: expect.closeTo(end.probability, 12) }]);
+    }
+    expect(found.open).toHaveLength(said.open.length);
+    for (const junction of said.open) {
+      const same = found.open.filter((one) => apart(one, junction) < NEAR && facing(one, junction) > 0.95);
+      const arms = junction.arms.map((arm) => ({ ...arm, finish: expect.closeTo(arm.finish, 12) }));
+      expect(same).toMatchObject([{ met: expect.closeTo(junction.met, 12), arms }]);
+    }
   });
 
   it('finds a ring, and turning to and fro, to be endless', () => {
@@ -53,6 +74,11 @@ describe('runChain', () => {
     expect(driven({ sheet: { ...SHEET, start }, drawing: ring }).endless).toBe(1);
     const kit: Kit = { ...DEMO_KIT, robot: { ...DEMO_KIT.robot, looseEnd: 'turn-back' } };
     expect(driven({ sheet: SHEET, drawing: fromStart().straight(40).drawing(), kit }).endless).toBe(1);
+  });
+
+  it('tells the same place at another pace from one where the robot has been', () => {
+    expect(runChain(worldIn(WHIRL), 'start', SAME_LIGHT)!.forks).toHaveLength(WHIRL_FORKS);
+    expect(chainOn(WHIRL).forks).toHaveLength(WHIRL_FORKS);
   });
 
   it('starts nowhere where there is no line', () => {

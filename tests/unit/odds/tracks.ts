@@ -97,3 +97,22 @@ export const STREET: Scene = {
     .mark(175, 'ACA', BANDS)
     .drawing(),
 };
+
+/**
+ * The ring with a mark in its upper half: a pace faster clockwise, one slower the other way. Junctions as they
+ * are come to, with the pace (creep 0 to fast 3): the stem at 1; clockwise the far side at 2 and 3 and the near
+ * side at 2 and 3; the other way the far side at 1 and 0 and the near side at 0. That makes 8.
+ */
+export const WHIRL: Scene = {
+  sheet: RING.sheet,
+  drawing: fromStart()
+    .straight(110)
+    .to(140, 150, -90)
+    .arc(60, 180)
+    .arc(60, 180)
+    .mark(60, 'CA', BANDS)
+    .to(260, 150, 0)
+    .straight(110)
+    .drawing(),
+};
+export const WHIRL_FORKS = 8;
