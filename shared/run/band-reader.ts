@@ -1,6 +1,7 @@
 import { dropWord, takeWord } from './actions.ts';
+import { ABOVE } from './certain.ts';
 import { FULL, PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
-import type { InkField } from './ink-field.ts';
+import { type InkField, lightIn } from './ink-field.ts';
 import { CLASS, type Machine } from './machine.ts';
 import { MODEL, SENSORS } from './model.ts';
 import { NOISE } from './random.ts';
@@ -49,12 +50,13 @@ function classSeen(r: RobotState, m: Machine, field: InkField, noise: number): n
     const tile = (row >> TILE_BITS) * field.across + (column >> TILE_BITS);
     const pixel = (row & (TILE - 1)) * TILE_ROW + (column & (TILE - 1));
     const start = field.colorTiles[tile]!;
-    const { grey, color } = field;
+    const { color } = field;
     if (start < 0) {
-      const at = field.tiles[tile]! + pixel;
-      const upper = grey[at]! + (grey[at + 1]! - grey[at]!) * right;
-      const lower = grey[at + TILE_ROW]! + (grey[at + TILE_ROW + 1]! - grey[at + TILE_ROW]!) * right;
-      red = upper + (lower - upper) * down;
+      const at = (field.tiles[tile]! + Math.imul(row, TILE_ROW) + column) | 0;
+      const { grey } = field;
+      const pixels = grey[at]! | (grey[at + 1]! << 16);
+      if (((pixels | (pixels + r.sureBlack)) & ABOVE) === 0) return CLASS.black;
+      red = lightIn(pixels, right, down);
       green = red;
       blue = red;
     } else {

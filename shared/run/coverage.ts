@@ -14,6 +14,8 @@ export const TILE_BITS = 5;
 export const TILE = 1 << TILE_BITS;
 export const TILE_ROW = TILE + 1;
 export const TILE_PIXELS = TILE_ROW * TILE_ROW;
+/** Words of grey a tile: the last row has its place in those of the row above. */
+export const TILE_WORDS = TILE * TILE_ROW;
 
 /** One byte a channel, this being 1. */
 export const FULL = 255;

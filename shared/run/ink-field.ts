@@ -5,13 +5,21 @@ import { type PieceEnds, type PieceShape, pieceFoot } from '../geometry/piece.ts
 import type { Mm } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
 import { type BandPart, bandParts } from './band-paint.ts';
-import { INK_REACH, PIXELS_PER_MM, type Stroke, TILE, TILE_PIXELS } from './coverage.ts';
+import {
+  INK_REACH,
+  PIXELS_PER_MM,
+  type Stroke,
+  TILE,
+  TILE_PIXELS,
+  TILE_ROW,
+  TILE_WORDS,
+} from './coverage.ts';
 import { inkReflectance, type Reflectance, WHITE } from './reflectance.ts';
 import { type InkedTile, newEasel, paintTile, WHITE_BYTE } from './tile-paint.ts';
 
 /**
  * The sheet's reflectance as a sensor's footprint sees it, 255 being 1. Only tiles near ink are stored:
- * a contest course on a sheet of 4 m takes 10 MB. Colour is stored near bands only; elsewhere the three
+ * a contest course on a sheet of 4 m takes 20 MB. Colour is stored near bands only; elsewhere the three
  * channels equal the grey one.
  */
 export interface InkField {
@@ -19,14 +27,33 @@ export interface InkField {
   readonly height: Mm;
   /** Tiles in a row. */
   readonly across: number;
-  /** For each tile, where its pixels begin in `grey`. Tiles without ink share the white one at 0. */
+  /**
+   * For each tile, what takes row · TILE_ROW + column of a pixel on the sheet to its place in `grey`. Tiles
+   * without ink share the white one, which comes first.
+   */
   readonly tiles: Int32Array;
-  readonly grey: Uint8Array;
+  /** For each pixel its byte, and above that the byte of the pixel below. */
+  readonly grey: Uint16Array;
   /** For each tile, where its pixels begin in `color`, three bytes a pixel; −1 without bands near. */
   readonly colorTiles: Int32Array;
   readonly color: Uint8Array;
   /** What shows on the stored tiles, by their places. */
   readonly inked: ReadonlyMap<number, InkedTile>;
+}
+
+/** Four pixels of bare paper, as `lightIn` takes them. */
+export const PAPER = (WHITE_BYTE * 0x01010101) | 0;
+
+/**
+ * What a sensor sees between four neighbouring pixels, given as the word of the left two and above it that
+ * of the right two: `right` and `down` are its place between them, 0 to 1. Never outside of the four bytes.
+ */
+export function lightIn(pixels: number, right: number, down: number): number {
+  const left = pixels & 255;
+  const upper = left + (((pixels >> 16) & 255) - left) * right;
+  const below = (pixels >> 8) & 255;
+  const lower = below + ((pixels >>> 24) - below) * right;
+  return upper + (lower - upper) * down;
 }
 
 const TILE_SIDE: Mm = TILE / PIXELS_PER_MM;
@@ -54,22 +81,29 @@ export function buildInkField(layout: Layout, sheet: Sheet, kit: Kit, before?: I
     height: sheet.h,
     across: grid.across,
     tiles: new Int32Array(grid.across * grid.down),
-    grey: new Uint8Array((inked.size + 1) * TILE_PIXELS),
+    grey: new Uint16Array((inked.size + 1) * TILE_WORDS),
     colorTiles: new Int32Array(grid.across * grid.down).fill(-1),
     color: new Uint8Array(withBands * 3 * TILE_PIXELS),
     inked,
   };
-  field.grey.fill(WHITE_BYTE, 0, TILE_PIXELS);
+  field.grey.fill(WHITE_BYTE | (WHITE_BYTE << 8), 0, TILE_WORDS);
+  field.tiles.forEach((_, index) => {
+    field.tiles[index] = -cornerOf(field, index);
+  });
   fillTiles(field, before);
   return field;
 }
 
+/** Row · TILE_ROW + column of a tile's first pixel. */
+const cornerOf = ({ across }: { readonly across: number }, index: number): number =>
+  Math.floor(index / across) * TILE_WORDS + (index % across) * TILE;
+
 function fillTiles(field: InkField, before: InkField | undefined): void {
   const easel = newEasel();
-  let grey = TILE_PIXELS;
+  let grey = TILE_WORDS;
   let color = 0;
   for (const [index, tile] of field.inked) {
-    const greyHere = field.grey.subarray(grey, grey + TILE_PIXELS);
+    const greyHere = field.grey.subarray(grey, grey + TILE_WORDS);
     const colorHere = field.color.subarray(color, color + 3 * TILE_PIXELS);
     const last = before?.inked.get(index);
     if (before && last && showsSame(tile, last)) {
@@ -77,20 +111,21 @@ function fillTiles(field: InkField, before: InkField | undefined): void {
     } else {
       const left = (index % field.across) * TILE_SIDE;
       const top = Math.floor(index / field.across) * TILE_SIDE;
-      paintTile(easel, tile, left, top, greyHere, colorHere);
+      paintTile(easel, tile, left, top, colorHere);
+      for (let i = 0; i < TILE_WORDS; i++) greyHere[i] = easel.grey[i]! | (easel.grey[i + TILE_ROW]! << 8);
     }
-    field.tiles[index] = grey;
-    grey += TILE_PIXELS;
+    field.tiles[index] = grey - cornerOf(field, index);
+    grey += TILE_WORDS;
     if (tile.bands.length === 0) continue;
     field.colorTiles[index] = color;
     color += 3 * TILE_PIXELS;
   }
 }
 
-function copyTile(from: InkField, index: number, grey: Uint8Array, color: Uint8Array): void {
-  const greyAt = from.tiles[index]!;
+function copyTile(from: InkField, index: number, grey: Uint16Array, color: Uint8Array): void {
+  const greyAt = from.tiles[index]! + cornerOf(from, index);
   const colorAt = from.colorTiles[index]!;
-  grey.set(from.grey.subarray(greyAt, greyAt + TILE_PIXELS));
+  grey.set(from.grey.subarray(greyAt, greyAt + TILE_WORDS));
   if (colorAt >= 0) color.set(from.color.subarray(colorAt, colorAt + 3 * TILE_PIXELS));
 }
 

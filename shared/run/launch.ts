@@ -1,6 +1,7 @@
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import { cos, sin } from '../geometry/exact-math.ts';
 import { sideOfMiddle } from './actions.ts';
+import { noteCertain } from './certain.ts';
 import { FULL } from './coverage.ts';
 import type { Machine } from './machine.ts';
 import { MODEL, SENSORS, TOLERANCES } from './model.ts';
@@ -52,6 +53,7 @@ export function launch(m: Machine, sheet: Sheet, from: Berth, options: DriveOpti
   r.greyNoise = MODEL.greyNoise * Math.min(share, 1);
   r.colorNoise = MODEL.colorNoise * Math.min(share, 1);
   r.noisePlace = nextInteger(die);
+  noteCertain(r, m);
   if (!undisturbed && options.ink > 0) drawByHand(r, m, options);
   return r;
 }

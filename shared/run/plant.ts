@@ -26,12 +26,13 @@ export interface Rolling {
  * travel, and in the pose but for terms of the fifth order in the angle turned. No trigonometry.
  */
 export function roll(r: Rolling, d: Drivetrain): void {
-  const missLeft = r.speedLeft - r.commandLeft;
-  const missRight = r.speedRight - r.commandRight;
-  const left = r.commandLeft * d.step + missLeft * d.lagTravel;
-  const right = r.commandRight * d.step + missRight * d.lagTravel;
-  r.speedLeft = r.commandLeft + missLeft * d.lagLeft;
-  r.speedRight = r.commandRight + missRight * d.lagLeft;
+  const { commandLeft, commandRight } = r;
+  const missLeft = r.speedLeft - commandLeft;
+  const missRight = r.speedRight - commandRight;
+  const left = commandLeft * d.step + missLeft * d.lagTravel;
+  const right = commandRight * d.step + missRight * d.lagTravel;
+  r.speedLeft = commandLeft + missLeft * d.lagLeft;
+  r.speedRight = commandRight + missRight * d.lagLeft;
   r.odometer += (left + right) * 0.5;
   r.turned += (right - left) * d.perTrack;
 

@@ -73,3 +73,6 @@ function noiseTable(): Float32Array {
   for (let i = 0; i < table.length; i++) table[i] = normal(generator);
   return table;
 }
+
+/** No value of the table is further from 0. */
+export const MOST_NOISE: number = NOISE.reduce((most, value) => Math.max(most, value, -value), 0);

@@ -60,6 +60,10 @@ export interface RobotState extends Rolling {
   /** Where the line lies along the bar, positive to the left, and how fast it moves. */
   offset: Mm;
   offsetRate: MmPerSecond;
+  /** What the bar sees: dark sensors, 16 being the leftmost; how much line counts, and its moment about the middle. */
+  pattern: number;
+  weight: number;
+  moment: number;
   /** Steps in a row in which an arm was seen. */
   sightings: number;
   sawLeft: number;
@@ -97,6 +101,12 @@ export interface RobotState extends Rolling {
    * red, green and blue of the middle sensor.
    */
   readonly optics: Float64Array;
+  /**
+   * What no noise changes (`certain.ts`): the grey sensors (1 being the leftmost) to which bare paper is never
+   * line, and what tells pixels that are nothing but black to the colour channels.
+   */
+  surePaper: number;
+  sureBlack: number;
   greyNoise: number;
   colorNoise: number;
   noisePlace: number;
@@ -122,6 +132,9 @@ export interface RobotState extends Rolling {
   readonly sheetMiddle: { readonly x: Mm; readonly y: Mm };
   readonly notes: Note[];
 }
+
+/** Lifts every byte but 0 to 128 or more: no pixels are surely black. */
+export const NOT_SURE = 0x7f7f7f7f;
 
 /** Channels of the optics. */
 export const CHANNELS = SENSORS + 3;
@@ -163,6 +176,9 @@ export function newRobot(setting: RobotSetting): RobotState {
     speed: FRACTION,
     offset: FRACTION,
     offsetRate: FRACTION,
+    pattern: 0,
+    weight: FRACTION,
+    moment: FRACTION,
     sightings: 0,
     sawLeft: 0,
     sawRight: 0,
@@ -187,6 +203,8 @@ export function newRobot(setting: RobotSetting): RobotState {
     bands: new Int32Array(MOST_BANDS),
     readings: 0,
     optics: new Float64Array(CHANNELS * OPTICS),
+    surePaper: 0,
+    sureBlack: NOT_SURE,
     greyNoise: FRACTION,
     colorNoise: FRACTION,
     noisePlace: 0,
@@ -219,6 +237,8 @@ export function putAtRest(r: RobotState): void {
   r.speed = 0;
   r.offset = 0;
   r.offsetRate = 0;
+  r.weight = 0;
+  r.moment = 0;
   r.leastTurn = 0;
   r.modeFrom = 0;
   r.junctionAt = -LONG_AGO;

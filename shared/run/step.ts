@@ -1,15 +1,14 @@
 import { actDue } from './actions.ts';
 import { readBands } from './band-reader.ts';
-import { FULL, PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
 import type { InkField } from './ink-field.ts';
 import { LEFT_ARM, passJunction, RIGHT_ARM } from './junctions.ts';
 import { findLine, loseLine, searchOn } from './line-search.ts';
 import type { Machine } from './machine.ts';
 import { MODEL, SENSORS, STEP } from './model.ts';
 import { roll } from './plant.ts';
-import { NOISE, NOISE_BITS } from './random.ts';
-import { TABLE } from './reflectance.ts';
-import { MODE, OPTICS, type RobotState } from './robot.ts';
+import { NOISE_BITS } from './random.ts';
+import { MODE, type RobotState } from './robot.ts';
+import { sense } from './sense.ts';
 import { STEPS_A_STRAY, strayHere } from './wobble.ts';
 
 const DARK_MIDDLE = 0b00100;
@@ -29,60 +28,13 @@ const DARK_COUNT: Uint8Array = Uint8Array.from({ length: 32 }, (_, pattern) => {
 export function step(r: RobotState, m: Machine, field: InkField): void {
   const pitch = m.pitch;
 
-  // Sense: five grey sensors across the bar, from the left.
+  // Sense.
   r.noisePlace = (Math.imul(r.noisePlace, 1664525) + 1013904223) | 0;
   const noise = r.noisePlace >>> (32 - NOISE_BITS);
-  const { grey, tiles, across } = field;
-  const { optics } = r;
-  const uEnd = field.width * PIXELS_PER_MM;
-  const vEnd = field.height * PIXELS_PER_MM;
   if (r.wobble !== 0 && r.stepCount % STEPS_A_STRAY === 0) strayHere(r, m.barAhead, pitch);
-  const acrossU = -pitch * r.barScale * r.sin * PIXELS_PER_MM + r.skewU;
-  const acrossV = pitch * r.barScale * r.cos * PIXELS_PER_MM + r.skewV;
-  const lean = r.offset - r.offset * r.barScale;
-  let u = (r.x + m.barAhead * r.cos + lean * r.sin) * PIXELS_PER_MM + r.strayU - 2 * acrossU;
-  let v = (r.y + m.barAhead * r.sin - lean * r.cos) * PIXELS_PER_MM + r.strayV - 2 * acrossV;
-  // Both ends of the bar lie over the paper as a rule: then all of it does.
-  const uLast = u + acrossU + acrossU + acrossU + acrossU;
-  const vLast = v + acrossV + acrossV + acrossV + acrossV;
-  const within =
-    u >= 0 && uLast >= 0 && v >= 0 && vLast >= 0 && u < uEnd && uLast < uEnd && v < vEnd && vLast < vEnd;
-  let place = 2 * pitch;
-  const near = MODEL.window * pitch;
+  sense(r, m, field, noise);
+  const { pattern, weight, moment } = r;
   let offset = r.offset;
-  let pattern = 0;
-  let weight = 0;
-  let moment = 0;
-  for (let i = 0; i < SENSORS; i++) {
-    let light = TABLE * FULL;
-    if (within || (u >= 0 && v >= 0 && u < uEnd && v < vEnd)) {
-      const column = u | 0;
-      const row = v | 0;
-      const right = u - column;
-      const at =
-        tiles[(row >> TILE_BITS) * across + (column >> TILE_BITS)]! +
-        (row & (TILE - 1)) * TILE_ROW +
-        (column & (TILE - 1));
-      const upper = grey[at]! + (grey[at + 1]! - grey[at]!) * right;
-      const lower = grey[at + TILE_ROW]! + (grey[at + TILE_ROW + 1]! - grey[at + TILE_ROW]!) * right;
-      light = upper + (lower - upper) * (v - row);
-    }
-    const o = i * OPTICS;
-    const raw = optics[o]! * light + optics[o + 1]! + r.greyNoise * NOISE[noise + i]!;
-    const dark = (optics[o + 2]! - Math.min(raw, MODEL.clip)) * optics[o + 3]!;
-    pattern <<= 1;
-    // Most sensors see paper, and are done with here.
-    if (dark > MODEL.faint) {
-      if (dark > MODEL.dark) pattern |= 1;
-      if (place - offset < near && offset - place < near) {
-        weight += dark;
-        moment += dark * place;
-      }
-    }
-    place -= pitch;
-    u += acrossU;
-    v += acrossV;
-  }
 
   // Decide. A pace is approached gently; an action whose time has come begins.
   if (r.stepCount >= r.dueStep) actDue(r);

@@ -12,6 +12,7 @@ export interface InkedTile {
 /** The stored byte of a reflectance; rounds to the nearest. */
 const byteOf = (reflectance: number): number => (reflectance * FULL + 0.5) | 0;
 export const WHITE_BYTE = byteOf(WHITE);
+export const BLACK_BYTE = byteOf(BLACK);
 
 /** Scratch for one tile after another. */
 export interface Easel {
@@ -19,6 +20,8 @@ export interface Easel {
   readonly beside: Float64Array;
   readonly layer: BandLayer;
   readonly light: Float64Array;
+  /** The grey pixels of the tile that was painted last. */
+  readonly grey: Uint8Array;
 }
 
 export const newEasel = (): Easel => ({
@@ -26,15 +29,15 @@ export const newEasel = (): Easel => ({
   beside: new Float64Array(TILE_PIXELS),
   layer: { share: new Float64Array(TILE_PIXELS), light: new Float64Array(3 * TILE_PIXELS) },
   light: new Float64Array(3 * TILE_PIXELS),
+  grey: new Uint8Array(TILE_PIXELS),
 });
 
-/** Paints a tile whose top left corner is given: its grey pixels, and where it has bands its colours. */
+/** Paints a tile whose top left corner is given: the easel's grey pixels, and where it has bands its colours. */
 export function paintTile(
-  { coverage, beside, layer, light }: Easel,
+  { coverage, beside, layer, light, grey }: Easel,
   tile: InkedTile,
   left: Mm,
   top: Mm,
-  grey: Uint8Array,
   color: Uint8Array,
 ): void {
   coverage.fill(0);

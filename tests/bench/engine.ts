@@ -92,11 +92,12 @@ const recorded = (): number => {
  * How far the step is from what the machine could do. It reads 20 bytes of the field around the five
  * sensors (12 more where there are bands), 32 of noise, 256 of optics, and some 35 numbers of the robot,
  * boxed by the engine, 560: under 900 bytes, which stay in a first-level cache, since a robot moves a
- * quarter of a pixel a step. So memory is no limit. It makes about 250 additions, multiplications and
- * comparisons and three divisions, but in some 1,100 machine instructions, the rest being addresses and
- * checks: at 20,000 simulated seconds a second that is 100 ns or 300 cycles at 3 GHz. Next would be two
- * robots in one loop, or WebAssembly with four sensors in one vector; either is a second copy of the step
- * that must give the same bits.
+ * quarter of a pixel a step. So memory is no limit. It makes about 180 additions, multiplications and
+ * comparisons and three divisions in some 900 machine instructions, the rest being addresses and checks: at
+ * 20,000 simulated seconds a second that is 100 ns or 300 cycles at 3 GHz, three instructions a cycle. What
+ * counts is how many independent ones lie side by side. Next would be the robot's numbers in one array that
+ * never moves, without boxes and checks, or WebAssembly with four sensors in one vector; either is a second
+ * copy of the step that must give the same bits.
  */
 function simulationFigures(): Figure[] {
   const rates = {

@@ -103,7 +103,8 @@ const challengeOf = ({ kit, sheet }: Plausible): Challenge => ({
   limits: { time: 4 },
 });
 
-const bytesOf = ({ buffer }: Uint8Array | Int32Array): Buffer => Buffer.from(buffer as ArrayBuffer);
+const bytesOf = ({ buffer }: Uint8Array | Uint16Array | Int32Array): Buffer =>
+  Buffer.from(buffer as ArrayBuffer);
 
 test('liveJudge over a sequence of edits says of each drawing what judge says of it alone', () => {
   fc.assert(

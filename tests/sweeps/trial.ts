@@ -4,6 +4,7 @@ import type { Sheet } from '../../shared/documents/sheet.ts';
 import { cos, radians, sin } from '../../shared/geometry/exact-math.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { noteCertain } from '../../shared/run/certain.ts';
 import { launch } from '../../shared/run/launch.ts';
 import { machineOf } from '../../shared/run/machine.ts';
 import { TOLERANCES } from '../../shared/run/model.ts';
@@ -78,7 +79,10 @@ export function outcomes(setUp: SetUp, runs: number, seed: number): Map<string, 
       ambient: setUp.ambient,
       ink: setUp.ink,
     });
-    if (setUp.calibration > TOLERANCES.calibration) miscalibrate(robot, setUp.calibration, seed + i);
+    if (setUp.calibration > TOLERANCES.calibration) {
+      miscalibrate(robot, setUp.calibration, seed + i);
+      noteCertain(robot, machine);
+    }
     robot.speed = setUp.rolling * kit.robot.paces[setUp.pace];
     const found = outcomeOf(setUp, robot, () => step(robot, machine, world.field));
     counts.set(found, (counts.get(found) ?? 0) + 1);

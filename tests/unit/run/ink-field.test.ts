@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { PIXELS_PER_MM, TILE, TILE_ROW } from '../../../shared/run/coverage.ts';
+import { PIXELS_PER_MM, TILE, TILE_ROW, TILE_WORDS } from '../../../shared/run/coverage.ts';
 import { buildInkField, type InkField } from '../../../shared/run/ink-field.ts';
 import { layOut } from '../../../shared/track/layout.ts';
 import { Pen } from '../../sweeps/pen.ts';
@@ -14,7 +14,7 @@ function seen(field: InkField, x: number, y: number): { grey: number; color: num
   const pixel = (row % TILE) * TILE_ROW + (column % TILE);
   const start = field.colorTiles[tile]!;
   return {
-    grey: field.grey[field.tiles[tile]! + pixel]! / 255,
+    grey: (field.grey[field.tiles[tile]! + row * TILE_ROW + column]! & 255) / 255,
     color: start < 0 ? undefined : [0, 1, 2].map((c) => field.color[start + 3 * pixel + c]! / 255),
   };
 }
@@ -42,7 +42,7 @@ describe('buildInkField', () => {
   });
 
   it('keeps tiles only near ink', () => {
-    const stored = line.grey.length / (TILE_ROW * TILE_ROW);
+    const stored = line.grey.length / TILE_WORDS;
     expect(stored).toBeLessThan(line.tiles.length / 10);
     expect(line.color).toHaveLength(0);
   });
@@ -111,7 +111,8 @@ describe('buildInkField', () => {
   it('holds a sheet of 4 m by 2 m in a few megabytes', () => {
     const wide = new Pen(5).to(60, 105).straight(3800).turn(90).straight(1700).turn(90).straight(3800);
     const { field } = world(wide.drawing(), { w: 4000, h: 2000 });
-    const bytes = field.grey.length + field.color.length + 4 * (field.tiles.length + field.colorTiles.length);
+    const bytes =
+      2 * field.grey.length + field.color.length + 4 * (field.tiles.length + field.colorTiles.length);
     expect(bytes).toBeLessThan(6_000_000);
   });
 });
