@@ -38,14 +38,14 @@ export const paintRings =
     }
   };
 
-/** Where the finger would catch: a ring for a line's end or berth, a cross for a place on the grid. */
+/** Where the finger would catch: a ring for a place that was there, like a line's end, else a cross. */
 export const paintCatch =
-  (at: PaperPoint, kind: 'end' | 'line' | 'berth' | 'grid' | 'angle' | 'free'): Painter =>
+  (at: PaperPoint, kind: 'place' | 'spot'): Painter =>
   (ctx, pixel) => {
     ctx.strokeStyle = COLOUR.accent;
     ctx.lineWidth = 2.5 * pixel;
     ctx.beginPath();
-    if (kind === 'free' || kind === 'grid' || kind === 'angle') {
+    if (kind === 'spot') {
       const reach = 9 * pixel;
       ctx.moveTo(at.x - reach, at.y);
       ctx.lineTo(at.x + reach, at.y);

@@ -12,6 +12,8 @@ export class TestHand {
   readonly #cdp: CDPSession;
   readonly #sheet: Sheet;
   pointer: Pointer = 'touch';
+  /** Whether the Alt key is held meanwhile. */
+  alt = false;
 
   private constructor(page: Page, cdp: CDPSession, sheet: Sheet) {
     this.#page = page;
@@ -90,6 +92,7 @@ export class TestHand {
       button: 'left',
       buttons: what === 'up' ? 0 : 1,
       clickCount: what === 'move' ? 0 : 1,
+      modifiers: this.alt ? 1 : 0,
       pointerType: this.pointer,
     });
   }

@@ -46,7 +46,7 @@ async function drawing(page: Page, see: See): Promise<void> {
   await page.getByRole('button', { name: 'Close' }).click();
   await page.locator('.tray').getByText('faster ▸').click();
   await hand.tap(90, 160);
-  await page.locator('.mark-buttons').waitFor();
+  await page.locator('.chosen-buttons').waitFor();
   await see('build-mark');
   await page.locator('.goals-head').click();
   await page.getByRole('dialog').waitFor();

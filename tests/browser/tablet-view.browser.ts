@@ -65,7 +65,7 @@ describe('looking closely', () => {
     await page.getByText('faster ▸').click();
     await hand.tap(170, 121);
     await kept(page, ofMarks(1));
-    await page.locator('.mark-buttons').waitFor();
+    await page.locator('.chosen-buttons').waitFor();
     await page.locator('.foot-things').click();
     await page.locator('.callout').waitFor();
     await page.waitForTimeout(400);

@@ -169,7 +169,7 @@ describe('the tablet', () => {
     await hand.tap((from.x + x) / 2, (from.y + y) / 2);
     const design = await kept(page, ofMarks(1));
     expect(design.drawing.lines).toEqual([]);
-    await page.locator('.mark-buttons').waitFor();
+    await page.locator('.chosen-buttons').waitFor();
     await tool(page, 'Move');
     await hand.drag([from.x, from.y], [from.x, from.y + 30]);
     await page.getByText('This belongs to the sheet').waitFor();

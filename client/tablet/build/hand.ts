@@ -1,6 +1,7 @@
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { begin, type Touch } from '../editor/gesture.ts';
-import { finish, follow, type Progress, type Proposal, propose, start } from '../editor/propose.ts';
+import type { Proposal } from '../editor/proposal.ts';
+import { finish, follow, type Progress, propose, start } from '../editor/propose.ts';
 import type { DrawingSession } from './session.ts';
 
 /** Shows what would come of a gesture; null when none is under way. */

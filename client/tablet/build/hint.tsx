@@ -2,7 +2,8 @@ import type { ReactNode } from 'react';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import { drawsLines } from '../editor/model.ts';
-import type { Proposal } from '../editor/propose.ts';
+import type { Proposal } from '../editor/proposal.ts';
+import { InkChoice } from './ink-choice.tsx';
 import type { DrawingSession } from './session.ts';
 import { useSessionState } from './use-session.ts';
 
@@ -48,6 +49,7 @@ export function Hint({
           ))}
         </div>
       )}
+      {tool === 'bands' && <InkChoice session={session} />}
       {pen && (
         <button type="button" className="choice hint-pen" onClick={() => session.usesPen(false)}>
           {words.fingersDraw}

@@ -1,13 +1,15 @@
-import type { Design } from '../../../shared/documents/design.ts';
+import type { Design, Line } from '../../../shared/documents/design.ts';
 import type { Finding } from '../../../shared/documents/verdict.ts';
+import { boxOf } from '../../../shared/geometry/box.ts';
 import { pathOf } from '../../../shared/geometry/path.ts';
-import { pieceAt } from '../../../shared/geometry/piece.ts';
+import { type PieceShape, pieceAt } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
 import { pictureOf } from '../../../shared/picture/picture.ts';
 import { footOnLine } from '../../../shared/picture/replay.ts';
 import type { Picture } from '../../../shared/picture/shapes.ts';
 import { type Layout, layOut } from '../../../shared/track/layout.ts';
+import { paintBandHandles, paintChoosing, paintChosen, paintGuide } from '../../canvas/paint-chosen.ts';
 import { paintCatch, paintRings } from '../../canvas/paint-findings.ts';
 import {
   paintChosenHandle,
@@ -19,20 +21,37 @@ import {
 import { paintActs } from '../../canvas/paint-replay.ts';
 import { paintRobot } from '../../canvas/paint-robot.ts';
 import { type Painter, together } from '../../canvas/painter.ts';
+import { bandHandles } from '../editor/bands.ts';
+import type { Touch } from '../editor/gesture.ts';
+import { LEAST_PULLED } from '../editor/hit.ts';
 import { lineIn, nodesOf } from '../editor/lines.ts';
 import type { EditContext, Editor, Selection, Tool } from '../editor/model.ts';
-import type { Progress, Proposal } from '../editor/propose.ts';
+import type { Proposal } from '../editor/proposal.ts';
+import type { Progress } from '../editor/propose.ts';
 import { gripsOf } from '../editor/sections.ts';
+import { boundsOf, severalOf, turnHandle } from '../editor/several.ts';
 import { canRound } from '../editor/shape.ts';
+import type { Snap } from '../editor/snap.ts';
 
 export const pictureOfDesign = (design: Editor['design'], { sheet, kit }: EditContext): Picture =>
   pictureOf({ sheet, kit, layout: layOut(sheet, design.drawing) });
 
 /** Under the ink: a faint robot in its berth, and a glow round the chosen line. */
 export function underInk(editor: Editor, robot: Painter): Painter {
-  const { selection } = editor;
-  const line = selection && selection.kind !== 'mark' ? lineIn(editor.design, selection.line) : undefined;
-  return together(robot, line ? paintGlow([pathOf(line).pieces], line.width) : null);
+  return together(robot, glowOf(editor.selection, editor.design));
+}
+
+/** A glow round all chosen lines. */
+function glowOf(selection: Selection | null, design: Design): Painter | null {
+  const ids = selection?.kind === 'node' ? [selection.line] : (severalOf(selection)?.lines ?? []);
+  const lines = ids.flatMap((id) => lineIn(design, id) ?? []);
+  const [first] = lines;
+  return first
+    ? paintGlow(
+        lines.map((line) => pathOf(line).pieces),
+        first.width,
+      )
+    : null;
 }
 
 /** A robot as it would stand in the start berth. */
@@ -41,22 +60,28 @@ export function waitingRobot({ sheet, kit }: EditContext, cos: number, sin: numb
   return paintRobot(pose, kit.robot, { faint: true });
 }
 
-/** Shorter pieces, as freehand lines have many, show no handle of their own. */
-const LEAST_PULLED: Mm = 25;
-
 /** Where each tool can take hold of a line: ends and corners, middles, or only the ends to go on from. */
 function handlesOf({ drawing }: Design, tool: Tool): PaperPoint[] {
   return drawing.lines.flatMap((line) => {
     const nodes = nodesOf(line);
-    if (tool === 'move') return gripsOf(line).map((node) => nodes[node]!);
+    if (tool === 'move')
+      return [
+        ...gripsOf(line).map((node) => nodes[node]!),
+        ...middlesOf(line, (piece) => piece.kind === 'arc'),
+      ];
     if (tool === 'straight' || tool === 'freehand') return [nodes[0]!, nodes.at(-1)!];
     if (tool !== 'curve') return [];
-    const middles = pathOf(line)
-      .pieces.filter((piece) => piece.length > LEAST_PULLED)
-      .map((piece) => pieceAt(piece, piece.length / 2));
-    return [...middles, ...gripsOf(line).flatMap((node) => (canRound(line, node) ? [nodes[node]!] : []))];
+    return [
+      ...middlesOf(line, () => true),
+      ...gripsOf(line).flatMap((node) => (canRound(line, node) ? [nodes[node]!] : [])),
+    ];
   });
 }
+
+const middlesOf = (line: Line, counts: (piece: PieceShape) => boolean): PaperPoint[] =>
+  pathOf(line)
+    .pieces.filter((piece) => piece.length > LEAST_PULLED && counts(piece))
+    .map((piece) => pieceAt(piece, piece.length / 2));
 
 function nodeOf(design: Design, { line, node }: Selection & { kind: 'node' }): PaperPoint | undefined {
   const found = lineIn(design, line);
@@ -64,16 +89,34 @@ function nodeOf(design: Design, { line, node }: Selection & { kind: 'node' }): P
 }
 
 /** Over the ink: handles of what can be pulled, the chosen mark's frame, the first end of a straight. */
-export function overInk(editor: Editor, picture: Picture): Painter {
+export function overInk(editor: Editor, context: EditContext, picture: Picture, pixel: Mm): Painter {
   const { selection, tool, design, pending } = editor;
-  const chosen =
-    selection?.kind === 'mark' ? picture.bands.filter((band) => band.mark === selection.mark) : [];
   return together(
     paintHandles(handlesOf(design, tool)),
     selection?.kind === 'node' ? paintChosenHandle(nodeOf(design, selection)) : null,
-    chosen.length > 0 ? paintMarkFrame(chosen) : null,
-    pending ? together(paintHandles([pending]), paintCatch(pending, 'end')) : null,
+    ...framesOf(selection, picture),
+    selection?.kind === 'mark' ? paintBandHandles(bandHandles(design, context, selection.mark, pixel)) : null,
+    tool === 'move' ? frameOf(selection, design, pixel) : null,
+    pending ? together(paintHandles([pending]), paintCatch(pending, 'place')) : null,
   );
+}
+
+/** A frame round each chosen mark. */
+function framesOf(selection: Selection | null, picture: Picture): (Painter | null)[] {
+  const ids =
+    selection?.kind === 'mark' ? [selection.mark] : selection?.kind === 'several' ? selection.marks : [];
+  return ids.map((id) => {
+    const bands = picture.bands.filter((band) => band.mark === id);
+    return bands.length > 0 ? paintMarkFrame(bands) : null;
+  });
+}
+
+/** A frame round all chosen lines, with the handle that turns them. */
+function frameOf(selection: Selection | null, design: Design, pixel: Mm): Painter | null {
+  const several = severalOf(selection);
+  const box = several && boundsOf(several, design);
+  const handle = several && turnHandle(several, design, pixel);
+  return box && handle ? paintChosen(box, handle.at) : null;
 }
 
 /** What the engine found: ticks where marks act, rings, and the ghost of a mended drawing. */
@@ -98,10 +141,13 @@ export function overVerdict(
   return together(paintActs(acts), ghost, paintRings(rings));
 }
 
+const isPlace = ({ why }: Snap): boolean => why === 'end' || why === 'berth' || why === 'line';
+
 /** While the finger is down: the stroke so far, and what it has caught on. */
 export function overGesture(
   proposal: Proposal,
   progress: Progress,
+  touch: Touch,
   editor: Editor,
   context: EditContext,
 ): Painter {
@@ -110,13 +156,15 @@ export function overGesture(
   const stroke = progress.gesture.kind === 'stroke' ? paintSamples(progress.samples, width) : null;
   const design = edited.ok ? edited.design : editor.design;
   const selection = edited.ok ? edited.selection : null;
-  const marks =
-    selection?.kind === 'mark'
-      ? pictureOfDesign(design, context).bands.filter((band) => band.mark === selection.mark)
-      : [];
+  const framed = selection?.kind === 'mark' || selection?.kind === 'several';
+  const { gesture } = progress;
+  const choosing = gesture.kind === 'box' ? paintChoosing(boxOf([gesture.down, touch.at])) : null;
   return together(
     stroke,
-    marks.length > 0 ? paintMarkFrame(marks) : null,
-    snap && snap.why !== 'free' ? paintCatch(snap.at, snap.why) : null,
+    choosing,
+    choosing ? glowOf(selection, design) : null,
+    ...(framed ? framesOf(selection, pictureOfDesign(design, context)) : []),
+    snap?.guide ? paintGuide(snap.guide.from, snap.at, snap.guide.like) : null,
+    snap && snap.why !== 'free' ? paintCatch(snap.at, isPlace(snap) ? 'place' : 'spot') : null,
   );
 }

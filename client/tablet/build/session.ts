@@ -1,8 +1,9 @@
 import { createStore, type StoreApi } from 'zustand';
 import type { Design } from '../../../shared/documents/design.ts';
+import type { Rad } from '../../../shared/geometry/units.ts';
 import type { Look } from '../../canvas/view.ts';
 import { commit, redo, startAgain, undo } from '../editor/history.ts';
-import { flipChosen, nudge, rubChosen } from '../editor/keys.ts';
+import { chooseAll, copyChosen, flipChosen, moveChosen, nudge, rubChosen } from '../editor/keys.ts';
 import { type EditContext, type Editor, type EditRefusal, openEditor, type Tool } from '../editor/model.ts';
 
 /** A team's drawing of one round: the editor, and what the page must know around it. */
@@ -16,6 +17,8 @@ export interface Session {
   readonly pen: boolean;
   /** What of the sheet is looked at closely; null is all of it. */
   readonly look: Look | null;
+  /** Nothing catches while this is held. */
+  readonly free: boolean;
 }
 
 export interface Done {
@@ -36,6 +39,7 @@ export class DrawingSession {
       fingerDown: false,
       pen: false,
       look: null,
+      free: false,
     }));
   }
 
@@ -48,13 +52,14 @@ export class DrawingSession {
 
   readonly finger = (fingerDown: boolean): void => this.#now({ fingerDown });
   readonly usesPen = (pen: boolean): void => this.#now({ pen });
+  readonly free = (free: boolean): void => this.#now({ free });
   readonly look = (look: Look | null): void => this.#now({ look });
 
-  readonly choose = (change: Partial<Pick<Editor, 'tool' | 'word' | 'rub' | 'selection'>>): void =>
+  readonly choose = (change: Partial<Pick<Editor, 'tool' | 'word' | 'ink' | 'rub' | 'selection'>>): void =>
     this.take({ editor: { ...this.editor, ...change, pending: null }, refusal: null });
 
   readonly tool = (tool: Tool): void => {
-    const keepsChoice = tool === 'mark' || tool === 'move';
+    const keepsChoice = tool === 'mark' || tool === 'bands' || tool === 'move';
     this.choose({ tool, selection: keepsChoice ? this.editor.selection : null });
   };
 
@@ -63,10 +68,15 @@ export class DrawingSession {
   readonly again = (): void => this.take({ editor: startAgain(this.editor, this.context), refusal: null });
   readonly flip = (): void => this.take(flipChosen(this.editor));
   readonly rubChosen = (): void => this.take(rubChosen(this.editor, this.context));
+  readonly turn = (turned: Rad): void => this.take(moveChosen(this.editor, this.context, { turned }));
+  readonly mirror = (): void => this.take(moveChosen(this.editor, this.context, { mirrored: true }));
+  readonly copy = (): void => this.take(copyChosen(this.editor, this.context));
+  readonly chooseAll = (): void =>
+    this.choose({ tool: 'move', selection: chooseAll(this.editor, this.context) });
   readonly nudge = (dx: number, dy: number): void => this.take(nudge(this.editor, this.context, dx, dy));
 
   /** Many events say the same again, and those who look at the session need not hear of that. */
-  #now(change: Partial<Pick<Session, 'fingerDown' | 'pen' | 'look'>>): void {
+  #now(change: Partial<Pick<Session, 'fingerDown' | 'pen' | 'look' | 'free'>>): void {
     const now = this.store.getState();
     const news = Object.entries(change).some(([key, value]) => now[key as keyof Session] !== value);
     if (news) this.store.setState(change);

@@ -1,20 +1,16 @@
-import { ArrowLeftRight, Trash2 } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
-import { middleOf } from '../../../shared/picture/replay.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { clearPoints } from '../../canvas/clear-points.ts';
-import { PlacedBox } from '../../canvas/placed-box.tsx';
 import { type Place, pointsOf } from '../../canvas/placement.ts';
 import { type SheetHandle, SheetView } from '../../canvas/sheet-view.tsx';
 import { useCamera } from '../../canvas/use-camera.ts';
-import { isSeen, toScreen } from '../../canvas/view.ts';
-import { Button } from '../../parts/button.tsx';
-import { Icon } from '../../parts/icon.tsx';
+import { toScreen } from '../../canvas/view.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
-import type { Proposal } from '../editor/propose.ts';
+import type { Proposal } from '../editor/proposal.ts';
 import { Callout } from './callout.tsx';
+import { ChosenButtons } from './chosen-buttons.tsx';
 import { Hint } from './hint.tsx';
 import type { DrawingSession } from './session.ts';
 import type { Findings } from './use-findings.ts';
@@ -67,12 +63,12 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
     found: findings.all,
     open: findings.open,
     ghost: findings.mayMend ? 'mended' : findings.withWords ? 'missing' : null,
+    pixel: view ? 1 / view.scale : 1,
   });
   const clear = useMemo(
     () => (view ? clearPoints(layout, picture, view, NAME_SIZE) : []),
     [layout, picture, view],
   );
-  const chosenMark = editor.selection?.kind === 'mark' ? middleOf(editor.selection.mark, layout) : undefined;
   const finding = findings.open;
   useEffect(() => {
     if (finding) camera.reveal(finding.place.at);
@@ -93,22 +89,16 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
           label={label}
         >
           <div className="surface" ref={surface} role="application" aria-label={label} />
-          {chosenMark && !fingerDown && isSeen(view, box, chosenMark) && (
-            <PlacedBox
-              className="mark-buttons"
-              about={toScreen(view, chosenMark)}
+          {!fingerDown && (
+            <ChosenButtons
+              session={session}
+              editor={editor}
+              layout={layout}
+              view={view}
               within={clearOfHint}
               clear={clear}
-              gap={26}
               onPlace={setButtons}
-            >
-              <Button icon={<Icon of={ArrowLeftRight} />} onClick={session.flip}>
-                {words.flip}
-              </Button>
-              <Button icon={<Icon of={Trash2} />} onClick={session.rubChosen}>
-                {words.rubOut}
-              </Button>
-            </PlacedBox>
+            />
           )}
           {finding && !fingerDown && (
             <Callout
@@ -117,7 +107,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
               of={findings.all.length}
               at={toScreen(view, finding.place.at)}
               within={clearOfHint}
-              clear={buttons && chosenMark ? [...clear, ...pointsOf(buttons)] : clear}
+              clear={buttons && editor.selection ? [...clear, ...pointsOf(buttons)] : clear}
               withWords={findings.withWords}
               triesLeft={mended ? findings.triesLeft : 0}
               onMend={mended && findings.mayMend ? () => onMend(mended) : null}
@@ -127,7 +117,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
           )}
         </SheetView>
       )}
-      {view && <Zoom camera={camera} whole={look === null} side={side} />}
+      {view && <Zoom session={session} camera={camera} whole={look === null} side={side} />}
       <Hint session={session} proposal={proposal} />
     </div>
   );

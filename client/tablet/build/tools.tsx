@@ -2,6 +2,7 @@ import {
   Eraser,
   Minus,
   Move,
+  Paintbrush,
   Pencil,
   Redo2,
   RotateCcw,
@@ -22,6 +23,7 @@ const ICONS: Readonly<Record<Tool, IconShape>> = {
   curve: Spline,
   freehand: Pencil,
   mark: SquareSplitHorizontal,
+  bands: Paintbrush,
   move: Move,
   rub: Eraser,
 };

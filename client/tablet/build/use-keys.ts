@@ -21,7 +21,7 @@ function isTaken(event: KeyboardEvent): boolean {
   return event.key in ARROWS && event.target.closest('[role="radiogroup"]') !== null;
 }
 
-/** Undo and redo, arrows to nudge what is chosen, delete, F to flip, Escape to let go. */
+/** Undo and redo, choosing and copying all, arrows to nudge what is chosen, delete, F to flip, Escape to let go. */
 export function useKeys(session: DrawingSession, resting: boolean): void {
   useEffect(() => {
     if (resting) return;
@@ -40,6 +40,8 @@ function withControl(session: DrawingSession, event: KeyboardEvent): boolean {
   const key = event.key.toLowerCase();
   if (key === 'z' && !event.shiftKey) session.undo();
   else if (key === 'y' || key === 'z') session.redo();
+  else if (key === 'a') session.chooseAll();
+  else if (key === 'd') session.copy();
   else return false;
   return true;
 }

@@ -1,6 +1,7 @@
 import { type RefObject, useCallback, useMemo } from 'react';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { cos, sin } from '../../../shared/geometry/exact-math.ts';
+import type { Mm } from '../../../shared/geometry/units.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
 import { missingOf } from '../../../shared/picture/missing.ts';
 import type { Picture } from '../../../shared/picture/shapes.ts';
@@ -10,7 +11,7 @@ import { paintGhost } from '../../canvas/paint-ink.ts';
 import { type Painter, together } from '../../canvas/painter.ts';
 import type { SheetHandle } from '../../canvas/sheet-view.tsx';
 import type { Editor } from '../editor/model.ts';
-import type { Proposal } from '../editor/propose.ts';
+import type { Proposal } from '../editor/proposal.ts';
 import type { ShowProposal } from './hand.ts';
 import { overGesture, overInk, overVerdict, pictureOfDesign, underInk, waitingRobot } from './overlay.ts';
 import type { DrawingSession } from './session.ts';
@@ -33,10 +34,12 @@ export interface PaintedOptions {
   readonly open: Finding | null;
   /** What is drawn beside the open finding: the mended drawing where there is one, or how much is missing. */
   readonly ghost: 'mended' | 'missing' | null;
+  /** A CSS pixel on the paper, mm. */
+  readonly pixel: Mm;
 }
 
 export function usePainted(options: PaintedOptions): Painted {
-  const { session, editor, fingerDown, judged, found, open } = options;
+  const { session, editor, fingerDown, judged, found, open, pixel } = options;
   const { context } = session;
   const { design } = editor;
   const layout = useMemo(() => layOut(context.sheet, design.drawing), [context, design]);
@@ -55,8 +58,10 @@ export function usePainted(options: PaintedOptions): Painted {
   const under = useMemo(() => underInk(editor, robot), [editor, robot]);
   const over = useMemo(
     () =>
-      fingerDown ? null : together(overVerdict(judged, layout, found, open, ghost), overInk(editor, picture)),
-    [fingerDown, judged, layout, found, open, ghost, editor, picture],
+      fingerDown
+        ? null
+        : together(overVerdict(judged, layout, found, open, ghost), overInk(editor, context, picture, pixel)),
+    [fingerDown, judged, layout, found, open, ghost, editor, context, picture, pixel],
   );
   return { layout, picture, under, over };
 }
@@ -68,9 +73,9 @@ export function useShown(
   setProposal: (change: (before: Proposal | null) => Proposal | null) => void,
 ): ShowProposal {
   return useCallback(
-    (proposal, progress) => {
+    (proposal, progress, touch) => {
       const sheet = handle.current;
-      if (!proposal || !progress) {
+      if (!proposal || !progress || !touch) {
         sheet?.preview(null);
         sheet?.over(null);
         setProposal(() => null);
@@ -81,7 +86,7 @@ export function useShown(
       const changed: Picture | null =
         edited.ok && edited.design !== editor.design ? pictureOfDesign(edited.design, context) : null;
       sheet?.preview(changed);
-      sheet?.over(overGesture(proposal, progress, editor, context));
+      sheet?.over(overGesture(proposal, progress, touch, editor, context));
       setProposal((before) =>
         before?.snap?.why === proposal.snap?.why &&
         before?.snap?.degrees === proposal.snap?.degrees &&

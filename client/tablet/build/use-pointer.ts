@@ -186,7 +186,13 @@ class Paper {
   }
 
   #touchOf(event: PointerEvent, view: View): Touch {
-    return { at: toPaper(view, this.#placeOf(event)), reach: pixelsInMm(view, REACH[this.#kind]) };
+    return {
+      at: toPaper(view, this.#placeOf(event)),
+      reach: pixelsInMm(view, REACH[this.#kind]),
+      pixel: pixelsInMm(view, 1),
+      free: event.altKey || this.#session.store.getState().free,
+      adds: event.shiftKey,
+    };
   }
 }
 

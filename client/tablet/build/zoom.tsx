@@ -1,14 +1,17 @@
-import { Maximize, Minus, Plus } from 'lucide-react';
-import { useEffect } from 'react';
+import { Maximize, Minus, Plus, Unlink } from 'lucide-react';
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
 import type { Camera } from '../../canvas/use-camera.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import type { DrawingSession } from './session.ts';
 import { typesText } from './use-keys.ts';
+import { useSessionState } from './use-session.ts';
 
 /** What a button or a key enlarges by. */
 const STEP = 1.5;
 
 export interface ZoomProps {
+  readonly session: DrawingSession;
   readonly camera: Camera;
   /** Whether the whole sheet is in view. */
   readonly whole: boolean;
@@ -16,8 +19,9 @@ export interface ZoomProps {
 }
 
 /** Larger, smaller and the whole sheet, for those who have one finger or none for it. */
-export function Zoom({ camera, whole, side }: ZoomProps) {
+export function Zoom({ session, camera, whole, side }: ZoomProps) {
   const { building } = useWords().tablet;
+  const { free, ...hold } = useFreeHold(session);
   return (
     <div className="zoom" data-side={side}>
       <button type="button" onClick={() => camera.zoom(STEP)} aria-label={building.larger}>
@@ -37,15 +41,42 @@ export function Zoom({ camera, whole, side }: ZoomProps) {
           {building.wholeSheet}
         </button>
       )}
+      <button type="button" className="zoom-free" aria-pressed={free} title={building.freeHow} {...hold}>
+        <Icon of={Unlink} size={22} />
+        {building.free}
+      </button>
     </div>
   );
+}
+
+/** Held longer than this, the button works only while it is held, ms. */
+const HELD = 350;
+
+/** A button that holds snapping off: while it is held, or from one tap to the next. */
+function useFreeHold(session: DrawingSession) {
+  const free = useSessionState(session, (state) => state.free);
+  const down = useRef({ at: 0, before: false });
+  return {
+    free,
+    onPointerDown: (event: PointerEvent) => {
+      down.current = { at: event.timeStamp, before: free };
+      session.free(true);
+    },
+    onPointerUp: (event: PointerEvent) => {
+      if (event.timeStamp - down.current.at > HELD || down.current.before) session.free(false);
+    },
+    onPointerCancel: () => session.free(false),
+    onKeyDown: (event: KeyboardEvent) => {
+      if (event.key === 'Enter' || event.key === ' ') session.free(!free);
+    },
+  };
 }
 
 /** Plus, minus, and nought for the whole sheet. */
 export function useZoomKeys(camera: Camera, resting: boolean): void {
   useEffect(() => {
     if (resting) return;
-    const listen = (event: KeyboardEvent) => {
+    const listen = (event: globalThis.KeyboardEvent) => {
       if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || typesText(event))
         return;
       if (event.key === '+' || event.key === '=') camera.zoom(STEP);

@@ -2,10 +2,12 @@ import { distance } from '../../../shared/geometry/exact-math.ts';
 import { pathFoot, pathOf } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { markMiddle } from './attach.ts';
-import { hitAt, lineAt, markAt, nodeAtPoint } from './hit.ts';
+import { bandHandles } from './bands.ts';
+import { type Hit, hitAt, lineAt, markAt, nodeAtPoint } from './hit.ts';
 import { lineIn, nodesOf } from './lines.ts';
 import { anyLine, markIn } from './marks.ts';
 import type { EditContext, Editor, EditRefusal, Selection } from './model.ts';
+import { type Several, selectionOf, severalOf, turnHandle } from './several.ts';
 import { canRound } from './shape.ts';
 import { type Snap, snap } from './snap.ts';
 
@@ -14,6 +16,12 @@ export interface Touch {
   readonly at: PaperPoint;
   /** How near counts as "there", mm. */
   readonly reach: Mm;
+  /** A CSS pixel on the paper, mm: handles keep their size on the screen. */
+  readonly pixel: Mm;
+  /** Nothing catches, as the hand wishes. */
+  readonly free?: boolean;
+  /** What is touched is added to what is chosen. */
+  readonly adds?: boolean;
 }
 
 interface Begun {
@@ -36,6 +44,12 @@ export type Gesture =
   | (Begun & { readonly kind: 'node'; readonly line: string; readonly node: number })
   | (Begun & { readonly kind: 'line'; readonly line: string })
   | (Begun & { readonly kind: 'rub' })
+  | (Begun & { readonly kind: 'bands'; readonly line: string; readonly from: Mm })
+  | (Begun & { readonly kind: 'band-end'; readonly mark: string; readonly end: number })
+  | (Begun & { readonly kind: 'box' })
+  /** A tap adds `hit` to what is chosen or takes it away; a pull moves all that is chosen. */
+  | (Begun & { readonly kind: 'several'; readonly several: Several; readonly hit: Hit | null })
+  | (Begun & { readonly kind: 'turn'; readonly several: Several; readonly about: PaperPoint })
   /** Nothing was under the finger: it only lets go of what was chosen. */
   | (Begun & { readonly kind: 'nothing'; readonly refusal: EditRefusal | null });
 
@@ -53,10 +67,10 @@ export function begin(editor: Editor, context: EditContext, touch: Touch): Gestu
 
 type Beginning = (editor: Editor, context: EditContext, touch: Touch) => Gesture;
 
-const beginStraight: Beginning = (editor, context, { at, reach }) => {
+const beginStraight: Beginning = (editor, context, { at, reach, free }) => {
   if (editor.pending)
     return { kind: 'straight', down: at, from: { at: editor.pending, why: 'end' }, second: true };
-  const from = snap(at, { design: editor.design, context, reach });
+  const from = snap(at, { design: editor.design, context, reach, free });
   return { kind: 'straight', down: at, from, second: false };
 };
 
@@ -71,6 +85,8 @@ const beginCurve: Beginning = (editor, context, { at, reach }) => {
 };
 
 const beginMark: Beginning = (editor, context, touch) => {
+  const end = bandEndAt(editor, context, touch);
+  if (end) return end;
   const hit = markAt(touch.at, editor.design, context, touch.reach * 0.7);
   if (hit?.kind === 'mark')
     return hit.given ? nothing(touch.at, GIVEN) : beginSlide(editor, context, touch, hit.mark);
@@ -89,9 +105,50 @@ function beginSlide(editor: Editor, context: EditContext, { at }: Touch, id: str
   return { kind: 'slide', down: at, mark: id, grabbed, chosenBefore };
 }
 
+/** The handle of a chosen mark's band that is under the finger. */
+function bandEndAt({ selection, design }: Editor, context: EditContext, touch: Touch): Gesture | null {
+  if (selection?.kind !== 'mark') return null;
+  const { at, pixel } = touch;
+  const near = bandHandles(design, context, selection.mark, pixel)
+    .map(({ end, at: handle }) => ({ end, away: distance(handle, at) }))
+    .sort((a, b) => a.away - b.away)[0];
+  if (!near || near.away > HANDLE_REACH * pixel) return null;
+  return { kind: 'band-end', down: at, mark: selection.mark, end: near.end };
+}
+
+const beginBands: Beginning = (editor, context, touch) => {
+  const end = bandEndAt(editor, context, touch);
+  if (end) return end;
+  const line = lineAt(touch.at, editor.design, context, touch.reach * 1.5);
+  return line ? { kind: 'bands', down: touch.at, line: line.line, from: line.s } : nothing(touch.at);
+};
+
+/** A handle beside the line is taken hold of from so many CSS pixels. */
+const HANDLE_REACH = 22;
+
+/** A finger on one of several chosen things, or on another one while several are chosen. */
+function beginSeveral(editor: Editor, touch: Touch, hit: Hit | undefined): Gesture | null {
+  const { selection, design } = editor;
+  const { at: down, pixel, adds } = touch;
+  const several = severalOf(selection);
+  if (several) {
+    const handle = turnHandle(several, design, pixel);
+    if (handle && distance(handle.at, down) < HANDLE_REACH * pixel)
+      return { kind: 'turn', down, several, about: handle.about };
+  }
+  const many = selection?.kind === 'several' || adds;
+  if (!hit) return { kind: 'box', down };
+  if (!many || ('given' in hit && hit.given)) return null;
+  return { kind: 'several', down, several: several ?? { lines: [], marks: [] }, hit };
+}
+
 const beginMove: Beginning = (editor, context, touch) => {
+  const end = bandEndAt(editor, context, touch);
+  if (end) return end;
   const hit = hitAt(touch.at, editor.design, context, touch.reach);
-  if (!hit) return nothing(touch.at);
+  const several = beginSeveral(editor, touch, hit);
+  if (several || !hit) return several ?? nothing(touch.at);
+  if (hit.kind === 'middle') return { kind: 'bend', down: touch.at, line: hit.line, piece: hit.piece };
   if (hit.kind === 'mark')
     return hit.given ? nothing(touch.at, GIVEN) : beginSlide(editor, context, touch, hit.mark);
   if (hit.kind === 'node') return { kind: 'node', down: touch.at, line: hit.line, node: hit.node };
@@ -103,6 +160,7 @@ const BEGINNINGS: Readonly<Record<Editor['tool'], Beginning>> = {
   curve: beginCurve,
   freehand: (_editor, _context, { at }) => ({ kind: 'stroke', down: at }),
   mark: beginMark,
+  bands: beginBands,
   move: beginMove,
   rub: (_editor, _context, { at }) => ({ kind: 'rub', down: at }),
 };
@@ -121,7 +179,11 @@ export function heldBy(gesture: Gesture): Selection | null {
     case 'node':
       return { kind: 'node', line: gesture.line, node: gesture.node };
     case 'slide':
+    case 'band-end':
       return { kind: 'mark', mark: gesture.mark };
+    case 'several':
+    case 'turn':
+      return selectionOf(gesture.several);
     default:
       return null;
   }

@@ -1,4 +1,5 @@
 import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
+import { selectionOf } from './several.ts';
 
 /** Takes over an edit as one step that can be taken back; what changes nothing makes no step. */
 export function commit(editor: Editor, edited: Edited & { ok: true }): Editor {
@@ -55,7 +56,13 @@ export function kept(selection: Selection | null, design: Editor['design']): Sel
   if (!selection) return null;
   if (selection.kind === 'mark')
     return design.drawing.marks.some((mark) => mark.id === selection.mark) ? selection : null;
-  const line = design.drawing.lines.find((candidate) => candidate.id === selection.line);
+  const { lines, marks } = design.drawing;
+  if (selection.kind === 'several')
+    return selectionOf({
+      lines: selection.lines.filter((id) => lines.some((line) => line.id === id)),
+      marks: selection.marks.filter((id) => marks.some((mark) => mark.id === id)),
+    });
+  const line = lines.find((candidate) => candidate.id === selection.line);
   if (!line) return null;
   return selection.kind === 'node' && selection.node > line.pieces.length ? null : selection;
 }

@@ -1,6 +1,7 @@
 import type { Design } from '../../../shared/documents/design.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
 import { pathFoot, pathOf, pointAt } from '../../../shared/geometry/path.ts';
+import { pieceAt } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { markLength, markMiddle } from './attach.ts';
 import { nodesOf } from './lines.ts';
@@ -12,6 +13,8 @@ import { gripsOf } from './sections.ts';
 export type Hit =
   | { readonly kind: 'mark'; readonly mark: string; readonly given: boolean }
   | { readonly kind: 'node'; readonly line: string; readonly node: number }
+  /** The middle of an arc, by which it is bent. */
+  | { readonly kind: 'middle'; readonly line: string; readonly piece: number }
   | {
       readonly kind: 'line';
       readonly line: string;
@@ -73,8 +76,25 @@ export function lineAt(
   return best?.hit;
 }
 
-/** A mark, else an end or corner, else a line. */
+/** Shorter arcs, as freehand lines have many, are not bent by their middles. */
+export const LEAST_PULLED: Mm = 25;
+
+/** The nearest middle of an arc of one's own within reach. */
+function middleAt(p: PaperPoint, design: Design, reach: Mm): (Hit & { kind: 'middle' }) | undefined {
+  let best: { line: string; piece: number; distance: Mm } | undefined;
+  for (const line of design.drawing.lines) {
+    for (const [i, piece] of pathOf(line).pieces.entries()) {
+      if (piece.kind === 'straight' || piece.length < LEAST_PULLED) continue;
+      const away = distance(p, pieceAt(piece, piece.length / 2));
+      if (away <= (best?.distance ?? reach)) best = { line: line.id, piece: i, distance: away };
+    }
+  }
+  return best && { kind: 'middle', line: best.line, piece: best.piece };
+}
+
+/** A mark, else an end or corner, else an arc's middle, else a line. */
 export const hitAt = (p: PaperPoint, design: Design, context: EditContext, reach: Mm): Hit | undefined =>
   markAt(p, design, context, reach * 0.7) ??
   nodeAtPoint(p, design, reach) ??
+  middleAt(p, design, reach * 0.7) ??
   lineAt(p, design, context, reach);

@@ -2,9 +2,26 @@ import { markMiddle } from './attach.ts';
 import { attempt } from './history.ts';
 import { lineIn, nodesOf } from './lines.ts';
 import { flipMark, markIn, rubMark, slideMark } from './marks.ts';
-import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
+import {
+  drawsLines,
+  type EditContext,
+  type Edited,
+  type Editor,
+  type EditRefusal,
+  type Selection,
+} from './model.ts';
 import { rubLine } from './sections.ts';
-import { moveLine, moveNode } from './shape.ts';
+import {
+  boundsOf,
+  copySeveral,
+  type Motion,
+  middleOfBox,
+  moveSeveral,
+  rubSeveral,
+  selectionOf,
+  severalOf,
+} from './several.ts';
+import { moveNode } from './shape.ts';
 
 interface Done {
   readonly editor: Editor;
@@ -28,7 +45,11 @@ function nudged(
   dx: number,
   dy: number,
 ): Edited {
-  if (selection.kind === 'line') return moveLine(design, context, selection.line, { x: dx, y: dy });
+  const several = severalOf(selection);
+  if (several) {
+    const by = { x: dx, y: dy };
+    return moveSeveral(design, context, several, { about: by, by });
+  }
   if (selection.kind === 'node') {
     const line = lineIn(design, selection.line);
     const place = line && nodesOf(line)[selection.node];
@@ -36,7 +57,7 @@ function nudged(
     const to = { x: place.x + dx, y: place.y + dy };
     return moveNode(design, context, selection.line, selection.node, to);
   }
-  const mark = markIn(design, selection.mark);
+  const mark = selection.kind === 'mark' ? markIn(design, selection.mark) : undefined;
   if (!mark) return { ok: false, refusal: { code: 'not-there' } };
   return slideMark(design, context, mark.id, { line: mark.line, s: markMiddle(mark) + dx + dy });
 }
@@ -45,9 +66,12 @@ function nudged(
 export function rubChosen(editor: Editor, context: EditContext): Done {
   const { selection, design } = editor;
   if (!selection) return { editor, refusal: null };
+  const several = severalOf(selection);
+  if (several) return attempt(editor, rubSeveral(design, several));
+  if (selection.kind === 'node') return attempt(editor, rubLine(design, context, selection.line));
   return selection.kind === 'mark'
     ? attempt(editor, rubMark(design, selection.mark))
-    : attempt(editor, rubLine(design, context, selection.line));
+    : { editor, refusal: null };
 }
 
 /** Turns the chosen mark round. */
@@ -55,4 +79,26 @@ export function flipChosen(editor: Editor): Done {
   const { selection, design } = editor;
   if (selection?.kind !== 'mark') return { editor, refusal: null };
   return attempt(editor, flipMark(design, selection.mark));
+}
+
+/** Turns or mirrors all that is chosen about its middle. */
+export function moveChosen(editor: Editor, context: EditContext, how: Omit<Motion, 'about'>): Done {
+  const several = severalOf(editor.selection);
+  const box = several && boundsOf(several, editor.design);
+  if (!several || !box) return { editor, refusal: null };
+  return attempt(editor, moveSeveral(editor.design, context, several, { ...how, about: middleOfBox(box) }));
+}
+
+/** Copies all that is chosen; the copy is chosen then. */
+export function copyChosen(editor: Editor, context: EditContext): Done {
+  const several = severalOf(editor.selection);
+  return several ? attempt(editor, copySeveral(editor.design, context, several)) : { editor, refusal: null };
+}
+
+/** Chooses all that is the team's own. */
+export function chooseAll({ design }: Editor, context: EditContext): Selection | null {
+  const { lines, marks } = design.drawing;
+  const own = drawsLines(context.play) ? lines.map((line) => line.id) : [];
+  const loose = marks.filter((mark) => !own.includes(mark.line)).map((mark) => mark.id);
+  return selectionOf({ lines: own, marks: loose });
 }

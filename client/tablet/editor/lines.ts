@@ -69,7 +69,7 @@ export function addRun(
   return { ok: true, design: designOf(joined.lines, joined.marks), selection: null };
 }
 
-const tooMuch = (lines: readonly Line[]): boolean =>
+export const tooMuch = (lines: readonly Line[]): boolean =>
   lines.length > DESIGN_LIMITS.lines ||
   lines.reduce((sum, line) => sum + line.pieces.length, 0) > DESIGN_LIMITS.pieces;
 
@@ -116,6 +116,16 @@ function joinPair({ lines, marks }: Drawn, older: LineEnd, newer: LineEnd): Draw
     lines: lines.filter((line) => line !== newer.line).map((line) => (line === older.line ? joined : line)),
     marks: moved,
   };
+}
+
+/** Makes one line of each two that meet in an end of one of these lines, and in no other one's. */
+export function joinEnds(design: Design, context: EditContext, ids: readonly string[]): Design {
+  const ends = ids.flatMap((id) => {
+    const line = lineIn(design, id);
+    return line ? [line.from, endOf(line)] : [];
+  });
+  const { lines, marks } = ends.reduce<Drawn>((drawn, at) => joinAt(drawn, context, at), design.drawing);
+  return lines === design.drawing.lines ? design : designOf(lines, marks);
 }
 
 /** Puts reshaped lines in the place of those with the same ids; marks stay on their pieces. */

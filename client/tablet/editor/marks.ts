@@ -16,6 +16,10 @@ export const markIn = (design: Design, id: string): Mark | undefined =>
 
 export const wordOf = (mark: Pick<Mark, 'bands'>): string => mark.bands.map((band) => band.ink).join('');
 
+/** How many marks of one's own there may be. */
+export const mostMarks = (context: EditContext): number =>
+  Math.min(context.mostMarks ?? DESIGN_LIMITS.marks, DESIGN_LIMITS.marks);
+
 /**
  * Puts a word of the chart on a line with its middle at way `s`, so that a robot that comes from the
  * start berth meets the bands in the order of the word.
@@ -29,7 +33,7 @@ export function placeMark(
   const line = anyLine(design, context, at.line);
   if (!line) return refused('not-there');
   const { lines, marks } = design.drawing;
-  const most = Math.min(context.mostMarks ?? DESIGN_LIMITS.marks, DESIGN_LIMITS.marks);
+  const most = mostMarks(context);
   if (marks.length >= most) return { ok: false, refusal: { code: 'no-marks-left', most } };
   const path = pathOf(line);
   const length = context.kit.robot.bandUnit;

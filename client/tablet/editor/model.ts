@@ -4,7 +4,7 @@ import type { Kit } from '../../../shared/documents/kit.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
 
-export const TOOLS = ['straight', 'curve', 'freehand', 'mark', 'move', 'rub'] as const;
+export const TOOLS = ['straight', 'curve', 'freehand', 'mark', 'bands', 'move', 'rub'] as const;
 export type Tool = (typeof TOOLS)[number];
 
 /** What a challenge lets a team do; the same for the whole of its building phase. */
@@ -22,7 +22,8 @@ export interface EditContext {
 export type Selection =
   | { readonly kind: 'line'; readonly line: string }
   | { readonly kind: 'node'; readonly line: string; readonly node: number }
-  | { readonly kind: 'mark'; readonly mark: string };
+  | { readonly kind: 'mark'; readonly mark: string }
+  | { readonly kind: 'several'; readonly lines: readonly string[]; readonly marks: readonly string[] };
 
 /** One step of the way back. A list without a limit that shares everything with the next one. */
 export interface Step {
@@ -37,6 +38,8 @@ export interface Editor {
   readonly tool: Tool;
   /** The word in the tray that a tap on a line places. */
   readonly word: string | null;
+  /** The ink that bands are painted with; null takes bands away. */
+  readonly ink: string | null;
   /** Whether rubbing out takes a piece between corners, or the whole line. */
   readonly rub: 'piece' | 'line';
   readonly selection: Selection | null;
@@ -51,6 +54,7 @@ export type EditRefusal =
   | { readonly code: 'no-marks-left'; readonly most: number }
   | { readonly code: 'too-short' }
   | { readonly code: 'line-too-short-for-mark' }
+  | { readonly code: 'too-many-bands' }
   | { readonly code: 'drawing-full' }
   | { readonly code: 'not-there' };
 
@@ -70,6 +74,7 @@ export const openEditor = (design: Design, context: EditContext): Editor => ({
   future: null,
   tool: context.play === 'draw' ? 'straight' : context.play === 'fill-in' ? 'mark' : 'move',
   word: context.kit.chart[0]?.word ?? null,
+  ink: context.kit.inks[0]?.id ?? null,
   rub: 'piece',
   selection: null,
   pending: null,
@@ -83,5 +88,5 @@ export function toolsOf(play: Play): readonly Tool[] {
   if (play === 'predict') return [];
   return drawsLines(play)
     ? TOOLS
-    : TOOLS.filter((tool) => tool === 'mark' || tool === 'move' || tool === 'rub');
+    : TOOLS.filter((tool) => tool === 'mark' || tool === 'bands' || tool === 'move' || tool === 'rub');
 }

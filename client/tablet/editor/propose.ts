@@ -1,24 +1,20 @@
 import type { Design } from '../../../shared/documents/design.ts';
 import { pathFoot, pathOf } from '../../../shared/geometry/path.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
+import { bandHandles, paintBand, pullBand } from './bands.ts';
 import { type Gesture, hasPulled, heldBy, neighboursOf, type Touch } from './gesture.ts';
-import { attempt } from './history.ts';
+import { attempt, kept } from './history.ts';
 import { lineAt, markAt } from './hit.ts';
-import { lineIn, nodesOf } from './lines.ts';
+import { joinEnds, lineIn, nodesOf, samePlace } from './lines.ts';
 import { anyLine, flipMark, markIn, placeMark, rubMark, slideMark } from './marks.ts';
 import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
+import { type Proposal, plain, unchanged } from './proposal.ts';
+import { proposeBox, proposeSeveral, proposeShift, proposeTurn } from './propose-several.ts';
 import { rubLine, rubSection } from './sections.ts';
-import { type BendCatch, bend, bulgeThrough, moveLine, moveNode, roundCorner } from './shape.ts';
-import { onGrid, type Snap, type SnapQuery, snap, snapEnd } from './snap.ts';
+import { severalOf } from './several.ts';
+import { bend, bulgeThrough, moveNode, roundCorner } from './shape.ts';
+import { type SnapQuery, snap, snapEnd } from './snap.ts';
 import { addStraight, addStroke } from './stroke.ts';
-
-/** What would come of a gesture if the finger went up now. */
-export interface Proposal {
-  readonly edited: Edited;
-  /** What the finger caught on, and the shape a bend caught on. */
-  readonly snap: Snap | null;
-  readonly caught: BendCatch;
-}
 
 /** A gesture with everything it has passed: the samples of a stroke, what rubbing has taken so far. */
 export interface Progress {
@@ -30,23 +26,11 @@ export interface Progress {
 /** Marks slide in steps of half a millimetre. */
 const SLIDE_STEP = 0.5;
 
-const unchanged = (editor: Editor, selection: Selection | null): Edited => ({
-  ok: true,
-  design: editor.design,
-  selection,
-});
-
-const plain = (edited: Edited, caught: Snap | null = null): Proposal => ({
-  edited,
-  snap: caught,
-  caught: null,
-});
-
 /** Works out the drawing as it would be; pure, so that it can be asked for at every move. */
 export function propose(progress: Progress, editor: Editor, context: EditContext, touch: Touch): Proposal {
   const { gesture } = progress;
   const { design } = editor;
-  const query: SnapQuery = { design, context, reach: touch.reach };
+  const query: SnapQuery = { design, context, reach: touch.reach, free: touch.free };
   switch (gesture.kind) {
     case 'straight': {
       const to = snap(touch.at, { ...query, from: [gesture.from.at] });
@@ -66,8 +50,21 @@ export function propose(progress: Progress, editor: Editor, context: EditContext
       return proposeSlide(gesture, editor, context, touch);
     case 'node':
       return proposeNode(gesture, editor, context, touch);
-    case 'line':
-      return plain(moveLine(design, context, gesture.line, onGrid(between(gesture.down, touch.at))));
+    case 'line': {
+      const held = { lines: [gesture.line], marks: [] };
+      if (!hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
+      return proposeShift(held, gesture.down, editor, context, touch);
+    }
+    case 'box':
+      return proposeBox(gesture, editor, context, touch);
+    case 'several':
+      return proposeSeveral(gesture, editor, context, touch);
+    case 'turn':
+      return proposeTurn(gesture, editor, context, touch);
+    case 'bands':
+      return proposeBands(gesture, editor, context, touch);
+    case 'band-end':
+      return proposeBandEnd(gesture, editor, context, touch);
     case 'rub':
       return plain({ ok: true, design: progress.rubbed, selection: null });
     case 'nothing':
@@ -75,7 +72,6 @@ export function propose(progress: Progress, editor: Editor, context: EditContext
   }
 }
 
-const between = (a: PaperPoint, b: PaperPoint): PaperPoint => ({ x: b.x - a.x, y: b.y - a.y });
 const stepped = <T extends { readonly line: string; readonly s: number }>({ line, s }: T) => ({
   line,
   s: Math.round(s / SLIDE_STEP) * SLIDE_STEP,
@@ -91,7 +87,7 @@ function proposeBend(
   const nodes = line ? nodesOf(line) : [];
   const [a, b] = [nodes[gesture.piece], nodes[gesture.piece + 1]];
   if (!a || !b || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
-  const { bulge, caught } = bulgeThrough(a, b, touch.at);
+  const { bulge, caught } = bulgeThrough(a, b, touch.at, touch.free);
   return { edited: bend(editor.design, context, gesture.line, gesture.piece, bulge), snap: null, caught };
 }
 
@@ -110,7 +106,40 @@ function proposeSlide(
   const other =
     foot.distance > touch.reach * 1.5 ? lineAt(touch.at, editor.design, context, touch.reach) : undefined;
   const to = other ?? { line: line.id, s: foot.s + gesture.grabbed };
-  return plain(slideMark(editor.design, context, gesture.mark, stepped(to)));
+  return plain(slideMark(editor.design, context, gesture.mark, touch.free ? to : stepped(to)));
+}
+
+/** A band from where the finger came down to where it is. */
+function proposeBands(
+  gesture: Gesture & { kind: 'bands' },
+  editor: Editor,
+  context: EditContext,
+  touch: Touch,
+): Proposal {
+  const line = anyLine(editor.design, context, gesture.line);
+  if (!line) return plain(unchanged(editor, null));
+  const { s } = pathFoot(pathOf(line), touch.at);
+  const stroke = { line: line.id, from: gesture.from, to: s, ink: editor.ink, free: touch.free };
+  return plain(paintBand(editor.design, context, stroke));
+}
+
+function proposeBandEnd(
+  gesture: Gesture & { kind: 'band-end' },
+  editor: Editor,
+  context: EditContext,
+  touch: Touch,
+): Proposal {
+  const mark = markIn(editor.design, gesture.mark);
+  const line = mark && anyLine(editor.design, context, mark.line);
+  if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
+  // The handle stands beside the line: what counts is how far it is pulled along.
+  const path = pathOf(line);
+  const pulled = pathFoot(path, touch.at).s - pathFoot(path, gesture.down).s;
+  const end = bandHandles(editor.design, context, gesture.mark, touch.pixel)[gesture.end];
+  if (!end) return plain(unchanged(editor, heldBy(gesture)));
+  const way = pathFoot(path, end.foot).s + pulled;
+  const s = touch.free ? way : Math.round(way / SLIDE_STEP) * SLIDE_STEP;
+  return plain(pullBand(editor.design, context, gesture.mark, gesture.end, s));
 }
 
 function proposeNode(
@@ -126,6 +155,7 @@ function proposeNode(
     design: editor.design,
     context,
     reach: touch.reach,
+    free: touch.free,
     from: neighboursOf(editor, gesture.line, gesture.node),
     without: [place],
     withoutLines: [gesture.line],
@@ -180,7 +210,7 @@ export function finish(
   touch: Touch,
 ): { readonly editor: Editor; readonly refusal: EditRefusal | null } {
   const { gesture, samples } = progress;
-  const query: SnapQuery = { design: editor.design, context, reach: touch.reach };
+  const query: SnapQuery = { design: editor.design, context, reach: touch.reach, free: touch.free };
   if (gesture.kind === 'stroke') {
     const drawn = attempt(editor, addStroke(samples, query));
     // A tap with the pen is a slip, not a wish that needs an answer.
@@ -188,11 +218,41 @@ export function finish(
   }
   if (gesture.kind === 'straight' && !gesture.second && !hasPulled(gesture, touch))
     return { editor: { ...editor, pending: gesture.from.at, selection: null }, refusal: null };
-  if (gesture.kind === 'slide' && gesture.chosenBefore && !hasPulled(gesture, touch))
+  if (gesture.kind === 'slide' && !hasPulled(gesture, touch) && flips(gesture, editor))
     return attempt(editor, flipMark(editor.design, gesture.mark));
-  const done = attempt(editor, propose(progress, editor, context, touch).edited);
+  const done = attempt(editor, joined(gesture, propose(progress, editor, context, touch).edited, context));
   const letGo = gesture.kind === 'straight' && done.refusal?.code === 'too-short';
   return letGo ? { editor: deselected(editor), refusal: null } : done;
+}
+
+/** With the tool for marks a tap flips at once; elsewhere the first one chooses. */
+const flips = (gesture: Gesture & { kind: 'slide' }, editor: Editor): boolean =>
+  gesture.chosenBefore || editor.tool === 'mark';
+
+/** Lines whose ends were moved onto others' become one with them. */
+function joined(gesture: Gesture, edited: Edited, context: EditContext): Edited {
+  const held = heldBy(gesture);
+  const moves = gesture.kind === 'node' || gesture.kind === 'line' || severalOf(held) !== null;
+  if (!edited.ok || !moves || !held) return edited;
+  const ids = held.kind === 'node' ? [held.line] : (severalOf(held)?.lines ?? []);
+  const place = held.kind === 'node' ? nodeOf(edited.design, held) : undefined;
+  const design = joinEnds(edited.design, context, ids);
+  if (design === edited.design) return edited;
+  return { ...edited, design, selection: (place && nodeAt(design, place)) ?? kept(edited.selection, design) };
+}
+
+function nodeOf(design: Design, { line, node }: Selection & { kind: 'node' }): PaperPoint | undefined {
+  const found = lineIn(design, line);
+  return found && nodesOf(found)[node];
+}
+
+/** The end or corner that lies in a place, of whichever line. */
+function nodeAt(design: Design, place: PaperPoint): Selection | undefined {
+  for (const line of design.drawing.lines) {
+    const node = nodesOf(line).findIndex((p) => samePlace(p, place));
+    if (node >= 0) return { kind: 'node', line: line.id, node };
+  }
+  return undefined;
 }
 
 const deselected = (editor: Editor): Editor => ({ ...editor, selection: null, pending: null });

@@ -25,16 +25,19 @@ export function bulgeThrough(
   a: PaperPoint,
   b: PaperPoint,
   p: PaperPoint,
+  free = false,
 ): { bulge: number; caught: BendCatch } {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   const chord = norm(dx, dy);
   // The left of the heading; a positive bulge bends to the right and so bows out to the left.
   const height = ((p.x - (a.x + b.x) / 2) * dy - (p.y - (a.y + b.y) / 2) * dx) / chord;
-  if (height < FLAT && height > -FLAT) return { bulge: 0, caught: 'straight' };
+  if (!free && height < FLAT && height > -FLAT) return { bulge: 0, caught: 'straight' };
   const bulge = Math.max(-MOST_BULGE, Math.min(MOST_BULGE, height / (chord / 2)));
   const size = bulge < 0 ? -bulge : bulge;
-  const round = ROUND_BULGES.find((wanted) => size > wanted - CATCH && size < wanted + CATCH);
+  const round = free
+    ? undefined
+    : ROUND_BULGES.find((wanted) => size > wanted - CATCH && size < wanted + CATCH);
   if (round === undefined) return { bulge, caught: null };
   return { bulge: bulge < 0 ? -round : round, caught: round === 1 ? 'half' : 'quarter' };
 }
@@ -134,18 +137,4 @@ function movedWhere(line: Line, here: (p: PaperPoint) => boolean, to: PaperPoint
     from: moved(line.from),
     pieces: line.pieces.map((piece) => ({ ...piece, to: moved(piece.to) })),
   };
-}
-
-/** Shifts a whole line of one's own; marks ride along. */
-export function moveLine(design: Design, context: EditContext, id: string, by: PaperPoint): Edited {
-  const line = lineIn(design, id);
-  if (!line) return refused(anyLine(design, context, id) ? 'given' : 'not-there');
-  const moved = (p: PaperPoint) => ({ x: p.x + by.x, y: p.y + by.y });
-  return reshape(design, [
-    {
-      ...line,
-      from: moved(line.from),
-      pieces: line.pieces.map((piece) => ({ ...piece, to: moved(piece.to) })),
-    },
-  ]);
 }

@@ -2,13 +2,14 @@ import { numbers } from './numbers.ts';
 
 /** What teams read on their tablet. Children from seven on: short sentences, plain words. */
 
-type Tool = 'straight' | 'curve' | 'freehand' | 'mark' | 'move' | 'rub';
+type Tool = 'straight' | 'curve' | 'freehand' | 'mark' | 'bands' | 'move' | 'rub';
 
 const TOOLS: Readonly<Record<Tool, string>> = {
   straight: 'Straight',
   curve: 'Curve',
   freehand: 'Freehand',
   mark: 'Mark',
+  bands: 'Bands',
   move: 'Move',
   rub: 'Rub out',
 };
@@ -17,8 +18,9 @@ const HOW: Readonly<Record<Tool, string>> = {
   straight: 'Tap where the line begins, then where it ends.',
   curve: 'Take a line by its middle and pull it round. A corner can be pulled round too.',
   freehand: 'Draw on the paper. The line is tidied when you lift your finger.',
-  mark: 'Choose a mark, then tap the line. Slide it along; tap it again to flip it.',
-  move: 'Pull an end, a corner, a mark or a whole line.',
+  mark: 'Choose a mark, then tap the line. Slide it along; tap it to flip it.',
+  bands: 'Choose an ink, stroke along a line.',
+  move: 'Pull an end, a corner, a mark or a line. Pull across the paper to choose several.',
   rub: 'Tap or stroke what should go.',
 };
 
@@ -33,6 +35,7 @@ type EditRefusalCode =
   | 'no-marks-left'
   | 'too-short'
   | 'line-too-short-for-mark'
+  | 'too-many-bands'
   | 'drawing-full'
   | 'not-there';
 
@@ -43,13 +46,20 @@ const NOT_DONE: Readonly<Record<EditRefusalCode, (most: number) => string>> = {
     `Only ${numbers.counted(most, 'mark', 'marks')} here. Rub one out or slide one first.`,
   'too-short': () => 'That would leave no line. Try a longer one.',
   'line-too-short-for-mark': () => 'This line is too short for that mark.',
+  'too-many-bands': () => 'That is too many bands for one mark. Leave some white between two marks.',
   'drawing-full': () => 'The sheet is full. Rub something out first.',
   'not-there': () => 'That is not there any more.',
 };
 
-const CAUGHT: Readonly<Record<'end' | 'line', string>> = {
+type CaughtWhy = 'end' | 'berth' | 'line' | 'tangent' | 'angle' | 'parallel' | 'grid' | 'free';
+
+const CAUGHT: Readonly<Record<Exclude<CaughtWhy, 'berth' | 'angle'>, string | null>> = {
   end: 'on the end of a line',
   line: 'on a line',
+  tangent: 'straight on from the line',
+  parallel: 'beside that line',
+  grid: 'on the grid',
+  free: null,
 };
 
 const joining = {
@@ -115,6 +125,14 @@ const building = {
   marks: 'Marks',
   flip: 'Flip',
   rubOut: 'Rub out',
+  unknownWord: 'not in the chart',
+  inks: 'Inks',
+  noBand: 'No band',
+  turn: 'Turn',
+  mirror: 'Mirror',
+  copy: 'Copy',
+  free: 'Free',
+  freeHow: 'Nothing catches while you hold this. Tap it to keep it so.',
   rubPiece: 'Piece',
   rubLine: 'Whole line',
   rubWhat: 'Rub out a piece or a whole line',
@@ -124,10 +142,9 @@ const building = {
   fingersDraw: 'Draw with fingers again',
   sheet: (name: string) => `The sheet: ${name}`,
   notDone: (code: EditRefusalCode, most: number): string => NOT_DONE[code](most),
-  caught: (why: 'end' | 'line' | 'berth' | 'angle' | 'grid' | 'free', berth: string, degrees: number) => {
-    if (why === 'end' || why === 'line') return CAUGHT[why];
+  caught: (why: CaughtWhy, berth: string, degrees: number): string | null => {
     if (why === 'berth') return `in the berth ${berth}`;
-    if (why !== 'angle') return null;
+    if (why !== 'angle') return CAUGHT[why];
     return degrees === 45 ? 'slanting by 45°' : degrees === 90 ? 'straight up and down' : 'level';
   },
   bent: (how: 'straight' | 'quarter' | 'half'): string =>

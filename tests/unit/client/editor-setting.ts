@@ -39,8 +39,9 @@ export function drag(
   context: EditContext,
   points: readonly (readonly [number, number])[],
   reach = 8,
+  more: Partial<Touch> = {},
 ) {
-  const touches = points.map(([x, y]): Touch => ({ at: { x, y }, reach }));
+  const touches = points.map(([x, y]): Touch => ({ at: { x, y }, reach, pixel: 0.4, ...more }));
   const first = touches[0]!;
   let progress = start(begin(editor, context, first), editor, context, first);
   for (const touch of touches.slice(1)) progress = follow(progress, editor, context, [touch.at], reach);
