@@ -1,11 +1,11 @@
-import type { Formula, Lasting, Moment, MomentPredicate, Predicate } from '../../documents/formula.ts';
+import type { Formula } from '../../documents/formula.ts';
 import type { Pace } from '../../documents/kit.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
+import { deciding, type Wish } from '../formula-parts.ts';
 import { actions } from './actions.ts';
 import { ROBOTS } from './goal-clauses.ts';
 import { numbers } from './numbers.ts';
 
-type Wish = Predicate | MomentPredicate | Lasting;
 type WishOf<K extends Wish['kind']> = Extract<Wish, { kind: K }>;
 type Phrases = { readonly [K in Wish['kind']]: (result: Deciding, wish: WishOf<K>) => string };
 /** The deciding part of a result; `size` is the margin without its sign. */
@@ -77,26 +77,6 @@ const PHRASES: Phrases = {
     return `${numbers.words(robots)} ${robots === 1 ? 'robot' : 'robots'} ${r.met ? 'to spare' : 'missing'}`;
   },
 };
-
-/** The first predicate of that kind, unless a "not" stands above it: then its phrase would be wrong. */
-function deciding(formula: Formula | Moment, by: string): Wish | undefined {
-  const firstOf = (parts: readonly (Formula | Moment)[]) =>
-    parts.map((part) => deciding(part, by)).find((found) => found !== undefined);
-  switch (formula.kind) {
-    case 'not':
-      return undefined;
-    case 'and':
-    case 'or':
-      return firstOf(formula.of);
-    case 'always':
-    case 'eventually':
-      return deciding(formula.of, by);
-    case 'until':
-      return firstOf([formula.hold, formula.until]);
-    default:
-      return formula.kind === by ? formula : undefined;
-  }
-}
 
 /** What decides where nothing else does: the run has no moment in the window. */
 const OPERATORS: Readonly<Record<string, (result: Deciding) => string>> = {

@@ -1,5 +1,4 @@
 import {
-  isPredicate,
   type Lasting,
   type Moment,
   type MomentPredicate,
@@ -8,6 +7,7 @@ import {
   type Window,
 } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
+import { alone } from '../formula-parts.ts';
 import { actions } from './actions.ts';
 import { clauseOf, differentMarks, oppositeOf, places, stretches, times } from './goal-clauses.ts';
 import { numbers } from './numbers.ts';
@@ -139,12 +139,6 @@ function sometime(window: Window | undefined): string {
   return from === 0
     ? `within ${numbers.time(to)}`
     : `at some moment between ${numbers.short(from, 1)} and ${numbers.time(to)}`;
-}
-
-/** A predicate by itself, and whether its opposite is meant. */
-function alone(moment: Moment, negated: boolean): { wish: MomentPredicate; negated: boolean } | undefined {
-  if (moment.kind === 'not') return alone(moment.of, !negated);
-  return isPredicate(moment) ? { wish: moment, negated } : undefined;
 }
 
 function alwaysSaid(of: Moment, window: Window | undefined, how: Saying): string {

@@ -2,27 +2,11 @@ import type { Goal } from '../../documents/challenge.ts';
 import { type Formula, isPredicate } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
+import { isList } from '../formula-parts.ts';
 import { clauseOf, oppositeOf, places, shortOf } from './goal-clauses.ts';
 import { margin } from './goal-margins.ts';
 import { lastingClause, timedClause } from './goal-moments.ts';
 import { numbers } from './numbers.ts';
-
-/** Whether "and" or "or" stands in the sentence of a formula by itself. */
-const isList = (formula: Formula): boolean => {
-  switch (formula.kind) {
-    case 'not':
-      return isList(formula.of);
-    case 'and':
-    case 'or':
-      return formula.of.length > 1;
-    case 'always':
-    case 'eventually':
-    case 'lasting':
-      return formula.of.kind === 'and' || formula.of.kind === 'or';
-    default:
-      return false;
-  }
-};
 
 /** A list of parts; where one is a list itself, semicolons keep them apart. */
 function listed(parts: readonly string[], last: 'and' | 'or', of: readonly Formula[]): string {

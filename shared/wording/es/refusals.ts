@@ -1,0 +1,78 @@
+import type { Phase } from '../../room/state.ts';
+import type { CannotPrint, WireRefusal } from '../../wire/protocol.ts';
+
+/** What was wrong and what to do, one sentence or two a code. Read by teachers and children. */
+
+type Sentences = {
+  readonly [C in WireRefusal['code']]: (refusal: Extract<WireRefusal, { code: C }>) => string;
+};
+
+const PHASE: Readonly<Record<Phase, string>> = {
+  gather: 'los equipos están entrando',
+  brief: 'se está explicando el reto',
+  build: 'los equipos están dibujando',
+  show: 'se están mirando los dibujos',
+  close: 'se está acabando la clase',
+};
+
+const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
+  'no-challenge': 'Aún no hay reto elegido. Elige uno para esta hoja.',
+  'no-drawing': 'Este equipo aún no ha dibujado nada. Imprime la hoja del reto o espera a su dibujo.',
+  'nothing-drawn':
+    'Este reto no tiene un dibujo hecho sobre el que preguntar. Elige uno que traiga líneas o dibujo.',
+  'one-end':
+    'Aquí no hay dos robots que lean la misma marca por los dos lados. Elige un reto con marcas y un segundo amarre.',
+  'no-fault': 'Ningún fallo pequeño estropea este dibujo. Elige un reto con marcas.',
+  'no-page': 'No hay tantas páginas. Vuelve a la primera.',
+};
+
+const kilobytes = (bytes: number) => Math.ceil(bytes / 1000);
+
+export const refusals: Sentences = {
+  'not-for-this-seat': () => 'Esta página no puede hacer eso. Pregunta en la mesa de tu profe.',
+  'not-now': ({ phase }) => `Ahora no: ${PHASE[phase]}. Cambia antes el paso de la clase.`,
+  'room-full': ({ most }) => `Esta sala está llena: ya hay ${most} equipos. Comparte tableta con otro equipo.`,
+  'unknown-team': () => 'Este equipo no está en esta sala. Carga la página otra vez.',
+  'team-removed': () => 'Este equipo está fuera de la sala. En la mesa se puede volver a meter.',
+  'emblem-taken': () => 'Otro equipo ya tiene este emblema. Elige otro.',
+  'no-challenge': () => 'Aún no hay reto elegido. Primero hay que elegir uno en la mesa.',
+  'unknown-challenge': ({ key }) => `No hay ningún reto llamado «${key}». Elige uno de la lista.`,
+  'other-round': () =>
+    'Este dibujo es de un reto anterior. Se queda en esta tableta; sigue con el reto nuevo.',
+  'unknown-entry': () => 'Ese dibujo no está en esta sala. Elige uno de la lista.',
+  'already-judged': () => 'Este dibujo ya tiene su resultado. No ha cambiado nada.',
+  'not-building': () => 'Ahora nadie dibuja. Espera a que empiece el tiempo.',
+  'already-so': () => 'Ya está así. No ha cambiado nada.',
+  'not-judged': () => 'Este dibujo aún se está mirando. Prueba otra vez dentro de un momento.',
+  'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,
+  'bad-form': ({ path, problem }) =>
+    `Algo de lo enviado no está bien${path ? ` (en ${path}: ${problem})` : ` (${problem})`}. No ha cambiado nada; carga la página otra vez y prueba de nuevo.`,
+  'too-large': ({ bytes, most }) =>
+    `Es demasiado grande: ${kilobytes(bytes)} kB, y caben ${kilobytes(most)} kB como mucho. Quita algo y prueba otra vez.`,
+  'too-fast': () => 'Demasiadas veces en poco tiempo. Espera un momento y prueba otra vez.',
+  'other-version': () => 'Esta página es más vieja o más nueva que el servidor. Carga la página otra vez.',
+  'no-seat': () =>
+    'Esta página no tiene sitio aquí. Escribe la palabra de la sala o abre otra vez el enlace de la mesa.',
+  'other-site': () =>
+    'Esto llegó desde una página de otro sitio, así que no se ha hecho nada. Usa las páginas de este servidor.',
+  'seat-freed': () => 'Esta tableta descansa. Pregunta en la mesa de tu profe con qué tableta sigue tu equipo.',
+  'unknown-room': () => 'Ninguna sala tiene esta palabra. Mira la pizarra y escríbela otra vez.',
+  'unknown-document': () => 'Eso no está aquí, o no es para esta página. Carga la página otra vez.',
+  'unknown-page': () => 'Esa página no existe. Mira bien la dirección.',
+  'cannot-print': ({ why }) => CANNOT_PRINT[why],
+  'wrong-key': () =>
+    'Este enlace no abre ninguna mesa, o ya no la abre. Hay que pedir uno nuevo o usar el que el servidor mostró al arrancar.',
+  'wrong-code': () =>
+    'Este código ya se ha usado, es viejo o está mal escrito. Pide uno nuevo en la mesa de tu profe.',
+  'unknown-link': () => 'Ese enlace ya no existe. Carga la página otra vez.',
+  'store-full': () =>
+    'El disco del ordenador de la clase está lleno y no se puede guardar más. Hay que hacer sitio y probar otra vez.',
+  'store-away': () =>
+    'El servidor no llega ahora a su base de datos. Deja esta página abierta: lo enviado espera aquí y sale solo.',
+  'server-trouble': () =>
+    'El servidor ha tenido un problema con eso. No ha cambiado nada; prueba otra vez dentro de un momento.',
+};
+
+/** The sentence for any refusal. */
+export const refusalSentence = (refusal: WireRefusal): string =>
+  (refusals[refusal.code] as (r: WireRefusal) => string)(refusal);
