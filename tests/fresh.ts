@@ -4,13 +4,13 @@ import { judge } from '../shared/judge/judge.ts';
 import { DEMO_KIT } from '../shared/kit/demo-kit.ts';
 import { type FreshResult, type FreshWish, freshChallenge } from '../shared/search/fresh.ts';
 import { parOf } from '../shared/search/par.ts';
-import { wording } from '../shared/wording/wording.ts';
+import { fresh } from '../shared/wording/wording.ts';
 
 /** Every topic with every number of marks in turn, each with a seed of its own. */
 export function wishFor(seed: number): FreshWish {
   const topic = FRESH_TOPICS[seed % FRESH_TOPICS.length]!;
   const marks = FRESH_MARKS[Math.floor(seed / FRESH_TOPICS.length) % FRESH_MARKS.length]!;
-  return { topic, marks, seed, kit: DEMO_KIT, words: wording('en').fresh };
+  return { topic, marks, seed, kit: DEMO_KIT, words: fresh };
 }
 
 /** What is wrong with a fresh challenge, in a word each; none means that it is what was wished for. */

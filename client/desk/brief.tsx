@@ -17,6 +17,7 @@ import './brief.css';
 export function BriefStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const { marked, mark } = useDesk();
+  const locale = useLocale();
   const challenges = useMemo(() => readyChallenges(DEMO_KIT), []);
   const current = room.rounds.at(-1)?.key ?? null;
   const building = room.building !== null && !room.building.ended;
@@ -25,6 +26,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
     if (marked === null && first !== null) mark(first);
   }, [marked, first, mark]);
   const shown = challenges.find((each) => each.key === marked);
+  const title = shown ? textIn(shown.title, locale) : desk.briefing.title;
   const ready = shown?.playable && shown.key === current && room.building === null;
   return (
     <div className="desk-two">
@@ -42,8 +44,8 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
           ))}
         </div>
       </main>
-      <Aside label={shown?.title ?? desk.briefing.title} foot={ready && <TimeChoice />}>
-        {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={shown.title} />}
+      <Aside label={title} foot={ready && <TimeChoice />}>
+        {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={title} />}
       </Aside>
     </div>
   );
@@ -77,7 +79,7 @@ function ChallengeCard({ ready, marked, state }: CardProps) {
       </span>
       <span className="brief-card-words">
         <span className="brief-card-head">
-          <strong>{ready.title}</strong>
+          <strong>{textIn(ready.title, locale)}</strong>
           {state && (
             <span className="brief-state">
               <Icon of={Check} size={16} />

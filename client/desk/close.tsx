@@ -3,11 +3,12 @@ import { useMemo } from 'react';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import { textIn } from '../../shared/wording/wording.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useLocale, useWords } from '../parts/use-words.ts';
 import { resultsPath, roomFilePath } from './session.ts';
 import './close.css';
 
@@ -55,10 +56,15 @@ export function CloseStep({ room }: { readonly room: RoomState }) {
 
 function ResultsTable({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
+  const locale = useLocale();
   const titles = useMemo(
     () => new Map(readyChallenges(DEMO_KIT).map((ready) => [ready.key, ready.title])),
     [],
   );
+  const titleOf = (key: string) => {
+    const title = titles.get(key);
+    return title && textIn(title, locale);
+  };
   const rounds = room.rounds.map((round, place) => ({ round, place }));
   if (room.entries.length === 0) return <p>{desk.closing.none}</p>;
   return (
@@ -69,7 +75,7 @@ function ResultsTable({ room }: { readonly room: RoomState }) {
             <th scope="col">{desk.closing.teamHead}</th>
             {rounds.map(({ round, place }) => (
               <th key={place} scope="col">
-                {titles.get(round.key) ?? desk.closing.round(place + 1)}
+                {titleOf(round.key) ?? desk.closing.round(place + 1)}
               </th>
             ))}
             <th scope="col">{desk.closing.total}</th>

@@ -3,11 +3,12 @@ import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { LINE_LOOKS, MARK_LOOKS, PAPERS, type PrintKind } from '../../shared/wire/print.ts';
+import { textIn } from '../../shared/wording/wording.ts';
 import { Button } from '../parts/button.tsx';
 import { entriesOf } from '../parts/figures.ts';
 import { Notice } from '../parts/notice.tsx';
 import type { Wanted } from '../parts/paper-file.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useLocale, useWords } from '../parts/use-words.ts';
 
 const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],
@@ -20,10 +21,13 @@ const GROUPS = [
 const DRIVEN: readonly PrintKind[] = ['sheet', 'drawing', 'pack', 'class'];
 const ASKING: readonly PrintKind[] = ['predict', 'two-travellers', 'mend'];
 
+/** What is chosen here; language and units are the device's. */
+export type PaperChoice = Omit<Wanted, 'language' | 'units'>;
+
 export interface PaperFormProps {
   readonly room: RoomState;
-  readonly choice: Wanted;
-  readonly onChange: (part: Partial<Wanted>) => void;
+  readonly choice: PaperChoice;
+  readonly onChange: (part: Partial<PaperChoice>) => void;
 }
 
 /** What to print and how; only what matters for the kind is asked. */
@@ -124,13 +128,14 @@ function Looks({ choice, onChange }: PartProps) {
 /** The one being played stands first; any ready one may be printed, also those that only paper can play. */
 function ChallengeSelect({ room, choice, onChange }: PaperFormProps) {
   const { page } = useWords().print;
+  const locale = useLocale();
   const ready = useMemo(() => readyChallenges(DEMO_KIT).filter((each) => each.playable), []);
   const current = ready.find(({ key }) => key === room.rounds.at(-1)?.key);
   const options = [
     ...(room.rounds.length > 0
-      ? [['', page.playing(current?.title ?? room.rounds.at(-1)!.key)] as const]
+      ? [['', page.playing(current ? textIn(current.title, locale) : room.rounds.at(-1)!.key)] as const]
       : []),
-    ...ready.map(({ key, title, topic }) => [key, `${topic} · ${title}`] as const),
+    ...ready.map(({ key, title, topic }) => [key, `${topic} · ${textIn(title, locale)}`] as const),
   ];
   return (
     <Select

@@ -3,10 +3,11 @@ import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { PrintKind } from '../../shared/wire/print.ts';
+import { useDevice } from '../parts/device-settings.ts';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
-import { PaperForm } from './paper-form.tsx';
+import { type PaperChoice, PaperForm } from './paper-form.tsx';
 import { PaperPreview } from './paper-preview.tsx';
 import { PaperSave } from './paper-save.tsx';
 import './paper.css';
@@ -15,7 +16,8 @@ import './paper.css';
 export function PaperView({ room }: { readonly room: RoomState }) {
   const { print } = useWords();
   const { team } = useDesk();
-  const [choice, setChoice] = useState<Wanted>(() => ({
+  const { language, units } = useDevice();
+  const [choice, setChoice] = useState<PaperChoice>(() => ({
     kind: 'sheet',
     paper: 'A4',
     lines: 'ink',
@@ -23,12 +25,15 @@ export function PaperView({ room }: { readonly room: RoomState }) {
     key: 'no',
     ...(team === null ? {} : { team }),
   }));
-  const wanted = useMemo(() => completed(choice, room), [choice, room]);
+  const wanted = useMemo(
+    () => completed({ ...choice, language, units }, room),
+    [choice, language, units, room],
+  );
   const asked = JSON.stringify(wanted);
   const [turned, setTurned] = useState({ asked, page: 1 });
   // Another print begins with its first page.
   const page = turned.asked === asked ? turned.page : 1;
-  const change = (part: Partial<Wanted>) => setChoice((before) => ({ ...before, ...part }));
+  const change = (part: Partial<PaperChoice>) => setChoice((before) => ({ ...before, ...part }));
   return (
     <main className="desk-main paper">
       <section className="paper-choice" aria-labelledby="paper-title">

@@ -1,7 +1,6 @@
 import { Languages } from 'lucide-react';
 import { create } from 'zustand';
-import { LOCALES } from '../../shared/documents/values.ts';
-import { UNITS } from '../../shared/wording/units.ts';
+import { LOCALES, UNITS } from '../../shared/documents/values.ts';
 import { LANGUAGE_NAMES } from '../../shared/wording/wording.ts';
 import { Button } from './button.tsx';
 import { changeDevice, TEXT_SIZES, useDevice } from './device-settings.ts';

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { create } from 'zustand';
-import { LOCALES, type Locale } from '../../shared/documents/values.ts';
-import { UNITS, type Units } from '../../shared/wording/units.ts';
+import { LOCALES, type Locale, UNITS, type Units } from '../../shared/documents/values.ts';
 
 /** Percent of the size that the browser gives text by itself. */
 export const TEXT_SIZES = [100, 150, 200] as const;

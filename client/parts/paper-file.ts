@@ -3,7 +3,8 @@ import type { HttpRefusal, WireRefusal } from '../../shared/wire/protocol.ts';
 import type { HttpAnswer } from './http.ts';
 
 /** What a page of this project wants on paper; what is left out takes its default. */
-export type Wanted = Omit<Partial<PrintAsk>, 'format' | 'progress'> & Pick<PrintAsk, 'kind'>;
+export type Wanted = Omit<Partial<PrintAsk>, 'format' | 'progress'> &
+  Pick<PrintAsk, 'kind' | 'language' | 'units'>;
 
 const NO_SERVER: WireRefusal = { code: 'server-trouble' };
 const NEW_LINE = 10;

@@ -94,7 +94,9 @@ function readArguments() {
 function list(kit: Kit): number {
   for (const one of readyChallenges(kit)) {
     const play = one.playable ? `, ${one.challenge.play}` : '';
-    process.stdout.write(`${one.topic}. ${one.key} (${one.title}${play}): ${words.library.standing(one)}\n`);
+    process.stdout.write(
+      `${one.topic}. ${one.key} (${one.title.en}${play}): ${words.library.standing(one)}\n`,
+    );
   }
   return EXIT.met;
 }

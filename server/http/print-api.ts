@@ -90,16 +90,17 @@ class Reader {
   async #challenge(): Promise<PrintedChallenge | undefined> {
     const { open, ask } = this.#asking;
     if (ask.challenge === undefined) return this.#ofRound(open.room.state.rounds.length - 1);
-    const named = readyNamed(ask.challenge);
+    const named = readyNamed(ask.challenge, ask.language);
     return named && { ...named, id: storedChallenge(named.challenge).id };
   }
 
   async #ofRound(round: number): Promise<PrintedChallenge | undefined> {
-    const { open } = this.#asking;
+    const { open, ask } = this.#asking;
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#read(Challenge, played.challenge));
     if (!played || !challenge) return undefined;
-    return { title: readyNamed(played.key)?.title ?? played.key, id: played.challenge, challenge };
+    const title = readyNamed(played.key, ask.language)?.title ?? played.key;
+    return { title, id: played.challenge, challenge };
   }
 
   async #team(team: Team, entry?: string): Promise<PrintedTeam> {
@@ -181,7 +182,7 @@ export function printApi(parts: HttpParts): Router {
     if (!(await parts.rates.allows('print', `${open.room.state.id} ${who}`)))
       return refuse(response, { code: 'too-fast' });
     const source = await new Reader(parts, asking.value).source();
-    const print = printed(ask, source, await printTools());
+    const print = printed(ask, source, await printTools(ask.language, ask.units));
     if (!print.ok) return refuse(response, { code: 'cannot-print', why: print.why });
     if (ask.format === 'svg') return await sendSvg(response, print, Number(ask.page ?? 1));
     const name = `${['harbour-lines', ask.kind, source.team?.emblem].filter(Boolean).join('-')}.pdf`;

@@ -1,4 +1,5 @@
 import { actionOf, type Kit, reversed } from '../../shared/documents/kit.ts';
+import { textIn } from '../../shared/documents/values.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
 import { shownMark } from './marks-shown.ts';
@@ -77,7 +78,7 @@ function rowItems(word: string, top: Mm, high: Mm, w: Mm, kit: Kit, { words }: P
 }
 
 function footItems(kit: Kit, y: Mm, w: Mm, scale: number, { words, locale }: PrintTools): Item[] {
-  const inks = kit.inks.map((ink) => `${ink.id} ${ink.name[locale] ?? ink.name.en}`);
+  const inks = kit.inks.map((ink) => `${ink.id} ${textIn(ink.name, locale)}`);
   const size = 3.8 * scale;
   const said = words.print.chart.foot(inks, kit.name);
   return wrapped(said, w - 32 * scale, size).map((row, i) =>

@@ -1,3 +1,4 @@
+import type { Units } from '../../shared/documents/values.ts';
 import { type Locale, type Wording, wording } from '../../shared/wording/wording.ts';
 import { type EmblemPaths, emblemPaths } from './emblems.ts';
 
@@ -8,8 +9,8 @@ export interface PrintTools {
   readonly emblems: EmblemPaths;
 }
 
-export const printTools = async (locale: Locale = 'en'): Promise<PrintTools> => ({
+export const printTools = async (locale: Locale = 'en', units: Units = 'cm'): Promise<PrintTools> => ({
   locale,
-  words: wording(locale),
+  words: wording(locale, units),
   emblems: await emblemPaths(),
 });

@@ -63,8 +63,12 @@ export const Texts = z.strictObject({ en: ShortText, es: z.optional(ShortText) }
 export type Texts = z.output<typeof Texts>;
 
 /** The languages that pages, print and commands speak; each is a folder of `shared/wording`. */
-export const LOCALES = ['en'] as const satisfies readonly (keyof Texts)[];
+export const LOCALES = ['en', 'es'] as const satisfies readonly (keyof Texts)[];
 export type Locale = (typeof LOCALES)[number];
+
+/** In which lengths are said. Documents, sheets and the engine are in mm whatever is said. */
+export const UNITS = ['cm', 'in'] as const;
+export type Units = (typeof UNITS)[number];
 
 /** A text of a document in this language, or in English where it has none. */
 export const textIn = (texts: Texts, locale: Locale): string => texts[locale] ?? texts.en;

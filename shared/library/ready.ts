@@ -4,7 +4,7 @@ import { DEMO_KIT } from '../kit/demo-kit.ts';
 import { RECIPES } from './challenges/index.ts';
 import { actionNamed } from './chart-words.ts';
 import { PARS } from './pars.ts';
-import { type Recipe, toolsFor } from './recipe.ts';
+import { type InEveryLanguage, type Recipe, toolsFor } from './recipe.ts';
 import { drivesAlike } from './same-kit.ts';
 
 /** A challenge of the library as it stands with one kit. */
@@ -13,7 +13,7 @@ export type ReadyChallenge = {
   readonly key: string;
   readonly topic: number;
   /** A few words for a list. */
-  readonly title: string;
+  readonly title: InEveryLanguage;
 } & (
   | {
       readonly playable: true;
@@ -44,15 +44,14 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
     return { key, topic, title, playable: false, missing: [...tools.missing].map(actionNamed) };
   if (recipe.goingStraightSolves && kit.robot.unmarkedJunction === 'straight')
     return { key, topic, title, playable: false, missing: [], doneByItself: true };
-  const { teaches, mistakes, ask } = recipe.note;
   const asMade = drivesAlike(kit, DEMO_KIT);
   const cost = asMade ? PARS[key] : undefined;
   const challenge: Challenge = {
     version: 1,
     id: key,
     topic,
-    sentence: { en: recipe.sentence },
-    ...(recipe.mirrored === undefined ? {} : { mirroredSentence: { en: recipe.mirrored } }),
+    sentence: recipe.sentence,
+    ...(recipe.mirrored === undefined ? {} : { mirroredSentence: recipe.mirrored }),
     play: recipe.play,
     kit,
     sheet,
@@ -64,7 +63,7 @@ function ready(recipe: Recipe, kit: Kit): ReadyChallenge {
     ...(begin ? { begin } : {}),
     ...(model ? { model } : {}),
     ...(cost === undefined ? {} : { par: cost }),
-    note: { teaches: { en: teaches }, mistakes: { en: mistakes }, ask: { en: ask } },
+    note: recipe.note,
   };
   const par = asMade ? 'known' : 'not-known';
   return { key, topic, title, playable: true, challenge, par };

@@ -4,10 +4,12 @@ import type { Formula } from '../documents/formula.ts';
 import type { Kit } from '../documents/kit.ts';
 import type { Weather } from '../documents/outlook.ts';
 import type { Area, Berth, Sheet } from '../documents/sheet.ts';
+import type { Locale } from '../documents/values.ts';
 import { radians } from '../geometry/exact-math.ts';
 import type { Mm } from '../geometry/units.ts';
 import { type ActionName, type MarkWish, markFor, wordFor } from './chart-words.ts';
 import { drawLine, type PenStart, type Step } from './pen.ts';
+import { type PlaceName, placeNamed } from './places.ts';
 
 /** What a recipe cooks with: the kit's line width, and marks by the names of their actions. */
 export interface Tools {
@@ -38,16 +40,23 @@ function noteMissing(missing: Set<ActionName>, kit: Kit, { action, back }: MarkW
   for (const name of lacking.length > 0 ? lacking : wanted) missing.add(name);
 }
 
+/** What is ready speaks every language; what somebody wrote may speak one. */
+export type InEveryLanguage = Readonly<Record<Locale, string>>;
+
 /** A ready challenge before it meets a kit. */
 export interface Recipe {
   readonly key: string;
   readonly topic: number;
-  readonly title: string;
-  readonly sentence: string;
+  readonly title: InEveryLanguage;
+  readonly sentence: InEveryLanguage;
   /** What the sentence becomes on a mirrored sheet, where it speaks of left or right. */
-  readonly mirrored?: string;
+  readonly mirrored?: InEveryLanguage;
   readonly play: Challenge['play'];
-  readonly note: { readonly teaches: string; readonly mistakes: string; readonly ask: string };
+  readonly note: {
+    readonly teaches: InEveryLanguage;
+    readonly mistakes: InEveryLanguage;
+    readonly ask: InEveryLanguage;
+  };
   readonly seconds: number;
   readonly goals: Challenge['goals'];
   /** What to do is what a robot that goes straight on at unmarked junctions does by itself. */
@@ -72,28 +81,28 @@ export const both = (first: Formula, second: Formula): Formula => ({ kind: 'and'
 export const A4 = { w: 297, h: 210 } as const;
 
 /** Heading in degrees from +x, clockwise on the sheet. */
-export const berth = (name: string, x: Mm, y: Mm, heading: number, r: Mm = 15): Berth => ({
-  name: { en: name },
+export const berth = (name: PlaceName, x: Mm, y: Mm, heading: number, r: Mm = 15): Berth => ({
+  name: placeNamed(name),
   at: { x, y },
   heading: radians(heading),
   r,
 });
 
 /** A berth that robots only set out from; others may drive through it. */
-export const startBerth = (name: string, x: Mm, y: Mm, heading: number): Berth => ({
+export const startBerth = (name: PlaceName, x: Mm, y: Mm, heading: number): Berth => ({
   ...berth(name, x, y, heading),
   startOnly: true,
 });
 
 /** A named place by its corners. */
-export const polygon = (id: string, name: string, corners: readonly (readonly [Mm, Mm])[]): Area => ({
+export const polygon = (id: string, name: PlaceName, corners: readonly (readonly [Mm, Mm])[]): Area => ({
   id,
-  name: { en: name },
+  name: placeNamed(name),
   polygon: corners.map(([x, y]) => ({ x, y })),
 });
 
 /** A named place between two opposite corners. */
-export const rectangle = (id: string, name: string, x0: Mm, y0: Mm, x1: Mm, y1: Mm): Area =>
+export const rectangle = (id: string, name: PlaceName, x0: Mm, y0: Mm, x1: Mm, y1: Mm): Area =>
   polygon(id, name, [
     [x0, y0],
     [x1, y0],

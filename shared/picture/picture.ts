@@ -1,6 +1,6 @@
 import type { Kit } from '../documents/kit.ts';
 import type { Area, Gate, Sheet } from '../documents/sheet.ts';
-import type { Texts } from '../documents/values.ts';
+import { type Locale, type Texts, textIn } from '../documents/values.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { Layout } from '../track/layout.ts';
 import { pictureBands } from './bands.ts';
@@ -12,7 +12,7 @@ export interface PictureSource {
   readonly sheet: Sheet;
   readonly layout: Layout;
   readonly kit: Kit;
-  readonly language?: keyof Texts;
+  readonly language?: Locale;
   /** The drawing does not change any more: names of areas keep off its lines too, not only off given ones. */
   readonly still?: boolean;
 }
@@ -21,7 +21,7 @@ const GRID = { fine: 5, coarse: 50 } as const;
 
 /** Lists what a sheet shows with the lines and marks of `layout` on it. */
 export function pictureOf({ sheet, layout, kit, language = 'en', still = false }: PictureSource): Picture {
-  const name = (texts: Texts) => texts[language] ?? texts.en;
+  const name = (texts: Texts) => textIn(texts, language);
   const berths = [pictureBerth('start', sheet.start, name(sheet.start.name), sheet)];
   if (sheet.finish) berths.push(pictureBerth('finish', sheet.finish, name(sheet.finish.name), sheet));
   const strokes = layout.lines.map(

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { LOCALES, UNITS } from '../documents/values.ts';
 
 /** What can be asked of print, in the address of a download. */
 
@@ -42,6 +43,9 @@ export const PrintAsk = z.strictObject({
   format: z.enum(['pdf', 'svg']),
   room: z.optional(Token),
   paper: z._default(z.enum(PAPERS), 'A4'),
+  /** What stands on the paper, in which language, and lengths in which units. */
+  language: z._default(z.enum(LOCALES), 'en'),
+  units: z._default(z.enum(UNITS), 'cm'),
   lines: z._default(z.enum(LINE_LOOKS), 'ink'),
   marks: z._default(z.enum(MARK_LOOKS), 'colour'),
   /** A ready challenge by its key; absent: the one that is being played. */

@@ -49,8 +49,10 @@ export function deciding(formula: Formula | Moment, by: string): Wish | undefine
 }
 
 /** A predicate by itself, and whether its opposite is meant. */
-export function alone(moment: Moment, negated: boolean): { wish: MomentPredicate; negated: boolean } | undefined {
+export function alone(
+  moment: Moment,
+  negated: boolean,
+): { wish: MomentPredicate; negated: boolean } | undefined {
   if (moment.kind === 'not') return alone(moment.of, !negated);
   return isPredicate(moment) ? { wish: moment, negated } : undefined;
 }
-

@@ -1,6 +1,4 @@
-/** In which lengths are said. Documents, sheets and the engine are in mm whatever is said. */
-export const UNITS = ['cm', 'in'] as const;
-export type Units = (typeof UNITS)[number];
+import type { Units } from '../documents/values.ts';
 
 let said: Units = 'cm';
 /** The units of the sentence that is being made. */

@@ -11,7 +11,7 @@ import { contactSheet } from './course-sheets.ts';
 const ARTEFACTS = fileURLToPath(new URL('../../.artefacts', import.meta.url));
 
 const course = readyChallenges(DEMO_KIT).flatMap((one) =>
-  one.playable ? [[one.title, one.challenge] as const] : [],
+  one.playable ? [[one.title.en, one.challenge] as const] : [],
 );
 
 interface Name {

@@ -4,6 +4,7 @@ import type { Design } from '../../../shared/documents/design.ts';
 import type { Entry } from '../../../shared/room/state.ts';
 import { useAnnounce } from '../../parts/announcer.tsx';
 import { Button } from '../../parts/button.tsx';
+import { useDevice } from '../../parts/device-settings.ts';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWays } from '../../parts/judging.ts';
@@ -60,7 +61,8 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
 /** The drawing true to size as a file, where there is a printer or somebody who takes it to one. */
 function ToPaper({ entry }: { readonly entry: string }) {
   const { page } = useWords().print;
-  const { making, refusal, start } = usePaperFile({ kind: 'drawing', entry });
+  const { language, units } = useDevice();
+  const { making, refusal, start } = usePaperFile({ kind: 'drawing', entry, language, units });
   return (
     <>
       <Button icon={<Icon of={Printer} size={22} />} disabled={making !== null} onClick={start}>

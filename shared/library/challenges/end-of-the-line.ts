@@ -4,13 +4,25 @@ import { bareSheet, berth, polygon, type Recipe, rectangle } from '../recipe.ts'
 export const endOfTheLine: Recipe = {
   key: 'end-of-the-line',
   topic: 1,
-  title: 'Where the line ends',
-  sentence: 'Where will the robot stop? Put the flag there.',
+  title: { en: 'Where the line ends', es: 'Donde acaba la línea' },
+  sentence: {
+    en: 'Where will the robot stop? Put the flag there.',
+    es: '¿Dónde se parará el robot? Pon allí la bandera.',
+  },
   play: 'predict',
   note: {
-    teaches: 'A robot sees the ink under its sensors and nothing else. Where a line ends, the run ends.',
-    mistakes: 'The eye jumps over the gap, or on to the line beside it, and takes the robot along.',
-    ask: 'What do the five sensors see one finger’s width past the end of the line?',
+    teaches: {
+      en: 'A robot sees the ink under its sensors and nothing else. Where a line ends, the run ends.',
+      es: 'Un robot ve la tinta que hay bajo sus sensores y nada más. Donde acaba la línea, acaba el recorrido.',
+    },
+    mistakes: {
+      en: 'The eye jumps over the gap, or on to the line beside it, and takes the robot along.',
+      es: 'El ojo salta el hueco, o pasa a la línea de al lado, y se lleva al robot con él.',
+    },
+    ask: {
+      en: 'What do the five sensors see one finger’s width past the end of the line?',
+      es: '¿Qué ven los cinco sensores un dedo más allá del final de la línea?',
+    },
   },
   seconds: 60,
   goals: [],

@@ -4,15 +4,29 @@ import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recip
 export const ferryJunction: Recipe = {
   key: 'ferry-junction',
   topic: 13,
-  title: 'The ferry junction',
-  sentence: 'Take the left way at the ferry junction.',
-  mirrored: 'Take the right way at the ferry junction.',
+  title: { en: 'The ferry junction', es: 'El cruce del ferri' },
+  sentence: {
+    en: 'Take the left way at the ferry junction.',
+    es: 'En el cruce del ferri, ve por la izquierda.',
+  },
+  mirrored: {
+    en: 'Take the right way at the ferry junction.',
+    es: 'En el cruce del ferri, ve por la derecha.',
+  },
   play: 'fill-in',
   note: {
-    teaches: 'Without a mark the robot chooses by itself. A mark before the junction decides.',
-    mistakes:
-      'The mark stands so close to the junction that the choice comes too late, or it is turned round.',
-    ask: 'Which side of the mark does the robot meet first?',
+    teaches: {
+      en: 'Without a mark the robot chooses by itself. A mark before the junction decides.',
+      es: 'Sin marca el robot elige solo. Una marca antes del cruce decide.',
+    },
+    mistakes: {
+      en: 'The mark stands so close to the junction that the choice comes too late, or it is turned round.',
+      es: 'La marca está tan cerca del cruce que la elección llega tarde, o está al revés.',
+    },
+    ask: {
+      en: 'Which side of the mark does the robot meet first?',
+      es: '¿Qué lado de la marca encuentra primero el robot?',
+    },
   },
   seconds: 60,
   goals: [

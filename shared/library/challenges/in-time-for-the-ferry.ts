@@ -6,13 +6,22 @@ const WINDOW = { kind: 'time', from: 17, to: 21 } as const;
 export const inTimeForTheFerry: Recipe = {
   key: 'in-time-for-the-ferry',
   topic: 19,
-  title: 'In time for the ferry',
-  sentence: 'Arrive after 17 s and before 21 s.',
+  title: { en: 'In time for the ferry', es: 'A tiempo para el ferri' },
+  sentence: { en: 'Arrive after 17 s and before 21 s.', es: 'Llega después de 17 s y antes de 21 s.' },
   play: 'fill-in',
   note: {
-    teaches: 'Time is way over pace: how much slower, and for how far, can be worked out before trying.',
-    mistakes: 'The robot is slowed down and never made steady again, or the marks are pushed about by trial.',
-    ask: 'How many seconds does one stretch between two bends take at tiptoe, and how many when steady?',
+    teaches: {
+      en: 'Time is way over pace: how much slower, and for how far, can be worked out before trying.',
+      es: 'El tiempo es camino entre paso: cuánto más despacio, y durante cuánto, se puede calcular antes de probar.',
+    },
+    mistakes: {
+      en: 'The robot is slowed down and never made steady again, or the marks are pushed about by trial.',
+      es: 'Se frena al robot y nunca vuelve al paso normal, o se mueven las marcas a ver qué pasa.',
+    },
+    ask: {
+      en: 'How many seconds does one stretch between two bends take at tiptoe, and how many when steady?',
+      es: '¿Cuántos segundos dura un tramo entre dos curvas de puntillas, y cuántos a paso normal?',
+    },
   },
   seconds: 60,
   goals: [

@@ -4,13 +4,25 @@ import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recip
 export const lateChoice: Recipe = {
   key: 'late-choice',
   topic: 17,
-  title: 'It worked, then it didn’t',
-  sentence: 'It worked, then it didn’t. Find out why and mend it.',
+  title: { en: 'It worked, then it didn’t', es: 'Primero sí, luego no' },
+  sentence: {
+    en: 'It worked, then it didn’t. Find out why and mend it.',
+    es: 'Primero funcionó y luego no. Descubre por qué y arréglalo.',
+  },
   play: 'mend',
   note: {
-    teaches: 'A choice that comes too late leaves the junction to luck: half of the runs look right.',
-    mistakes: 'The mark is turned round or a second one is added, although the place is what is wrong.',
-    ask: 'Where was the robot when the mark began to act?',
+    teaches: {
+      en: 'A choice that comes too late leaves the junction to luck: half of the runs look right.',
+      es: 'Una elección que llega tarde deja el cruce al azar: la mitad de los recorridos parecen buenos.',
+    },
+    mistakes: {
+      en: 'The mark is turned round or a second one is added, although the place is what is wrong.',
+      es: 'Se gira la marca o se añade otra, aunque lo que está mal es el sitio.',
+    },
+    ask: {
+      en: 'Where was the robot when the mark began to act?',
+      es: '¿Dónde estaba el robot cuando la marca empezó a actuar?',
+    },
   },
   seconds: 60,
   goingStraightSolves: true,

@@ -25,14 +25,25 @@ export const longPierSheet = (line: Tools['line']): Sheet => ({
 export const longPier: Recipe = {
   key: 'long-pier',
   topic: 9,
-  title: 'The long pier',
-  sentence: 'Be brisk on the long pier, one stretch of 12 cm or more, and steady again.',
+  title: { en: 'The long pier', es: 'El muelle largo' },
+  sentence: {
+    en: 'Be brisk on the long pier, one stretch of 12 cm or more, and steady again.',
+    es: 'Ve a paso ligero por el muelle largo, un tramo de 12 cm o más, y luego otra vez a paso normal.',
+  },
   play: 'fill-in',
   note: {
-    teaches:
-      'Two marks make a bracket: one opens a stretch, the other closes it, and each acts a little late.',
-    mistakes: 'The stretch is measured between the marks instead of between the places where they act.',
-    ask: 'Where does the brisk stretch really begin and end?',
+    teaches: {
+      en: 'Two marks make a bracket: one opens a stretch, the other closes it, and each acts a little late.',
+      es: 'Dos marcas hacen un paréntesis: una abre un tramo, la otra lo cierra, y cada una actúa un poco tarde.',
+    },
+    mistakes: {
+      en: 'The stretch is measured between the marks instead of between the places where they act.',
+      es: 'El tramo se mide entre las marcas y no entre los sitios donde actúan.',
+    },
+    ask: {
+      en: 'Where does the brisk stretch really begin and end?',
+      es: '¿Dónde empieza y acaba de verdad el tramo a paso ligero?',
+    },
   },
   seconds: 60,
   goals: [

@@ -6,14 +6,25 @@ const LIGHTHOUSE = { kind: 'berth', berth: 'finish' } as const;
 export const noMarkAtTheJunction: Recipe = {
   key: 'no-mark-at-the-junction',
   topic: 12,
-  title: 'No mark at the junction',
-  sentence: 'Twenty robots reach a junction with no mark. How many see the lighthouse?',
+  title: { en: 'No mark at the junction', es: 'Un cruce sin marca' },
+  sentence: {
+    en: 'Twenty robots reach a junction with no mark. How many see the lighthouse?',
+    es: 'Veinte robots llegan a un cruce sin marca. ¿Cuántos ven el faro?',
+  },
   play: 'predict',
   note: {
-    teaches:
-      'Where nothing decides, the robot chooses by chance. Chance can be counted, and it has no memory.',
-    mistakes: 'After four robots to the left the fifth is thought to be due on the right.',
-    ask: 'Ten of twenty are to be expected. Would seven surprise you? Would none?',
+    teaches: {
+      en: 'Where nothing decides, the robot chooses by chance. Chance can be counted, and it has no memory.',
+      es: 'Donde nada decide, el robot elige al azar. El azar se puede contar, y no tiene memoria.',
+    },
+    mistakes: {
+      en: 'After four robots to the left the fifth is thought to be due on the right.',
+      es: 'Después de cuatro robots a la izquierda se cree que al quinto le toca la derecha.',
+    },
+    ask: {
+      en: 'Ten of twenty are to be expected. Would seven surprise you? Would none?',
+      es: 'De veinte se esperan diez. ¿Te sorprendería que fueran siete? ¿Y ninguno?',
+    },
   },
   seconds: 60,
   goals: [],

@@ -4,14 +4,25 @@ import { bareSheet, berth, design, type Recipe } from '../recipe.ts';
 export const oneFastStretch: Recipe = {
   key: 'one-fast-stretch',
   topic: 18,
-  title: 'One fast stretch',
-  sentence: 'Reach the lighthouse with one, and only one, fast stretch of 15 cm or more.',
+  title: { en: 'One fast stretch', es: 'Un tramo rápido' },
+  sentence: {
+    en: 'Reach the lighthouse with one, and only one, fast stretch of 15 cm or more.',
+    es: 'Llega al faro con un tramo rápido, y solo uno, de 15 cm o más.',
+  },
   play: 'draw',
   note: {
-    teaches: 'Pace goes up in steps, and at a fast pace everything needs more room.',
-    mistakes:
-      'One “faster” is thought to be enough, although fast is two steps up from steady; or the second one comes so late that too little way is left.',
-    ask: 'Which part of your line does the robot drive fast, from where to where?',
+    teaches: {
+      en: 'Pace goes up in steps, and at a fast pace everything needs more room.',
+      es: 'El paso sube por escalones, y a paso rápido todo necesita más sitio.',
+    },
+    mistakes: {
+      en: 'One “faster” is thought to be enough, although fast is two steps up from steady; or the second one comes so late that too little way is left.',
+      es: 'Se cree que basta un «más rápido», aunque del paso normal al rápido hay dos escalones; o el segundo llega tan tarde que queda poco camino.',
+    },
+    ask: {
+      en: 'Which part of your line does the robot drive fast, from where to where?',
+      es: '¿Qué parte de tu línea recorre rápido el robot, desde dónde hasta dónde?',
+    },
   },
   seconds: 90,
   goals: [

@@ -4,13 +4,25 @@ import { bareSheet, type Recipe, rectangle, startBerth } from '../recipe.ts';
 export const oneMarkTwoJunctions: Recipe = {
   key: 'one-mark-two-junctions',
   topic: 15,
-  title: 'One mark, two junctions',
-  sentence: 'One mark between two junctions. Where does each traveller end?',
+  title: { en: 'One mark, two junctions', es: 'Una marca, dos cruces' },
+  sentence: {
+    en: 'One mark between two junctions. Where does each traveller end?',
+    es: 'Una marca entre dos cruces. ¿Dónde acaba cada viajero?',
+  },
   play: 'predict',
   note: {
-    teaches: 'From the other side left becomes right and the next junction is another one. The place stays.',
-    mistakes: 'Left and right are swapped twice: once for the side of the mark, and once more for the sheet.',
-    ask: 'Turn the sheet until the robot drives away from you. What does its left hand point to?',
+    teaches: {
+      en: 'From the other side left becomes right and the next junction is another one. The place stays.',
+      es: 'Desde el otro lado la izquierda es la derecha y el próximo cruce es otro. El sitio no cambia.',
+    },
+    mistakes: {
+      en: 'Left and right are swapped twice: once for the side of the mark, and once more for the sheet.',
+      es: 'Izquierda y derecha se cambian dos veces: una por el lado de la marca y otra por la hoja.',
+    },
+    ask: {
+      en: 'Turn the sheet until the robot drives away from you. What does its left hand point to?',
+      es: 'Gira la hoja hasta que el robot se aleje de ti. ¿Qué señala su mano izquierda?',
+    },
   },
   seconds: 60,
   goals: [],

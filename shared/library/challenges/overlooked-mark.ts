@@ -6,13 +6,25 @@ const PARKED = { kind: 'park', area: 'landing' } as const;
 export const overlookedMark: Recipe = {
   key: 'overlooked-mark',
   topic: 7,
-  title: 'The mark that nobody reads',
-  sentence: 'The robot overlooks this mark. Move it as little as you can.',
+  title: { en: 'The mark that nobody reads', es: 'La marca que nadie lee' },
+  sentence: {
+    en: 'The robot overlooks this mark. Move it as little as you can.',
+    es: 'El robot no ve esta marca. Muévela lo menos que puedas.',
+  },
   play: 'mend',
   note: {
-    teaches: 'After a corner the robot needs plain straight line before it can take bands for a mark.',
-    mistakes: 'The mark is moved so far that the robot reads it well and parks in the wrong place.',
-    ask: 'What does the robot do in the corner while the mark goes by under it?',
+    teaches: {
+      en: 'After a corner the robot needs plain straight line before it can take bands for a mark.',
+      es: 'Después de una esquina el robot necesita línea recta y lisa para poder leer unas bandas como marca.',
+    },
+    mistakes: {
+      en: 'The mark is moved so far that the robot reads it well and parks in the wrong place.',
+      es: 'La marca se mueve tanto que el robot la lee bien y estaciona donde no debe.',
+    },
+    ask: {
+      en: 'What does the robot do in the corner while the mark goes by under it?',
+      es: '¿Qué hace el robot en la esquina mientras la marca pasa por debajo?',
+    },
   },
   seconds: 60,
   goals: [

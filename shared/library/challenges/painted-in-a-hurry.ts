@@ -8,13 +8,25 @@ const BRISK = { kind: 'stretches', pace: 'brisk', how: 'exactly', count: 1, leng
 export const paintedInAHurry: Recipe = {
   key: 'painted-in-a-hurry',
   topic: 11,
-  title: 'Painted in a hurry',
-  sentence: 'Two of these three marks were painted in a hurry. Which? Mend them.',
+  title: { en: 'Painted in a hurry', es: 'Pintadas con prisa' },
+  sentence: {
+    en: 'Two of these three marks were painted in a hurry. Which? Mend them.',
+    es: 'Dos de estas tres marcas se pintaron con prisa. ¿Cuáles? Arréglalas.',
+  },
   play: 'mend',
   note: {
-    teaches: 'A robot measures bands: they have to be equally long, and no white may show between them.',
-    mistakes: 'The mark that looks worst is mended, and the one with the thin white slit is not seen.',
-    ask: 'How long is each band, and what lies between two of them?',
+    teaches: {
+      en: 'A robot measures bands: they have to be equally long, and no white may show between them.',
+      es: 'Un robot mide las bandas: tienen que ser igual de largas y sin blanco entre ellas.',
+    },
+    mistakes: {
+      en: 'The mark that looks worst is mended, and the one with the thin white slit is not seen.',
+      es: 'Se arregla la marca que peor se ve, y no se descubre la que tiene una rendija blanca.',
+    },
+    ask: {
+      en: 'How long is each band, and what lies between two of them?',
+      es: '¿Cuánto mide cada banda, y qué hay entre dos de ellas?',
+    },
   },
   seconds: 90,
   goals: [

@@ -6,13 +6,22 @@ const PARKED = { kind: 'park', area: 'landing' } as const;
 export const parkOnTheLanding: Recipe = {
   key: 'park-on-the-landing',
   topic: 6,
-  title: 'Park on the landing',
-  sentence: 'Park on the ferry landing.',
+  title: { en: 'Park on the landing', es: 'Estaciona en el embarcadero' },
+  sentence: { en: 'Park on the ferry landing.', es: 'Estaciona en el embarcadero.' },
   play: 'fill-in',
   note: {
-    teaches: 'A mark acts after it has been read: the robot drives on for a moment before it obeys.',
-    mistakes: 'The mark stands on the landing itself, so that the robot stops beyond it.',
-    ask: 'How far does the robot drive between reading the mark and standing still?',
+    teaches: {
+      en: 'A mark acts after it has been read: the robot drives on for a moment before it obeys.',
+      es: 'Una marca actúa después de leerla: el robot sigue un momento antes de obedecer.',
+    },
+    mistakes: {
+      en: 'The mark stands on the landing itself, so that the robot stops beyond it.',
+      es: 'La marca está en el propio embarcadero, así que el robot se para más allá.',
+    },
+    ask: {
+      en: 'How far does the robot drive between reading the mark and standing still?',
+      es: '¿Cuánto avanza el robot desde que lee la marca hasta que se queda quieto?',
+    },
   },
   seconds: 60,
   goals: [

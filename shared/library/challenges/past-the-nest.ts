@@ -18,14 +18,25 @@ const PAST: Formula = both({ kind: 'eventually', of: AT_NEST }, TIPTOE);
 export const pastTheNest: Recipe = {
   key: 'past-the-nest',
   topic: 20,
-  title: 'Past the nest',
-  sentence: 'Tiptoe past the nest, then be steady again.',
+  title: { en: 'Past the nest', es: 'Junto al nido' },
+  sentence: {
+    en: 'Tiptoe past the nest, then be steady again.',
+    es: 'Pasa de puntillas junto al nido y luego ve otra vez a paso normal.',
+  },
   play: 'draw',
   note: {
-    teaches:
-      'A pace is a state that lasts until a mark ends it: it must begin before the place and end after it.',
-    mistakes: 'The mark stands at the nest, so that the robot tiptoes only when it is past it.',
-    ask: 'Where is the robot on tiptoe for the first time, and where for the last time?',
+    teaches: {
+      en: 'A pace is a state that lasts until a mark ends it: it must begin before the place and end after it.',
+      es: 'Un paso dura hasta que una marca lo cambia: tiene que empezar antes del sitio y acabar después.',
+    },
+    mistakes: {
+      en: 'The mark stands at the nest, so that the robot tiptoes only when it is past it.',
+      es: 'La marca está junto al nido, así que el robot va de puntillas cuando ya lo ha pasado.',
+    },
+    ask: {
+      en: 'Where is the robot on tiptoe for the first time, and where for the last time?',
+      es: '¿Dónde va el robot de puntillas por primera vez, y dónde por última?',
+    },
   },
   seconds: 90,
   goals: [

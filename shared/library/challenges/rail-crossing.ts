@@ -4,13 +4,22 @@ import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recip
 export const railCrossing: Recipe = {
   key: 'rail-crossing',
   topic: 14,
-  title: 'Over the rail crossing',
-  sentence: 'Go straight on over the rail crossing.',
+  title: { en: 'Over the rail crossing', es: 'Por el cruce de vías' },
+  sentence: { en: 'Go straight on over the rail crossing.', es: 'Sigue recto por el cruce de vías.' },
   play: 'fill-in',
   note: {
-    teaches: 'A crossing is a junction too: going straight on is one of three ways and has to be chosen.',
-    mistakes: 'Straight on is thought to need no mark, because the line goes on straight.',
-    ask: 'How many of twenty robots would cross the rails without a mark?',
+    teaches: {
+      en: 'A crossing is a junction too: going straight on is one of three ways and has to be chosen.',
+      es: 'Un cruce de vías es también un cruce: seguir recto es uno de tres caminos y hay que elegirlo.',
+    },
+    mistakes: {
+      en: 'Straight on is thought to need no mark, because the line goes on straight.',
+      es: 'Se cree que para ir recto no hace falta marca, porque la línea sigue recta.',
+    },
+    ask: {
+      en: 'How many of twenty robots would cross the rails without a mark?',
+      es: '¿Cuántos de veinte robots cruzarían las vías sin marca?',
+    },
   },
   seconds: 60,
   goingStraightSolves: true,

@@ -1,5 +1,6 @@
 import type { Formula } from '../../documents/formula.ts';
 import { ahead, bend } from '../pen.ts';
+import { placeNamed } from '../places.ts';
 import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
 
 const CALLS: Formula = { kind: 'gates', gates: ['market', 'bakery'], ordered: true };
@@ -11,15 +12,25 @@ const PARKED = { kind: 'park', area: 'landing' } as const;
 export const roundTheHarbour: Recipe = {
   key: 'round-the-harbour',
   topic: 24,
-  title: 'Round the harbour',
-  sentence:
-    'Call at the market, then the bakery, drive one fast stretch of 20 cm, and park on the landing. Then drive it for real and compare.',
+  title: { en: 'Round the harbour', es: 'La vuelta al puerto' },
+  sentence: {
+    en: 'Call at the market, then the bakery, drive one fast stretch of 20 cm, and park on the landing. Then drive it for real and compare.',
+    es: 'Pasa por el mercado y luego por la panadería, haz un tramo rápido de 20 cm y estaciona en el embarcadero. Después pruébalo con un robot real y compara.',
+  },
   play: 'draw',
   note: {
-    teaches:
-      'All of it together, and then the test that counts: what a real robot does on paper, and why that differs.',
-    mistakes: 'The drawing works for the one perfect robot, and for too few of twenty ordinary ones.',
-    ask: 'Where did the real robot do something else, and what would you change in your drawing first?',
+    teaches: {
+      en: 'All of it together, and then the test that counts: what a real robot does on paper, and why that differs.',
+      es: 'Todo junto, y luego la prueba que cuenta: qué hace un robot real en el papel, y por qué no es lo mismo.',
+    },
+    mistakes: {
+      en: 'The drawing works for the one perfect robot, and for too few of twenty ordinary ones.',
+      es: 'El dibujo vale para el robot perfecto, y para muy pocos de veinte robots normales.',
+    },
+    ask: {
+      en: 'Where did the real robot do something else, and what would you change in your drawing first?',
+      es: '¿Dónde hizo otra cosa el robot real, y qué cambiarías primero en tu dibujo?',
+    },
   },
   seconds: 120,
   weather: 'breezy',
@@ -35,8 +46,8 @@ export const roundTheHarbour: Recipe = {
       w: 420,
       h: 297,
       gates: [
-        { id: 'market', name: { en: 'Market' }, a: { x: 200, y: 42 }, b: { x: 200, y: 82 } },
-        { id: 'bakery', name: { en: 'Bakery' }, a: { x: 120, y: 128 }, b: { x: 120, y: 168 } },
+        { id: 'market', name: placeNamed('Market'), a: { x: 200, y: 42 }, b: { x: 200, y: 82 } },
+        { id: 'bakery', name: placeNamed('Bakery'), a: { x: 120, y: 128 }, b: { x: 120, y: 168 } },
       ],
       areas: [rectangle('landing', 'Ferry landing', 290, 206, 370, 264)],
     },

@@ -4,13 +4,22 @@ import { bareSheet, berth, both, design, polygon, type Recipe } from '../recipe.
 export const roundTheSandbank: Recipe = {
   key: 'round-the-sandbank',
   topic: 4,
-  title: 'Round the sandbank',
-  sentence: 'Go round the sandbank without touching it.',
+  title: { en: 'Round the sandbank', es: 'Alrededor del banco de arena' },
+  sentence: { en: 'Go round the sandbank without touching it.', es: 'Rodea el banco de arena sin tocarlo.' },
   play: 'draw',
   note: {
-    teaches: 'The robot is wider than its line, and it cuts curves on the inside: a line needs distance.',
-    mistakes: 'The line keeps clear of the sandbank, and a wheel does not.',
-    ask: 'Which part of the robot comes nearest to the sandbank, and where?',
+    teaches: {
+      en: 'The robot is wider than its line, and it cuts curves on the inside: a line needs distance.',
+      es: 'El robot es más ancho que su línea y corta las curvas por dentro: la línea necesita distancia.',
+    },
+    mistakes: {
+      en: 'The line keeps clear of the sandbank, and a wheel does not.',
+      es: 'La línea no toca el banco de arena, pero una rueda sí.',
+    },
+    ask: {
+      en: 'Which part of the robot comes nearest to the sandbank, and where?',
+      es: '¿Qué parte del robot se acerca más al banco de arena, y dónde?',
+    },
   },
   seconds: 60,
   goals: [

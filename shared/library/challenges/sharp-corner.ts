@@ -10,13 +10,25 @@ const ANGLE = 30;
 export const sharpCorner: Recipe = {
   key: 'sharp-corner',
   topic: 3,
-  title: 'A corner too sharp',
-  sentence: 'This corner can lose the robot. Mend it with the least new ink.',
+  title: { en: 'A corner too sharp', es: 'Una esquina muy cerrada' },
+  sentence: {
+    en: 'This corner can lose the robot. Mend it with the least new ink.',
+    es: 'En esta esquina el robot se puede perder. Arréglala con la menor tinta nueva.',
+  },
   play: 'mend',
   note: {
-    teaches: 'A sharp corner looks like a junction or like the end of the line. A small change is enough.',
-    mistakes: 'The whole line is drawn anew, or the corner is moved and stays as sharp as it was.',
-    ask: 'What do the five sensors see in the corner, one after another?',
+    teaches: {
+      en: 'A sharp corner looks like a junction or like the end of the line. A small change is enough.',
+      es: 'Una esquina cerrada parece un cruce o el final de la línea. Basta un cambio pequeño.',
+    },
+    mistakes: {
+      en: 'The whole line is drawn anew, or the corner is moved and stays as sharp as it was.',
+      es: 'Se dibuja otra vez toda la línea, o se mueve la esquina y queda igual de cerrada.',
+    },
+    ask: {
+      en: 'What do the five sensors see in the corner, one after another?',
+      es: '¿Qué ven los cinco sensores en la esquina, uno tras otro?',
+    },
   },
   seconds: 60,
   goals: [

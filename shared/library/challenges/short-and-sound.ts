@@ -4,13 +4,25 @@ import { bareSheet, berth, both, design, polygon, type Recipe } from '../recipe.
 export const shortAndSound: Recipe = {
   key: 'short-and-sound',
   topic: 5,
-  title: 'Short and sound',
-  sentence: 'Round the sandbank with less than 30 cm of line.',
+  title: { en: 'Short and sound', es: 'Corto y seguro' },
+  sentence: {
+    en: 'Round the sandbank with less than 30 cm of line.',
+    es: 'Rodea el banco de arena con menos de 30 cm de línea.',
+  },
   play: 'draw',
   note: {
-    teaches: 'Two wishes pull in two directions: the shortest line is not the soundest one.',
-    mistakes: 'The curves get so tight, or come so near to the sandbank, that some robots don’t make it.',
-    ask: 'Which side is shorter, and how much line could you still give away?',
+    teaches: {
+      en: 'Two wishes pull in two directions: the shortest line is not the soundest one.',
+      es: 'Dos deseos tiran en dos sentidos: la línea más corta no es la más segura.',
+    },
+    mistakes: {
+      en: 'The curves get so tight, or come so near to the sandbank, that some robots don’t make it.',
+      es: 'Las curvas son tan cerradas, o pasan tan cerca del banco de arena, que algunos robots no lo logran.',
+    },
+    ask: {
+      en: 'Which side is shorter, and how much line could you still give away?',
+      es: '¿Qué lado es más corto, y cuánta línea podrías ahorrar aún?',
+    },
   },
   seconds: 60,
   goals: [

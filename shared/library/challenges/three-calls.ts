@@ -1,5 +1,6 @@
 import type { Formula } from '../../documents/formula.ts';
 import { ahead } from '../pen.ts';
+import { placeNamed } from '../places.ts';
 import { bareSheet, berth, both, design, type Recipe, rectangle } from '../recipe.ts';
 
 const CALLS: Formula = { kind: 'gates', gates: ['market', 'bakery'], ordered: true };
@@ -7,13 +8,25 @@ const CALLS: Formula = { kind: 'gates', gates: ['market', 'bakery'], ordered: tr
 export const threeCalls: Recipe = {
   key: 'three-calls',
   topic: 16,
-  title: 'Three calls',
-  sentence: 'Call at the fish market, then the bakery, then the lighthouse.',
+  title: { en: 'Three calls', es: 'Tres visitas' },
+  sentence: {
+    en: 'Call at the fish market, then the bakery, then the lighthouse.',
+    es: 'Pasa por el mercado de pescado, luego por la panadería y luego por el faro.',
+  },
   play: 'fill-in',
   note: {
-    teaches: 'A plan is an order of choices: every junction on the way needs one, and each is used up once.',
-    mistakes: 'One junction is forgotten, or left and right are seen from above instead of from the robot.',
-    ask: 'Put your finger on the line and drive: which hand points to the bakery at this junction?',
+    teaches: {
+      en: 'A plan is an order of choices: every junction on the way needs one, and each is used up once.',
+      es: 'Un plan es una serie de elecciones: cada cruce del camino pide una, y cada una se gasta una vez.',
+    },
+    mistakes: {
+      en: 'One junction is forgotten, or left and right are seen from above instead of from the robot.',
+      es: 'Se olvida un cruce, o izquierda y derecha se miran desde arriba y no desde el robot.',
+    },
+    ask: {
+      en: 'Put your finger on the line and drive: which hand points to the bakery at this junction?',
+      es: 'Pon el dedo en la línea y conduce: ¿qué mano señala la panadería en este cruce?',
+    },
   },
   seconds: 90,
   goals: [
@@ -30,8 +43,8 @@ export const threeCalls: Recipe = {
     sheet: {
       ...bareSheet(berth('Boathouse', 46, 158, 0), berth('Lighthouse', 46, 52, 0)),
       gates: [
-        { id: 'market', name: { en: 'Fish market' }, a: { x: 166, y: 142 }, b: { x: 166, y: 174 } },
-        { id: 'bakery', name: { en: 'Bakery' }, a: { x: 166, y: 36 }, b: { x: 166, y: 68 } },
+        { id: 'market', name: placeNamed('Fish market'), a: { x: 166, y: 142 }, b: { x: 166, y: 174 } },
+        { id: 'bakery', name: placeNamed('Bakery'), a: { x: 166, y: 36 }, b: { x: 166, y: 68 } },
       ],
       areas: [
         rectangle('loft', 'Sail loft', 238, 35, 282, 69),

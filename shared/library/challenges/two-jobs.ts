@@ -7,13 +7,25 @@ const reach = (area: string): Formula => ({ kind: 'eventually', of: { kind: 'in-
 export const twoJobs: Recipe = {
   key: 'two-jobs',
   topic: 23,
-  title: 'One drawing, two jobs',
-  sentence: 'From the boathouse to the lighthouse, and from the ferry to the bakery.',
+  title: { en: 'One drawing, two jobs', es: 'Un dibujo, dos tareas' },
+  sentence: {
+    en: 'From the boathouse to the lighthouse, and from the ferry to the bakery.',
+    es: 'Del cobertizo al faro, y del ferri a la panadería.',
+  },
   play: 'draw',
   note: {
-    teaches: 'One drawing serves two travellers: every mark has to be right for each of them who meets it.',
-    mistakes: 'A mark that helps the one is met by the other, or the two lines cross where no mark decides.',
-    ask: 'Which of your marks does the ferry’s robot meet, and from which side?',
+    teaches: {
+      en: 'One drawing serves two travellers: every mark has to be right for each of them who meets it.',
+      es: 'Un dibujo sirve a dos viajeros: cada marca tiene que valer para cada uno que la encuentra.',
+    },
+    mistakes: {
+      en: 'A mark that helps the one is met by the other, or the two lines cross where no mark decides.',
+      es: 'El otro encuentra una marca que ayuda a uno, o las dos líneas se cruzan donde ninguna marca decide.',
+    },
+    ask: {
+      en: 'Which of your marks does the ferry’s robot meet, and from which side?',
+      es: '¿Cuáles de tus marcas encuentra el robot del ferri, y por qué lado?',
+    },
   },
   seconds: 90,
   starts: ['start', 'finish'],

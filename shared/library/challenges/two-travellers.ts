@@ -4,13 +4,25 @@ import { bareSheet, berth, type Recipe, rectangle } from '../recipe.ts';
 export const twoTravellers: Recipe = {
   key: 'two-travellers',
   topic: 8,
-  title: 'Two travellers',
-  sentence: 'Two travellers meet this mark. What does each do?',
+  title: { en: 'Two travellers', es: 'Dos viajeros' },
+  sentence: {
+    en: 'Two travellers meet this mark. What does each do?',
+    es: 'Dos viajeros encuentran esta marca. ¿Qué hace cada uno?',
+  },
   play: 'predict',
   note: {
-    teaches: 'One mark has two meanings: which one holds depends on the band that is met first.',
-    mistakes: 'The mark is read from left to right, as words are, whichever way the robot comes.',
-    ask: 'Which band comes first under the sensors of this traveller?',
+    teaches: {
+      en: 'One mark has two meanings: which one holds depends on the band that is met first.',
+      es: 'Una marca tiene dos significados: cuál vale depende de la banda que se encuentra primero.',
+    },
+    mistakes: {
+      en: 'The mark is read from left to right, as words are, whichever way the robot comes.',
+      es: 'La marca se lee de izquierda a derecha, como las palabras, venga por donde venga el robot.',
+    },
+    ask: {
+      en: 'Which band comes first under the sensors of this traveller?',
+      es: '¿Qué banda llega primero bajo los sensores de este viajero?',
+    },
   },
   seconds: 60,
   goals: [],

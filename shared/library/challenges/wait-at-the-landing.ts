@@ -6,14 +6,22 @@ const WAITED = { kind: 'act-in', act: 'wait', area: 'landing' } as const;
 export const waitAtTheLanding: Recipe = {
   key: 'wait-at-the-landing',
   topic: 21,
-  title: 'Wait at the landing',
-  sentence: 'Wait at the ferry landing, then go on.',
+  title: { en: 'Wait at the landing', es: 'Espera en el embarcadero' },
+  sentence: { en: 'Wait at the ferry landing, then go on.', es: 'Espera en el embarcadero y luego sigue.' },
   play: 'fill-in',
   note: {
-    teaches:
-      'An action happens at a place. Which place that is follows from the mark, the pace and a little time.',
-    mistakes: 'The mark is put on the landing, so that the robot waits when it is past it.',
-    ask: 'Where would the robot wait if it came along on tiptoe?',
+    teaches: {
+      en: 'An action happens at a place. Which place that is follows from the mark, the pace and a little time.',
+      es: 'Una acción ocurre en un sitio. Cuál es depende de la marca, del paso y de un poco de tiempo.',
+    },
+    mistakes: {
+      en: 'The mark is put on the landing, so that the robot waits when it is past it.',
+      es: 'La marca se pone en el embarcadero, así que el robot espera cuando ya lo ha pasado.',
+    },
+    ask: {
+      en: 'Where would the robot wait if it came along on tiptoe?',
+      es: '¿Dónde esperaría el robot si viniera de puntillas?',
+    },
   },
   seconds: 60,
   goals: [

@@ -4,10 +4,10 @@ import { numbers } from './numbers.ts';
 /** The page that is opened on one tablet, and what the desk says of devices that get through or don't. */
 
 /** Above these a class would notice: a tap that is answered late, a page that is long in coming, ms. */
-const SLOW_TRIP = 150;
-const SLOW_PAGE = 4000;
+export const SLOW_TRIP = 150;
+export const SLOW_PAGE = 4000;
 
-type Verdict = {
+export type Verdict = {
   readonly tone: 'met' | 'caution' | 'stops';
   readonly title: string;
   /** The same as the desk says it. */
@@ -16,7 +16,7 @@ type Verdict = {
 };
 
 const length = (ms: number) =>
-  ms < 1000 ? `${Math.max(1, Math.round(ms))} ms` : `${(ms / 1000).toFixed(1)} s`;
+  ms < 1000 ? `${Math.max(1, Math.round(ms))} ms` : `${numbers.fixed(ms / 1000, 1)} s`;
 const ago = (ms: number) =>
   ms < 60_000 ? `${Math.max(1, Math.round(ms / 1000))} s ago` : `${Math.round(ms / 60_000)} min ago`;
 

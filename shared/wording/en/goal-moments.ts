@@ -1,10 +1,10 @@
-import {
-  type Lasting,
-  type Moment,
-  type MomentPredicate,
-  type Predicate,
-  type TimeOperator,
-  type Window,
+import type {
+  Lasting,
+  Moment,
+  MomentPredicate,
+  Predicate,
+  TimeOperator,
+  Window,
 } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import { alone } from '../formula-parts.ts';

@@ -5,7 +5,6 @@ import { desk } from './desk.ts';
 import { device } from './device.ts';
 import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
-import { fresh } from './fresh.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { learning } from './learning.ts';
@@ -26,7 +25,6 @@ export const en = {
   emblems,
   numbers,
   findings,
-  fresh,
   goals,
   judging,
   learning,

@@ -4,6 +4,7 @@ import type {
   DesignRefusalCode,
   DocumentPath,
 } from '../../documents/refusal.ts';
+import { numbers } from './numbers.ts';
 
 type Sentences = {
   readonly [C in DesignRefusalCode]: (refusal: Extract<DesignRefusal, { code: C }>) => string;
@@ -25,7 +26,7 @@ const REFUSALS: Sentences = {
   'too-many-meetings': (r) => `Lines cross or touch in more than ${r.allowed} places. Take some lines away.`,
 };
 
-const metres = (mm: number) => (mm / 1000).toFixed(1);
+const metres = (mm: number) => numbers.fixed(mm / 1000, 1);
 
 const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>, string>> = {
   'finish-missing': 'A goal or a start needs a finish berth, and the sheet has none.',

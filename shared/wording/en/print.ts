@@ -45,7 +45,7 @@ const QUESTION_TITLES = {
 } as const;
 
 const questions = {
-  title: (kind: keyof typeof QUESTION_TITLES) => QUESTION_TITLES[kind],
+  title: (kind: keyof typeof QUESTION_TITLES): string => QUESTION_TITLES[kind],
   how: {
     predict: 'The picture is smaller than the sheet. Decide together, then write.',
     'two-travellers':
@@ -138,7 +138,7 @@ const page = {
   kind: (kind: PrintKind) => KINDS[kind],
   note: (kind: PrintKind) => KIND_NOTES[kind],
   paper: 'Paper',
-  paperName: (paper: PaperName) => paper,
+  paperName: (paper: PaperName): string => paper,
   challenge: 'Challenge',
   playing: (title: string) => `${title} (being played)`,
   team: 'Team',
@@ -166,7 +166,7 @@ const page = {
   colours:
     'Printer and marker colours differ. Print the test strip first and drive over it; where robots don’t read it, print empty marks and paint them.',
   toStrip: 'Test strip first',
-} as const;
+};
 
 /** What stands on printed pages, and what the pages say about printing. */
 export const print = {

@@ -1,18 +1,8 @@
 import type { Moment, Rota, RotaRefusal, Watched } from '../../prep/rota.ts';
+import { clock, lasting } from '../clock.ts';
 import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
-
-const HOUR = 60;
-const two = (n: number): string => String(n).padStart(2, '0');
-const clock = (minutes: number): string => `${two(Math.floor(minutes / HOUR))}:${two(minutes % HOUR)}`;
-
-function lasting(minutes: number): string {
-  const hours = Math.floor(minutes / HOUR);
-  const rest = minutes % HOUR;
-  if (hours === 0) return `${rest} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
-}
 
 const hours = ({ from, to }: Pick<Watched, 'from' | 'to'>): string => `${clock(from)} to ${clock(to)}`;
 

@@ -2,7 +2,7 @@ import { numbers } from './numbers.ts';
 
 /** What teams read on their tablet. Children from seven on: short sentences, plain words. */
 
-type Tool = 'straight' | 'curve' | 'freehand' | 'mark' | 'bands' | 'move' | 'rub';
+export type Tool = 'straight' | 'curve' | 'freehand' | 'mark' | 'bands' | 'move' | 'rub';
 
 const TOOLS: Readonly<Record<Tool, string>> = {
   straight: 'Straight',
@@ -29,7 +29,7 @@ const HOW_WITH_MARKS: Readonly<Partial<Record<Tool, string>>> = {
   rub: 'Tap the mark that should go.',
 };
 
-type EditRefusalCode =
+export type EditRefusalCode =
   | 'only-marks'
   | 'given'
   | 'no-marks-left'
@@ -187,7 +187,7 @@ const trying = {
   speed: 'Speed',
   times: (speed: number) => `${speed}×`,
   at: 'Time in the run',
-  seconds: (t: number, of: number) => `${t.toFixed(1)} of ${of.toFixed(1)} s`,
+  seconds: (t: number, of: number) => `${numbers.fixed(t, 1)} of ${numbers.fixed(of, 1)} s`,
   pace: 'Pace',
   ending: 'At the end',
   now: 'The robot',

@@ -1,4 +1,4 @@
-import type { Units } from '../units.ts';
+import type { Units } from '../../documents/values.ts';
 
 const UNIT_NAMES: Readonly<Record<Units, string>> = { cm: 'Centímetros', in: 'Pulgadas' };
 

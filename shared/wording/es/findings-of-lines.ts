@@ -22,11 +22,7 @@ export const LINES = {
   'R-line-width': (v) =>
     v.variant === 'thin'
       ? said('Línea muy fina', measured(v), `El robot lee mal las marcas en ella: hazla de ${least(v)}.`)
-      : said(
-          'Línea muy gruesa',
-          measured(v),
-          `El robot puede creer que es un cruce: hazla de ${most(v)}.`,
-        ),
+      : said('Línea muy gruesa', measured(v), `El robot puede creer que es un cruce: hazla de ${most(v)}.`),
   'R-corner': (v) => said('Esquina cerrada', turned(v), CORNER[v.severity](v)),
   'R-curve-radius': (v) =>
     said(

@@ -15,7 +15,11 @@ const OVER_GAP: Readonly<Record<Finding['severity'], string>> = {
 export const ON_SHEET = {
   'R-margin': (v) =>
     v.measured < 0
-      ? said('Fuera del papel', length(-v.measured), `La línea sale del papel: deja ${least(v)} hasta el borde.`)
+      ? said(
+          'Fuera del papel',
+          length(-v.measured),
+          `La línea sale del papel: deja ${least(v)} hasta el borde.`,
+        )
       : said(
           'Cerca del borde',
           measured(v),

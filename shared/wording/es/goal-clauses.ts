@@ -82,7 +82,8 @@ const CLAUSES: PerKind<string> = {
     wish.count === 0 ? 'no dar nunca media vuelta' : `dar media vuelta ${times(wish.count)}`,
   'read-marks': (wish) =>
     wish.count === 0 ? 'leer las marcas que quieras' : `leer al menos ${differentMarks(wish.count)}`,
-  'act-in': (wish, sheet) => `${wish.act === 'wait' ? 'esperar' : 'llamar'} en ${places.area(sheet, wish.area)}`,
+  'act-in': (wish, sheet) =>
+    `${wish.act === 'wait' ? 'esperar' : 'llamar'} en ${places.area(sheet, wish.area)}`,
   way: (wish) => `recorrer ${HOW[wish.how]} ${numbers.length(wish.length)}`,
   'mark-limit': (wish) => (wish.most === 0 ? 'no usar marcas' : `usar como mucho ${marks(wish.most)}`),
   'ink-limit': (wish) => `dibujar como mucho ${numbers.length(wish.most)} de línea`,
@@ -101,7 +102,8 @@ const OPPOSITES: ForSome<string> = {
   'keep-out': (_, sheet) => `tocar ${places.keepOut(sheet)}`,
   'stay-on-paper': () => 'salir del papel',
   'turn-back': (wish) => (wish.count === 0 ? 'dar media vuelta al menos una vez' : undefined),
-  'read-marks': (wish) => (wish.count === 0 ? undefined : `leer como mucho ${differentMarks(wish.count - 1)}`),
+  'read-marks': (wish) =>
+    wish.count === 0 ? undefined : `leer como mucho ${differentMarks(wish.count - 1)}`,
   way: (wish) => `recorrer ${wish.how === 'at-least' ? 'menos' : 'más'} de ${numbers.length(wish.length)}`,
   'mark-limit': (wish) => `usar al menos ${marks(wish.most + 1)}`,
   'ink-limit': (wish) => `dibujar más de ${numbers.length(wish.most)} de línea`,

@@ -17,7 +17,8 @@ const REFUSALS: Sentences = {
   'mark-past-end': () => 'Una marca está más allá del final de su línea. Vuelve a ponerla en la línea.',
   'id-already-given': () =>
     'Una línea o marca dibujada se llama igual que una de la hoja. Dibújala otra vez.',
-  'unknown-ink': (r) => `Una marca tiene una banda de tinta ${r.ink}, y este kit no la tiene. Elige otra tinta.`,
+  'unknown-ink': (r) =>
+    `Una marca tiene una banda de tinta ${r.ink}, y este kit no la tiene. Elige otra tinta.`,
   'too-many-pieces': (r) =>
     `El dibujo tiene ${r.measured} rectas y curvas, y caben ${r.allowed} como mucho. Quita algunas líneas.`,
   'too-many-marks': (r) => `Hay ${r.measured} marcas, y se permiten ${r.allowed} como mucho. Quita algunas.`,

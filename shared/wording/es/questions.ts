@@ -8,8 +8,7 @@ import { numbers } from './numbers.ts';
 type QuestionOf<K extends Question['kind']> = Extract<Question, { kind: K }>;
 type PerQuestion = { readonly [K in Question['kind']]: (question: QuestionOf<K>, sheet: Sheet) => string };
 
-const robotFrom = (sheet: Sheet, { start }: Question): string =>
-  `el robot ${of(places.berth(sheet, start))}`;
+const robotFrom = (sheet: Sheet, { start }: Question): string => `el robot ${of(places.berth(sheet, start))}`;
 
 const placeOf = (sheet: Sheet, place: QuestionOf<'how-many'>['place']): string =>
   place.kind === 'berth' ? places.berth(sheet, place.berth) : places.area(sheet, place.area);

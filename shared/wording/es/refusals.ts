@@ -31,7 +31,8 @@ const kilobytes = (bytes: number) => Math.ceil(bytes / 1000);
 export const refusals: Sentences = {
   'not-for-this-seat': () => 'Esta página no puede hacer eso. Pregunta en la mesa de tu profe.',
   'not-now': ({ phase }) => `Ahora no: ${PHASE[phase]}. Cambia antes el paso de la clase.`,
-  'room-full': ({ most }) => `Esta sala está llena: ya hay ${most} equipos. Comparte tableta con otro equipo.`,
+  'room-full': ({ most }) =>
+    `Esta sala está llena: ya hay ${most} equipos. Comparte tableta con otro equipo.`,
   'unknown-team': () => 'Este equipo no está en esta sala. Carga la página otra vez.',
   'team-removed': () => 'Este equipo está fuera de la sala. En la mesa se puede volver a meter.',
   'emblem-taken': () => 'Otro equipo ya tiene este emblema. Elige otro.',
@@ -44,6 +45,8 @@ export const refusals: Sentences = {
   'not-building': () => 'Ahora nadie dibuja. Espera a que empiece el tiempo.',
   'already-so': () => 'Ya está así. No ha cambiado nada.',
   'not-judged': () => 'Este dibujo aún se está mirando. Prueba otra vez dentro de un momento.',
+  'not-on-the-wall': () =>
+    'Este equipo prefiere no salir en la pared. Hay que hablarlo con el equipo o elegir otro dibujo.',
   'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,
   'bad-form': ({ path, problem }) =>
     `Algo de lo enviado no está bien${path ? ` (en ${path}: ${problem})` : ` (${problem})`}. No ha cambiado nada; carga la página otra vez y prueba de nuevo.`,
@@ -55,8 +58,11 @@ export const refusals: Sentences = {
     'Esta página no tiene sitio aquí. Escribe la palabra de la sala o abre otra vez el enlace de la mesa.',
   'other-site': () =>
     'Esto llegó desde una página de otro sitio, así que no se ha hecho nada. Usa las páginas de este servidor.',
-  'seat-freed': () => 'Esta tableta descansa. Pregunta en la mesa de tu profe con qué tableta sigue tu equipo.',
+  'seat-freed': () =>
+    'Esta tableta descansa. Pregunta en la mesa de tu profe con qué tableta sigue tu equipo.',
   'unknown-room': () => 'Ninguna sala tiene esta palabra. Mira la pizarra y escríbela otra vez.',
+  'no-room-named': () =>
+    'Aquí tienen sala varias clases. Abre la pizarra desde tu mesa o di qué sala muestra.',
   'unknown-document': () => 'Eso no está aquí, o no es para esta página. Carga la página otra vez.',
   'unknown-page': () => 'Esa página no existe. Mira bien la dirección.',
   'cannot-print': ({ why }) => CANNOT_PRINT[why],

@@ -46,7 +46,7 @@ describe('readyChallenges', () => {
       const { sentence, note } = one.challenge;
       const { teaches, mistakes, ask } = note!;
       expect(ask.en).toMatch(/\?$/);
-      for (const text of [one.title, sentence.en, teaches.en, mistakes.en, ask.en]) {
+      for (const text of [one.title.en, sentence.en, teaches.en, mistakes.en, ask.en]) {
         expect(text.length).toBeGreaterThan(0);
         expect(text).not.toMatch(banned);
       }

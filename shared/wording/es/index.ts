@@ -1,0 +1,62 @@
+import { actions } from './actions.ts';
+import { board } from './board.ts';
+import { check } from './check.ts';
+import { desk } from './desk.ts';
+import { device } from './device.ts';
+import { emblems } from './emblems.ts';
+import { findings } from './findings.ts';
+import { goals } from './goals.ts';
+import { judging } from './judging.ts';
+import { library } from './library.ts';
+import { numbers } from './numbers.ts';
+import { outlook } from './outlook.ts';
+import { par } from './par.ts';
+import { points } from './points.ts';
+import { print } from './print.ts';
+import { questions } from './questions.ts';
+import { refusals } from './refusals.ts';
+import { replay } from './replay.ts';
+import { rota } from './rota.ts';
+import { safety } from './safety.ts';
+import { tablet } from './tablet.ts';
+
+/**
+ * Spanish. To children it says "tú", in short sentences; to teachers it uses infinitives and speaks of
+ * nobody. One word for one thing:
+ *
+ * | English | español | | English | español |
+ * | --- | --- | --- | --- | --- |
+ * | room, room word | sala, palabra de la sala | | line, loose end, gap | línea, cabo suelto, hueco |
+ * | desk, board, tablet | mesa, pizarra, tableta | | corner, curve, junction | esquina, curva, cruce |
+ * | team, emblem | equipo, emblema | | mark, band, ink | marca, banda, tinta |
+ * | challenge, goal | reto, objetivo | | way (of a run) | camino |
+ * | sheet, drawing | hoja, dibujo | | pace: tiptoe, steady | paso: de puntillas, normal |
+ * | entry, hand in | entrega, entregar | | pace: brisk, fast | paso: ligero, rápido |
+ * | berth, harbour wall | amarre, malecón | | stretch | tramo |
+ * | gate, keep-out | puerta, zona prohibida | | chance, left to luck | azar, al azar |
+ * | chart | tabla (de marcas) | | margin: to spare, missing | de sobra, falta |
+ * | draw, fill in | dibujar, completar | | predict, mend | predecir, arreglar |
+ */
+export const es = {
+  emblems,
+  numbers,
+  findings,
+  goals,
+  judging,
+  library,
+  actions,
+  par,
+  outlook,
+  points,
+  print,
+  questions,
+  refusals,
+  replay,
+  rota,
+  safety,
+  check,
+  device,
+  desk,
+  board,
+  tablet,
+};
