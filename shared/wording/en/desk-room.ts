@@ -16,7 +16,7 @@ export const undo = {
 export const late = {
   waiting: (n: number) =>
     n === 1 ? 'One entry came late and does not count yet' : `${n} entries came late and do not count yet`,
-  takeAll: (n: number) => (n === 1 ? 'Count it' : 'Count them'),
+  takeAll: (n: number): string => (n === 1 ? 'Count it' : 'Count them'),
   take: 'Count it',
   leave: 'Don’t count it',
   counts: 'late, counts',

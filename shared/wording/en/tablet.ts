@@ -229,7 +229,7 @@ const handing = {
   entry: (n: number) => `Drawing ${n}`,
   points: (n: number) => numbers.counted(n, 'point', 'points'),
   best1: 'your best',
-  late1: (taken: boolean) => (taken ? 'late, counts' : 'late, does not count yet'),
+  late1: (taken: boolean): string => (taken ? 'late, counts' : 'late, does not count yet'),
   done: 'Challenge done',
   notDone: 'Not done yet',
   takeUp: 'Go on from this one',

@@ -8,6 +8,27 @@ export const undo = {
   back: 'Deshacer',
   removed: (team: string) => `${team} está fuera de la sala.`,
   freed: (team: string) => `La tableta de ${team} descansa.`,
+  lateTaken: (n: number) =>
+    n === 1
+      ? 'La entrega tardía cuenta.'
+      : `${counted(n, 'entrega tardía cuenta', 'entregas tardías cuentan')}.`,
+  lateLeft: (n: number) =>
+    n === 1
+      ? 'La entrega tardía no cuenta.'
+      : `${counted(n, 'entrega tardía no cuenta', 'entregas tardías no cuentan')}.`,
+};
+
+/** What was handed in after the time. */
+export const late = {
+  waiting: (n: number) =>
+    n === 1
+      ? 'Una entrega llegó tarde y aún no cuenta'
+      : counted(n, 'entrega llegó tarde y aún no cuenta', 'entregas llegaron tarde y aún no cuentan'),
+  takeAll: (n: number): string => (n === 1 ? 'Contarla' : 'Contarlas'),
+  take: 'Contarla',
+  leave: 'No contarla',
+  counts: 'tarde, cuenta',
+  notYet: 'tarde, no cuenta',
 };
 
 export const pausing = {

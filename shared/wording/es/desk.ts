@@ -1,7 +1,7 @@
 import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
 import type { Step } from '../en/desk.ts';
-import { keeping, links, pausing, seats, undo } from './desk-room.ts';
+import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
 import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
@@ -116,6 +116,7 @@ const building = {
   show: 'Ir a mostrar',
   doing: (doing: Doing) => DOINGS[doing],
   nothingYet: 'nada dibujado aún',
+  nothingAnswered: 'Aún no hay respuestas.',
   entry: (number: number) => `entrega ${number}`,
   points: (n: number) => `${n} p`,
   mayNeed: 'Quizá necesitan ayuda',
@@ -136,7 +137,6 @@ const team = {
   entries: 'Entregas',
   noEntries: 'Aún no ha entregado nada.',
   entry: (number: number) => `Entrega ${number}`,
-  late: 'tarde',
   judging: 'se está mirando',
   unjudged: 'no se pudo mirar',
   judgeAgain: 'Mirarla otra vez',
@@ -268,6 +268,7 @@ export const desk = {
   board,
   status,
   keys,
+  late,
   pausing,
   seats,
   undo,

@@ -5,10 +5,12 @@ const UNIT_NAMES: Readonly<Record<Units, string>> = { cm: 'Centímetros', in: 'P
 /** What is set for a device and not for a room. */
 export const device = {
   title: 'Este aparato',
-  open: 'Idioma y medidas',
+  open: 'Idioma, medidas y letra',
   note: 'Solo para este aparato. Puedes cambiarlo cuando quieras.',
   close: 'Cerrar',
   language: 'Idioma',
   units: 'Medidas',
   unit: (units: Units): string => UNIT_NAMES[units],
+  text: 'Tamaño de la letra',
+  textSize: (percent: number): string => `${percent} %`,
 };

@@ -7,6 +7,7 @@ import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
+import { learning } from './learning.ts';
 import { library } from './library.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
@@ -43,6 +44,7 @@ export const es = {
   findings,
   goals,
   judging,
+  learning,
   library,
   actions,
   par,

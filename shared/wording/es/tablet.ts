@@ -134,6 +134,10 @@ const building = {
   oneOf: (n: number, of: number) => `${n} de ${of}`,
   close: 'Cerrar',
   mend: 'Arreglarlo',
+  lookClosely: 'Mira bien aquí',
+  mendAfter: (tries: number) =>
+    `Después de ${numbers.some(tries, 'f', 'prueba tuya', 'pruebas tuyas')} se puede arreglar por ti.`,
+  afterTry: 'Pruébalo antes. Luego esta página dice lo que ve.',
   tryIt: 'Probar',
   handIn: 'Entregar',
   goals: 'Objetivos',
@@ -145,6 +149,7 @@ const building = {
   timeOverNote: 'Aún puedes entregar tarde',
   lookHere: 'Mira la pizarra',
   lookHereNote: 'Tu dibujo espera aquí.',
+  tooLarge: 'Este dibujo es demasiado grande para guardarlo o entregarlo. Quita algo.',
   away: 'Sin conexión. Sigue dibujando, no se pierde nada.',
 };
 
@@ -187,7 +192,7 @@ const handing = {
   mustAll: 'El reto cuenta como hecho si se cumplen todos.',
   asItIs: 'Así está ahora:',
   best: 'Puedes entregar otra vez. Cuenta lo mejor.',
-  late: 'El tiempo ha acabado, así que esta entrega cuenta como tarde.',
+  late: 'El tiempo ha acabado, así que esta entrega llega tarde. Cuenta si lo dice tu profe.',
   yes: 'Entregar',
   no: 'Aún no',
   empty: 'Aún no hay nada en la hoja.',
@@ -201,7 +206,7 @@ const handing = {
   entry: (n: number) => `Dibujo ${n}`,
   points,
   best1: 'el mejor',
-  lateWord: 'tarde',
+  late1: (taken: boolean): string => (taken ? 'tarde, cuenta' : 'tarde, aún no cuenta'),
   done: 'Reto hecho',
   notDone: 'Aún no está hecho',
   takeUp: 'Seguir con este',
