@@ -51,7 +51,7 @@ const NOT_DONE: Readonly<Record<EditRefusalCode, (most: number) => string>> = {
   'not-there': () => 'That is not there any more.',
 };
 
-type CaughtWhy = 'end' | 'berth' | 'line' | 'tangent' | 'angle' | 'parallel' | 'grid' | 'free';
+export type CaughtWhy = 'end' | 'berth' | 'line' | 'tangent' | 'angle' | 'parallel' | 'grid' | 'free';
 
 const CAUGHT: Readonly<Record<Exclude<CaughtWhy, 'berth' | 'angle'>, string | null>> = {
   end: 'on the end of a line',

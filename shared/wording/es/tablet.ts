@@ -1,4 +1,4 @@
-import type { EditRefusalCode, Tool } from '../en/tablet.ts';
+import type { CaughtWhy, EditRefusalCode, Tool } from '../en/tablet.ts';
 import { numbers } from './numbers.ts';
 
 /** What teams read on their tablet. Children from seven on: short sentences, plain words. */
@@ -8,6 +8,7 @@ const TOOLS: Readonly<Record<Tool, string>> = {
   curve: 'Curva',
   freehand: 'A mano',
   mark: 'Marca',
+  bands: 'Bandas',
   move: 'Mover',
   rub: 'Borrar',
 };
@@ -16,8 +17,9 @@ const HOW: Readonly<Record<Tool, string>> = {
   straight: 'Toca donde empieza la línea y luego donde acaba.',
   curve: 'Toma una línea por el medio y tira de ella. También puedes tirar de una esquina.',
   freehand: 'Dibuja en el papel. La línea se arregla cuando levantas el dedo.',
-  mark: 'Elige una marca y toca la línea. Deslízala; tócala otra vez para girarla.',
-  move: 'Tira de un extremo, de una esquina, de una marca o de toda la línea.',
+  mark: 'Elige una marca y toca la línea. Deslízala; tócala para girarla.',
+  bands: 'Elige una tinta y pásala por una línea.',
+  move: 'Tira de un extremo, una esquina, una marca o una línea. Pasa el dedo por el papel para elegir varias.',
   rub: 'Toca o frota lo que quieras quitar.',
 };
 
@@ -33,13 +35,18 @@ const NOT_DONE: Readonly<Record<EditRefusalCode, (most: number) => string>> = {
     `Aquí solo puedes usar ${numbers.counted(most, 'marca', 'marcas')}. Borra o desliza una antes.`,
   'too-short': () => 'Así no quedaría línea. Prueba una más larga.',
   'line-too-short-for-mark': () => 'Esta línea es muy corta para esa marca.',
+  'too-many-bands': () => 'Son muchas bandas para una marca. Deja blanco entre dos marcas.',
   'drawing-full': () => 'La hoja está llena. Borra algo antes.',
   'not-there': () => 'Eso ya no está.',
 };
 
-const CAUGHT: Readonly<Record<'end' | 'line', string>> = {
+const CAUGHT: Readonly<Record<Exclude<CaughtWhy, 'berth' | 'angle'>, string | null>> = {
   end: 'en el extremo de una línea',
   line: 'en una línea',
+  tangent: 'recta desde la línea',
+  parallel: 'al lado de esa línea',
+  grid: 'en la cuadrícula',
+  free: null,
 };
 
 const joining = {
@@ -113,16 +120,23 @@ const building = {
   rubPiece: 'Trozo',
   rubLine: 'Línea entera',
   rubWhat: 'Borrar un trozo o una línea entera',
+  unknownWord: 'no está en la tabla',
+  inks: 'Tintas',
+  noBand: 'Sin banda',
+  turn: 'Rotar',
+  mirror: 'Espejo',
+  copy: 'Copiar',
+  free: 'Libre',
+  freeHow: 'Nada se pega mientras lo mantienes. Tócalo para dejarlo así.',
   larger: 'Más grande',
   smaller: 'Más pequeño',
   wholeSheet: 'Hoja entera',
   fingersDraw: 'Dibujar otra vez con el dedo',
   sheet: (name: string) => `La hoja: ${name}`,
   notDone: (code: EditRefusalCode, most: number): string => NOT_DONE[code](most),
-  caught: (why: 'end' | 'line' | 'berth' | 'angle' | 'grid' | 'free', berth: string, degrees: number) => {
-    if (why === 'end' || why === 'line') return CAUGHT[why];
+  caught: (why: CaughtWhy, berth: string, degrees: number): string | null => {
     if (why === 'berth') return `en el amarre ${berth}`;
-    if (why !== 'angle') return null;
+    if (why !== 'angle') return CAUGHT[why];
     return degrees === 45 ? 'inclinada 45°' : degrees === 90 ? 'vertical' : 'horizontal';
   },
   bent: (how: 'straight' | 'quarter' | 'half'): string =>
