@@ -9,7 +9,7 @@ import type { ServerConfig } from './server.ts';
 export const DEFAULT_PORT = 4310;
 const NOT_WRITABLE = ['EACCES', 'EPERM', 'EROFS', 'SQLITE_CANTOPEN', 'SQLITE_READONLY'];
 const LOG_LEVELS = ['silent', 'error', 'warn', 'info'] as const;
-const OWNER_KEY = /^[A-Za-z0-9_-]{16,64}$/;
+const SECRET = /^[A-Za-z0-9_-]{16,64}$/;
 const DATABASE_URL = /^postgres(ql)?:\/\/\S+$/;
 const PUBLIC_URL = /^https?:\/\/[^\s/]+\/?$/;
 
@@ -72,8 +72,11 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
   if (env.LOG_LEVEL && !logLevel) {
     return wrong(`LOG_LEVEL must be one of ${LOG_LEVELS.join(', ')}, not "${env.LOG_LEVEL}".`);
   }
-  if (env.OWNER_KEY && !OWNER_KEY.test(env.OWNER_KEY)) {
+  if (env.OWNER_KEY && !SECRET.test(env.OWNER_KEY)) {
     return wrong('OWNER_KEY must be 16 to 64 letters, digits, dashes or underscores.');
+  }
+  if (env.METRICS_KEY && !SECRET.test(env.METRICS_KEY)) {
+    return wrong('METRICS_KEY must be 16 to 64 letters, digits, dashes or underscores.');
   }
   if (env.PUBLIC_URL && !PUBLIC_URL.test(env.PUBLIC_URL)) {
     return wrong('PUBLIC_URL must look like http://192.168.1.20:4310 (no path behind the port).');
@@ -107,6 +110,7 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
     ...(env.DATABASE_URL && { databaseUrl: env.DATABASE_URL }),
     ...(env.HOST && { host: env.HOST }),
     ...(env.OWNER_KEY && { ownerKey: env.OWNER_KEY }),
+    ...(env.METRICS_KEY && { metricsKey: env.METRICS_KEY }),
     ...(env.PUBLIC_URL && { publicUrl: env.PUBLIC_URL }),
     ...(days !== undefined && { roomDays: days === 0 ? null : days }),
     ...(logLevel && { logLevel }),

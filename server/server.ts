@@ -23,6 +23,7 @@ import { Links } from './seats/links.ts';
 import { ownerKeyIn } from './seats/owner-key.ts';
 import { type RateLimits, Rates } from './seats/rates.ts';
 import { sameSecret } from './seats/tokens.ts';
+import type { SilenceLimits } from './sockets/silence.ts';
 import { startSockets } from './sockets/sockets.ts';
 
 export interface ServerConfig {
@@ -49,7 +50,10 @@ export interface ServerConfig {
   readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
   /** How long open work may take at the end, ms, once for answers and once for judging. */
   readonly endWithinMs?: number;
-  /** For tests: another store, judge, clock, library or rates. */
+  /** What a collector of figures says, where the address that it asks from proves nothing. */
+  readonly metricsKey?: string;
+  /** For tests: another store, judge, clock, library, rates or patience with connections. */
+  readonly silence?: SilenceLimits;
   readonly log?: EventLog;
   readonly neighbours?: Neighbours;
   readonly patienceMs?: number;
@@ -90,6 +94,9 @@ const END_WITHIN_MS = 5000;
 /** Longer than the minute that balancers usually keep an idle connection, so that they close it first. */
 const KEEP_ALIVE_MS = 65_000;
 
+/** A request that does not come to its point is not waited for. */
+const HEADERS_WITHIN_MS = 15_000;
+
 /** How long a room is kept that nobody uses. */
 const ROOM_DAYS = 90;
 
@@ -121,6 +128,8 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   if (recovery) logger.error(recovery, 'the data file was damaged');
   const ownerKey = config.ownerKey ?? ownerKeyIn(config.dataDir);
   const isOwner = (key: string | undefined) => key !== undefined && sameSecret(key, ownerKey);
+  const { metricsKey } = config;
+  const isCollector = (key: string) => metricsKey !== undefined && sameSecret(key, metricsKey);
   const judging = config.judging ?? defaultJudging();
   const rates = config.rates ?? new Rates();
   const challenge = config.challenge ?? readyChallenge;
@@ -142,10 +151,13 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const { pages } = config;
   const { balancers = 0 } = config;
   const common = { rooms, rates, addressOf: addressBehind(balancers), accesses, now, meter, trouble };
-  const app = makeApp({ ...common, balancers, isOwner, erasing, pages, addresses, ending });
-  const options = { keepAliveTimeout: KEEP_ALIVE_MS };
+  // Behind a plain balancer everybody seems to ask on the machine itself.
+  const trustsHere = neighbours.alone && metricsKey === undefined;
+  const figuresFor = { isOwner, isCollector, trustsHere };
+  const app = makeApp({ ...common, balancers, figuresFor, erasing, pages, addresses, ending });
+  const options = { keepAliveTimeout: KEEP_ALIVE_MS, headersTimeout: HEADERS_WITHIN_MS };
   const http = tls ? createSecureServer({ ...options, ...tls }, app) : createServer(options, app);
-  const sockets = startSockets({ http, ...common });
+  const sockets = startSockets({ http, silence: config.silence, ...common });
   rooms.tell(sockets.outlet);
   const end = async () => {
     logger.info('ending');

@@ -54,7 +54,9 @@ export function gettingIn(parts: HttpParts): Router {
     response.type('application/octet-stream').set('Cache-Control', 'no-store').send(load);
   });
 
-  router.post(ROUTES.check, (request, response) => {
+  router.post(ROUTES.check, async (request, response) => {
+    if (!(await parts.rates.allows('check', parts.addressOf(request))))
+      return refuse(response, { code: 'too-fast' });
     const form = checkForm(CheckForm, request.body);
     if (!form.ok) return refuse(response, form.refusal);
     book.checked(form.value);

@@ -5,12 +5,21 @@ import { carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 const UNAVAILABLE = 503;
+/** RFC 6750, section 2.1. */
+const BEARER = /^Bearer ([A-Za-z0-9._~+/-]{1,128}=*)$/i;
 
 /** Asked on the machine itself, and not passed on by a balancer that runs there. */
 const isFromHere = (request: Request): boolean =>
   isLoopback(request.socket.remoteAddress) &&
   request.headers.forwarded === undefined &&
   request.headers['x-forwarded-for'] === undefined;
+
+function mayReadFigures(request: Request, { figuresFor }: HttpParts): boolean {
+  const { isOwner, isCollector, trustsHere } = figuresFor;
+  const key = BEARER.exec(request.get('authorization') ?? '')?.[1];
+  if (key !== undefined) return isCollector(key);
+  return (trustsHere && isFromHere(request)) || isOwner(carried(request).ownerKey);
+}
 
 /** Why this server must not get new visitors; null where it may. */
 async function unready({ ending, rooms }: HttpParts): Promise<string | null> {
@@ -21,7 +30,7 @@ async function unready({ ending, rooms }: HttpParts): Promise<string | null> {
 /** What a balancer, a supervisor and those who run the server ask. */
 export function operating(parts: HttpParts): Router {
   const router = Router();
-  const { meter, isOwner } = parts;
+  const { meter } = parts;
 
   router.get(ROUTES.health, (_, response) => void response.type('text').send('ok\n'));
 
@@ -35,8 +44,7 @@ export function operating(parts: HttpParts): Router {
   });
 
   router.get(ROUTES.metrics, async (request, response) => {
-    if (!isFromHere(request) && !isOwner(carried(request).ownerKey))
-      return refuse(response, { code: 'no-seat' });
+    if (!mayReadFigures(request, parts)) return refuse(response, { code: 'no-seat' });
     const text = await meter.text();
     response.set('Content-Type', meter.contentType).set('Cache-Control', 'no-store').end(text);
   });

@@ -10,13 +10,22 @@ import { type Carried, COOKIES, carriedBy } from '../seats/cookies.ts';
 import type { Guess, RateLimits } from '../seats/rates.ts';
 import { roomFollowed, roomNamed } from '../seats/room-named.ts';
 
+/** Who may read the figures of this server. */
+export interface FiguresFor {
+  readonly isOwner: (key: string | undefined) => boolean;
+  /** Whoever says the key of collectors. */
+  readonly isCollector: (key: string) => boolean;
+  /** Whether a request from this machine is enough. */
+  readonly trustsHere: boolean;
+}
+
 export interface HttpParts {
   readonly rooms: Rooms;
   readonly rates: RateLimits;
   readonly addressOf: AddressOf;
   /** Balancers of ours in front, whose word counts. */
   readonly balancers: number;
-  readonly isOwner: (key: string | undefined) => boolean;
+  readonly figuresFor: FiguresFor;
   readonly accesses: Accesses;
   readonly erasing: Erasing;
   /** The folder of the built pages; null where this server has none. */

@@ -13,6 +13,11 @@ const RATES = {
   hello: { points: LIMITS.commandsPerSecond, duration: 1 },
   /** Boards, and pages without a seat, of all classes behind one address. */
   helloUnknown: { points: 100, duration: 1 },
+  /**
+   * Pages whose cookie opens no seat: tablets that have not joined, each every 3 s, of all classes behind
+   * one address. Right ones are not counted, so that a school may come back at once.
+   */
+  wrongSeat: { points: 1500, duration: 10 },
   /** The judge is shared by all. */
   handIn: { points: LIMITS.handInsPerMinute, duration: 60 },
   /** Five typos for each of thirty tablets; then nobody behind this address gets in by a word for a while. */
@@ -21,6 +26,8 @@ const RATES = {
   wrongCode: { points: 10, duration: 60 },
   makeLink: { points: 30, duration: 60 },
   wrongKey: { points: 20, duration: 60 },
+  /** Thirty tablets, each four times a minute. */
+  check: { points: 120, duration: 60 },
   openRoom: { points: 30, duration: 60 },
   /** A page of paper is work; a desk that leafs through a preview asks for many. */
   print: { points: 90, duration: 60 },

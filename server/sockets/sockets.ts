@@ -7,10 +7,12 @@ import type { Ending } from '../../shared/wire/protocol.ts';
 import type { Outlet } from '../rooms/outlet.ts';
 import { isSameSite } from '../seats/origin.ts';
 import { settledWithin } from '../settled.ts';
+import { SILENCE, type SilenceLimits, Silent } from './silence.ts';
 import { Talk, type TalkParts } from './talk.ts';
 
 export interface SocketsParts extends TalkParts {
   readonly http: HttpServer | HttpsServer;
+  readonly silence?: SilenceLimits | undefined;
 }
 
 export interface Sockets {
@@ -34,6 +36,7 @@ async function gone(io: Server): Promise<void> {
 
 /** Puts the protocol of `shared/wire` on an HTTP server. */
 export function startSockets(parts: SocketsParts): Sockets {
+  const silent = new Silent(parts.silence ?? SILENCE);
   const io = new Server(parts.http, {
     transports: ['websocket'],
     maxHttpBufferSize: HARD_LIMIT_BYTES,
@@ -41,7 +44,8 @@ export function startSockets(parts: SocketsParts): Sockets {
     // Tablets sleep without a word: without an answer for so long they count as away.
     pingInterval: 10_000,
     pingTimeout: 8_000,
-    allowRequest: (request, decide) => decide(null, isSameSite(request)),
+    allowRequest: (request, decide) =>
+      decide(null, isSameSite(request) && silent.enter(request.socket, parts.addressOf(request))),
   });
   const connections = new Set<TcpSocket>();
   parts.http.on('connection', (connection: TcpSocket) => {
@@ -49,7 +53,10 @@ export function startSockets(parts: SocketsParts): Sockets {
     connection.on('close', () => connections.delete(connection));
   });
   const talk = new Talk(parts, io);
-  io.on('connection', talk.connect);
+  io.on('connection', (socket) => {
+    socket.once('hello', () => silent.said(socket.request.socket));
+    talk.connect(socket);
+  });
   return {
     outlet: talk.outlet,
     count: () => talk.count,

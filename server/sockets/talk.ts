@@ -37,6 +37,7 @@ export interface TalkParts {
 
 type Reply = (answer: unknown) => void;
 type SocketId = Socket['id'];
+const MOST_PROVEN = 10_000;
 const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
 const replyOf = (ack: unknown): Reply => (typeof ack === 'function' ? (ack as Reply) : () => undefined);
 
@@ -47,6 +48,8 @@ export class Talk {
   readonly #sessions = new Sessions();
   /** Messages that have no answer yet. */
   readonly #atWork = new Set<Promise<void>>();
+  /** Secrets, as hashes, that have opened a seat here: a flood of others does not keep these out. */
+  readonly #proven = new Set<string>();
   #ending = false;
 
   constructor(parts: TalkParts, io: Server) {
@@ -117,8 +120,7 @@ export class Talk {
   async #hello(session: Session, body: unknown, reply: Reply): Promise<void> {
     const hello = checkHello(body);
     if (!hello.ok) return reply(hello);
-    if (!(await this.#mayGreet(session))) return reply(refused({ code: 'too-fast' }));
-    const found = await findSeat(session, this.#parts);
+    const found = await this.#find(session);
     if (!found.ok) {
       this.#sessions.stand(session, { kind: 'unseated' });
       return reply(found);
@@ -138,11 +140,27 @@ export class Talk {
   }
 
   /** By seat, not by connection: a page may connect anew as often as it likes. Boards have no seat. */
-  #mayGreet({ shake, carried, socket }: Session): Promise<boolean> {
-    const { rates } = this.#parts;
+  async #find(session: Session): Promise<Found> {
+    const { shake, carried, socket } = session;
+    const { rates, addressOf } = this.#parts;
+    const address = addressOf(socket.request);
     const secret = shake.page === 'desk' ? (carried.ownerKey ?? carried.deskToken) : carried.teamToken;
-    if (shake.page !== 'board' && secret !== undefined) return rates.allows('hello', hashOf(secret));
-    return rates.allows('helloUnknown', this.#parts.addressOf(socket.request));
+    const TOO_FAST = refused({ code: 'too-fast' });
+    if (shake.page === 'board' || secret === undefined) {
+      return (await rates.allows('helloUnknown', address)) ? findSeat(session, this.#parts) : TOO_FAST;
+    }
+    const hash = hashOf(secret);
+    if (!(await rates.allows('hello', hash))) return TOO_FAST;
+    if (this.#proven.has(hash)) return findSeat(session, this.#parts);
+    // Anybody can make secrets up: those that open nothing are counted by address.
+    let found: Found = TOO_FAST;
+    await rates.guess('wrongSeat', address, async () => {
+      found = await findSeat(session, this.#parts);
+      if (!found.ok && found.refusal.code === 'no-seat') return undefined;
+      if (this.#proven.size >= MOST_PROVEN) this.#proven.clear();
+      return this.#proven.add(hash);
+    });
+    return found;
   }
 
   /** The newest tab has the seat; older ones are told to rest. */

@@ -283,7 +283,7 @@ export const ROUTES = {
   health: '/health',
   /** GET by anybody: `ready`, or 503 with why this server must not get new visitors. */
   ready: '/ready',
-  /** GET by the owner or from this machine: figures in the OpenMetrics text format. */
+  /** GET by the owner, a collector with its key, or from this machine: figures in the OpenMetrics text format. */
   metrics: '/metrics',
 } as const;
 

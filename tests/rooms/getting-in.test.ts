@@ -32,6 +32,13 @@ describe('what a device measured', () => {
     expect((await fetch(server.url + ROUTES.arrivals)).status).toBe(401);
   });
 
+  it('more often than a class measures is refused', async () => {
+    const tell = async () => (await post(`${server.url}${ROUTES.check}`, REPORT)).status;
+    const told: number[] = [];
+    for (let i = 0; i < 120; i++) told.push(await tell());
+    expect([new Set(told), await tell()]).toEqual([new Set([204]), 429]);
+  });
+
   it('visits of this machine itself are no arrivals', async () => {
     await fetch(`${server.url}/`);
     expect(await read<Arrivals>(ROUTES.arrivals)).toEqual({ visits: 0, lastAgo: null, check: null });

@@ -13,6 +13,7 @@ import {
   type TestServer,
   testServer,
 } from './harness.ts';
+import { FakeLine } from './line.ts';
 
 let server: TestServer;
 afterEach(() => server.end());
@@ -93,6 +94,29 @@ describe('metrics', () => {
     expect((await get(ROUTES.metrics, passedOn)).status).toBe(401);
     const cookie = await ownerCookie(server);
     expect((await get(ROUTES.metrics, { ...passedOn, cookie })).status).toBe(200);
+  });
+});
+
+describe('metrics of a server that others reach too', () => {
+  const METRICS_KEY = 'a-metrics-key-of-these-tests';
+  const bearer = (key: string) => ({ authorization: `Bearer ${key}` });
+
+  it('with a key are for a collector that says it, wherever it asks from', async () => {
+    server = await testServer({ judging: quickJudging, metricsKey: METRICS_KEY });
+    const asked = [{}, bearer('a-wrong-key-of-these-tests'), bearer(METRICS_KEY)];
+    const status = asked.map(async (headers) => (await get(ROUTES.metrics, headers)).status);
+    expect(await Promise.all(status)).toEqual([401, 401, 200]);
+    const passedOn = { ...bearer(METRICS_KEY), 'x-forwarded-for': '192.0.2.7' };
+    expect((await get(ROUTES.metrics, passedOn)).status).toBe(200);
+    expect((await get(ROUTES.metrics, { cookie: await ownerCookie(server) })).status).toBe(200);
+  });
+
+  // A plain balancer on the machine passes connections on, so that all of them seem to come from here.
+  it('on a shared store are not for whoever seems to ask on this machine', async () => {
+    server = await testServer({ log: new MemoryLog(), neighbours: new FakeLine().end('p0') });
+    expect((await get(ROUTES.metrics)).status).toBe(401);
+    expect((await get(ROUTES.metrics, bearer('a-wrong-key-of-these-tests'))).status).toBe(401);
+    expect((await get(ROUTES.metrics, { cookie: await ownerCookie(server) })).status).toBe(200);
   });
 });
 

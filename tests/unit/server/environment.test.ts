@@ -28,6 +28,7 @@ describe('what is set from outside', () => {
       'ROOM_DAYS must be a whole number of days from 0 (rooms are never erased by themselves) to 3650, not "1.5".',
     ],
     [{ LOG_LEVEL: 'loud' }, 'LOG_LEVEL must be one of silent, error, warn, info, not "loud".'],
+    [{ METRICS_KEY: 'a b' }, 'METRICS_KEY must be 16 to 64 letters, digits, dashes or underscores.'],
     [{ OWNER_KEY: 'short' }, 'OWNER_KEY must be 16 to 64 letters, digits, dashes or underscores.'],
   ])('refuses %o with a sentence', (env, sentence) => {
     expect(configFrom(env, null)).toEqual({ ok: false, sentence });

@@ -1,0 +1,65 @@
+import { once } from 'node:events';
+import { get, type IncomingMessage } from 'node:http';
+import type { Socket } from 'node:net';
+import { afterEach, describe, expect, it } from 'vitest';
+import { codeOf, openRoom, ownerCookie, Page, quickJudging, type TestServer, testServer } from './harness.ts';
+
+/** Connections that say nothing: each costs memory, and nothing that it sends can be counted. */
+
+let server: TestServer;
+const pages: Page[] = [];
+afterEach(async () => {
+  for (const page of pages.splice(0)) page.close();
+  await server.end();
+});
+
+const connect = (): Page => {
+  const page = new Page(server.url, 'board');
+  pages.push(page);
+  return page;
+};
+const happens = ({ socket }: Page, name: 'connect' | 'disconnect' | 'connect_error') =>
+  new Promise<typeof name>((resolve) => socket.once(name, () => resolve(name)));
+/** Whether the server takes the connection. */
+const isTaken = async (page: Page): Promise<boolean> =>
+  (await Promise.race([happens(page, 'connect'), happens(page, 'connect_error')])) === 'connect';
+
+describe('a connection that has not said hello', () => {
+  it('is closed after a while, one that has said it is not', async () => {
+    server = await testServer({ judging: quickJudging, silence: { withinMs: 150, most: 10 } });
+    await openRoom(server.url, await ownerCookie(server));
+    const polite = connect();
+    expect(codeOf(await polite.hello())).toBe('accepted');
+    const silent = connect();
+    await happens(silent, 'disconnect');
+    expect(codeOf(await polite.hello())).toBe('accepted');
+  });
+
+  it('is closed too where it speaks no word of the protocol', async () => {
+    server = await testServer({ judging: quickJudging, silence: { withinMs: 150, most: 10 } });
+    // A websocket as RFC 6455 opens it, and then not a word.
+    const headers = {
+      connection: 'Upgrade',
+      upgrade: 'websocket',
+      'sec-websocket-key': Buffer.alloc(16).toString('base64'),
+      'sec-websocket-version': '13',
+    };
+    const request = get(`${server.url}/socket.io/?EIO=4&transport=websocket`, { headers });
+    const [, bare] = (await once(request, 'upgrade')) as [IncomingMessage, Socket];
+    bare.on('error', () => undefined);
+    bare.resume();
+    await once(bare, 'close');
+  });
+
+  it('has so many beside it at most; one that speaks makes room', async () => {
+    server = await testServer({ judging: quickJudging, silence: { withinMs: 60_000, most: 2 } });
+    const first = connect();
+    expect([await isTaken(first), await isTaken(connect()), await isTaken(connect())]).toEqual([
+      true,
+      true,
+      false,
+    ]);
+    await first.hello();
+    expect([await isTaken(connect()), await isTaken(connect())]).toEqual([true, false]);
+  });
+});
