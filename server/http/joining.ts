@@ -11,12 +11,20 @@ const refused = (refusal: WireRefusal): Joined => ({ ok: false, refusal });
 
 /** The seat of a team that comes over from another tablet. Wrong codes are counted by address. */
 async function takeSeat(parts: HttpParts, request: Request, code: string): Promise<Joined> {
-  const { rooms, rates, accesses } = parts;
-  const guess = await rates.guess('wrongCode', parts.addressOf(request), () => accesses.links.takeCode(code));
+  const { rooms, rates } = parts;
+  const { links } = parts.accesses;
+  const guess = await rates.guess('wrongCode', parts.addressOf(request), () => links.takeCode(code));
   if (!guess.allowed) return refused({ code: 'too-fast' });
-  const open = guess.found && (await rooms.byId(guess.found.room));
-  if (!guess.found || !open) return refused({ code: 'wrong-code' });
-  return rooms.moveSeat(open, guess.found.team);
+  const place = guess.found;
+  if (!place) return refused({ code: 'wrong-code' });
+  let moved: Joined = refused({ code: 'wrong-code' });
+  try {
+    const open = await rooms.byId(place.room);
+    if (open) moved = await rooms.moveSeat(open, place.team);
+  } finally {
+    if (!moved.ok) await links.giveCodeBack(code, place);
+  }
+  return moved;
 }
 
 /** A seat for this browser in the room of `word`. Wrong words are counted by address. */

@@ -2,7 +2,7 @@ import express, { type Response, Router } from 'express';
 import type { RoomInList } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
-import type { Opened } from '../rooms/rooms.ts';
+import { type Beginning, newRoomId } from '../rooms/rooms.ts';
 import { type Access, mayOpen } from '../seats/access.ts';
 import { forDesk, forOpener, ownRoom } from './desks.ts';
 import { erasingApi } from './erasing-api.ts';
@@ -16,9 +16,16 @@ export function roomsApi(parts: HttpParts): Router {
   const router = Router();
   const { rooms, rates, accesses } = parts;
 
-  const given = async (response: Response, opened: Opened, access: Access) => {
-    if (!opened.ok) return refuse(response, opened.refusal);
-    if (access.kind === 'link') await accesses.links.giveRoom(opened.room, access.link.id);
+  /** Opens a room that is its desk's from the beginning: whose it is is written first. */
+  const begin = async (response: Response, access: Access, beginning: Beginning) => {
+    const id = newRoomId();
+    const given = access.kind === 'link' ? await accesses.links.giveRoom(id, access.link.id) : 'done';
+    if (given === 'full') return refuse(response, { code: 'store-full' });
+    const opened = await rooms.begin(id, beginning);
+    if (!opened.ok) {
+      await accesses.links.forget(id);
+      return refuse(response, opened.refusal);
+    }
     response.status(201).json({ room: opened.room, word: opened.word });
   };
 
@@ -28,7 +35,7 @@ export function roomsApi(parts: HttpParts): Router {
       const form = checkForm(OpenForm, request.body);
       if (!form.ok) return refuse(response, form.refusal);
       if (!(await rates.allows('openRoom', nameOf(access)))) return refuse(response, { code: 'too-fast' });
-      await given(response, await rooms.open(form.value.chargerWatched), access);
+      await begin(response, access, rooms.empty(form.value.chargerWatched));
     }),
   );
 
@@ -46,7 +53,7 @@ export function roomsApi(parts: HttpParts): Router {
       async (request, response, access) => {
         const beginning = readRoomFile(request.body);
         if (!beginning.ok) return refuse(response, beginning.refusal);
-        await given(response, await rooms.begin(beginning.value), access);
+        await begin(response, access, beginning.value);
       },
       express.json({ limit: LARGEST_ROOM_FILE }),
     ),

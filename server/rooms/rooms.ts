@@ -2,7 +2,7 @@ import { nanoid } from 'nanoid';
 import type { RoomCommand } from '../../shared/room/commands.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/events.ts';
 import { mayRead } from '../../shared/room/seen.ts';
-import type { DocumentId, TeamId } from '../../shared/room/state.ts';
+import type { DocumentId, RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Answer, ClientCommand, Fetched, WireRefusal } from '../../shared/wire/protocol.ts';
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
@@ -28,6 +28,8 @@ export interface Beginning {
   readonly documents: readonly StoredDocument[];
 }
 
+export const newRoomId = (): RoomId => nanoid(12);
+
 const MOST_WORDS_TRIED = 40;
 const SERVER: Seat = { role: 'server' };
 const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
@@ -48,25 +50,24 @@ export class Rooms extends OpenRooms {
     return this.parts.log.lastUsed();
   }
 
-  /** Opens an empty room under a free word. */
-  open(chargerWatched: boolean): Promise<Opened> {
+  /** What an empty room begins with. */
+  empty(chargerWatched: boolean): Beginning {
     const at = this.parts.now();
-    return this.begin({
+    return {
       word: null,
       documents: [],
       events: (room, word) => [
         { seq: 1, at, version: EVENT_VERSION, fact: { kind: 'opened', room, word, chargerWatched } },
       ],
-    });
+    };
   }
 
-  /** Opens a room with the given past, under its own word where that is free and one of ours. */
-  async begin(beginning: Beginning): Promise<Opened> {
+  /** Opens room `id`, with its past, under its own word where that is free and one of ours. */
+  async begin(id: RoomId, beginning: Beginning): Promise<Opened> {
     const others = (await this.parts.log.rooms()).length;
     const own = beginning.word !== null && isRoomWord(beginning.word) ? beginning.word : null;
     for (let tried = 0; tried < MOST_WORDS_TRIED; tried++) {
       const word = tried === 0 && own !== null ? own : newWord(others);
-      const id = nanoid(12);
       const record = { id, word, openedAt: this.parts.now() };
       const { documents } = beginning;
       const result = await this.parts.log.openRoom(record, {

@@ -22,7 +22,7 @@ export interface SeatPlace {
   readonly team: TeamId;
 }
 
-interface StoredCode extends SeatPlace {
+interface SeatCodePlace extends SeatPlace {
   readonly until: Millis;
 }
 
@@ -129,13 +129,14 @@ export class Links {
     return (await this.list()).some(({ kind, revokedAt }) => kind === 'desk' && revokedAt === null);
   }
 
-  async giveRoom(room: RoomId, id: string): Promise<void> {
-    await this.#values.setValue(deskKey(room), id);
+  giveRoom(room: RoomId, id: string): Promise<'done' | 'full'> {
+    return this.#values.setValue(deskKey(room), id);
   }
 
-  /** Forgets a room: whose it was, and its links. */
+  /** Forgets a room: whose it was, its links, and codes of its seats. */
   async forget(room: RoomId): Promise<void> {
     await this.#values.dropValue(deskKey(room));
+    await this.#dropCodes((code) => code.room === room);
     for (const { key, link } of await this.#all()) {
       if (link.room === room) await this.#values.dropValue(key);
     }
@@ -143,29 +144,36 @@ export class Links {
 
   /** A code that gives a team's seat to another tablet once, such as `bell-4821`. */
   async makeCode(emblem: string, place: SeatPlace): Promise<Made<{ code: string; until: Millis }>> {
-    await this.#dropCodes(place);
+    await this.#dropCodes((code) => code.room === place.room && code.team === place.team);
     const until = this.#now() + CODE_LASTS_MS;
     let code: string;
     do code = `${emblem}-${String(randomInt(DIGITS)).padStart(4, '0')}`;
     while ((await this.#values.value(codeKey(code))) !== undefined);
-    const done = await this.#values.setValue(codeKey(code), JSON.stringify({ ...place, until }));
+    const done = await this.#values.setValue(
+      codeKey(code),
+      JSON.stringify({ ...place, until } satisfies SeatCodePlace),
+    );
     return done === 'full' ? { ok: false } : { ok: true, value: { code, until } };
   }
 
-  /** Those that are too old, and earlier ones to the same place. */
-  async #dropCodes({ room, team }: SeatPlace): Promise<void> {
+  /** Those that are meant, and any that is too old. */
+  async #dropCodes(meant: (place: SeatPlace) => boolean): Promise<void> {
     for (const { key, value } of await this.#values.values('code ')) {
-      const code = JSON.parse(value) as StoredCode;
-      const same = code.room === room && code.team === team;
-      if (same || code.until <= this.#now()) await this.#values.dropValue(key);
+      const code = JSON.parse(value) as SeatCodePlace;
+      if (meant(code) || code.until <= this.#now()) await this.#values.dropValue(key);
     }
   }
 
   /** Uses a code up. Of two tablets with the same code one gets the place. */
-  async takeCode(code: string): Promise<SeatPlace | undefined> {
+  async takeCode(code: string): Promise<SeatCodePlace | undefined> {
     const value = await this.#values.value(codeKey(code));
     if (value === undefined || !(await this.#values.dropValue(codeKey(code)))) return undefined;
-    const { until, room, team } = JSON.parse(value) as StoredCode;
-    return until > this.#now() ? { room, team } : undefined;
+    const place = JSON.parse(value) as SeatCodePlace;
+    return place.until > this.#now() ? place : undefined;
+  }
+
+  /** The seat could not be taken after all: the code is good again. */
+  async giveCodeBack(code: string, place: SeatCodePlace): Promise<void> {
+    await this.#values.setValue(codeKey(code), JSON.stringify(place));
   }
 }

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { MemoryLog } from '../../server/log/memory.ts';
 import type { DeskAccess, LinkInList, MadeLink } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
@@ -79,6 +80,26 @@ describe('a desk’s link', () => {
     }
     const newest = await page(server.url, 'desk', one.cookie);
     expect(newest.state?.id).toBe(first.room);
+  });
+
+  it('that cannot be written down as a room’s opens none', async () => {
+    class FullLog extends MemoryLog {
+      full = false;
+      override async setValue(key: string, value: string) {
+        return this.full ? ('full' as const) : super.setValue(key, value);
+      }
+    }
+    const log = new FullLog();
+    await server.end();
+    server = await testServer({ judging: quickJudging, log });
+    owner = await ownerCookie(server);
+    const { cookie } = await visit(await make({ kind: 'desk' }));
+    log.full = true;
+    expect((await send(ROUTES.openRoom, { chargerWatched: true }, cookie)).status).toBe(507);
+    expect(await listed(owner)).toEqual([]);
+    log.full = false;
+    const { word } = await openRoom(server.url, cookie);
+    expect([await listed(owner), await listed(cookie)]).toEqual([[word], [word]]);
   });
 
   it('makes no desk links, and ends none', async () => {

@@ -97,6 +97,15 @@ describe('moving a seat to another tablet', () => {
     expect(answers.map(({ status }) => status).sort()).toEqual([204, 404, 404]);
   });
 
+  it('that cannot be used yet is not used up', async () => {
+    const { code } = await makeCode();
+    seqOf(await desk.command({ kind: 'remove-team', team }));
+    expect(await refusalOf(await type(code))).toBe('team-removed');
+    seqOf(await desk.command({ kind: 'put-back-team', team }));
+    expect((await type(code)).status).toBe(204);
+    expect(await refusalOf(await type(code))).toBe('wrong-code');
+  });
+
   it('is not to be guessed: after ten wrong codes a minute even the right one is refused', async () => {
     const { code } = await makeCode();
     const wrong = code.endsWith('0000') ? 'sailboat-0001' : 'sailboat-0000';

@@ -28,11 +28,25 @@ describe('seat codes', () => {
     const { log, links: own, pass } = links();
     const first = await own.makeCode('bell', place);
     await own.makeCode('bell', { ...place, team: 't2' });
-    expect(first.ok && (await own.takeCode(first.value.code))).toEqual(place);
+    expect(first.ok && (await own.takeCode(first.value.code))).toMatchObject(place);
     expect(first.ok && (await own.takeCode(first.value.code))).toBeUndefined();
     pass(5 * 60_000);
     await own.makeCode('bell', place);
     expect((await log.values('code ')).length).toBe(1);
+  });
+});
+
+describe('a room that is forgotten', () => {
+  it('leaves no link and no code behind, and keeps those of other rooms', async () => {
+    const { log, links: own } = links();
+    for (const room of ['r1', 'r2']) {
+      await own.giveRoom(room, 'desk-link');
+      await own.make({ kind: 'room', room });
+      await own.makeCode('bell', { ...place, room });
+    }
+    await own.forget('r1');
+    expect(JSON.stringify(await log.values(''))).not.toContain('r1');
+    expect((await log.values('')).length).toBe(3);
   });
 });
 
