@@ -2,7 +2,16 @@ import { once } from 'node:events';
 import { get, type IncomingMessage } from 'node:http';
 import type { Socket } from 'node:net';
 import { afterEach, describe, expect, it } from 'vitest';
-import { codeOf, openRoom, ownerCookie, Page, quickJudging, type TestServer, testServer } from './harness.ts';
+import {
+  buildingRoom,
+  codeOf,
+  openRoom,
+  ownerCookie,
+  Page,
+  quickJudging,
+  type TestServer,
+  testServer,
+} from './harness.ts';
 
 /** Connections that say nothing: each costs memory, and nothing that it sends can be counted. */
 
@@ -61,5 +70,21 @@ describe('a connection that has not said hello', () => {
     ]);
     await first.hello();
     expect([await isTaken(connect()), await isTaken(connect())]).toEqual([true, false]);
+  });
+});
+
+describe('hellos with made-up seats', () => {
+  it('are refused when there are too many, and a seat that was here before is not', async () => {
+    server = await testServer({ judging: quickJudging });
+    const { desk, tablet, team } = await buildingRoom(server);
+    const made = (i: number) => `harbour_team=${String(i).padStart(32, 'x')}`;
+    const strangers = Array.from({ length: 80 }, (_, i) => new Page(server.url, 'tablet', made(i)));
+    const again = new Page(server.url, 'tablet', team);
+    pages.push(desk, tablet, again, ...strangers);
+    const twenty = (page: Page) => Array.from({ length: 20 }, async () => codeOf(await page.hello()));
+    const codes = await Promise.all(strangers.flatMap(twenty));
+    expect(codes.filter((code) => code === 'no-seat').length).toBeLessThanOrEqual(1500);
+    expect(new Set(codes)).toEqual(new Set(['no-seat', 'too-fast']));
+    expect(codeOf(await again.hello())).toBe('accepted');
   });
 });
