@@ -4,6 +4,7 @@ import { type LinkAsked, type LinkInList, type MadeLink, UNDO_MS } from '../../s
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { useAnnounce } from '../parts/announcer.tsx';
 import { Button } from '../parts/button.tsx';
+import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -74,7 +75,7 @@ interface LinkRowProps {
 /** A revoked link stays in its row for as long as it can be given back. */
 function LinkRow({ link, onChange, onRefused }: LinkRowProps) {
   const { links, undo } = useWords().desk;
-  const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+  const dates = useDates();
   const revoked = link.revokedAt !== null;
   useEffect(() => {
     if (!revoked) return;
@@ -90,7 +91,7 @@ function LinkRow({ link, onChange, onRefused }: LinkRowProps) {
     <li>
       <span role="status">
         <strong>{link.word}</strong>{' '}
-        <span className="desk-quiet">{revoked ? links.revoked : links.row(when.format(link.madeAt))}</span>
+        <span className="desk-quiet">{revoked ? links.revoked : links.row(dates.moment(link.madeAt))}</span>
       </span>
       <Button
         icon={revoked && <Icon of={Undo2} />}

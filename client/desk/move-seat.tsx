@@ -4,6 +4,7 @@ import type { RoomState, Team } from '../../shared/room/state.ts';
 import type { SeatCode } from '../../shared/wire/desks.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
+import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
@@ -45,8 +46,7 @@ export function MoveSeat({ room, team }: { readonly room: RoomState; readonly te
 
 function CodeCard({ made }: { readonly made: SeatCode }) {
   const { seats } = useWords().desk;
-  // The browser's own language writes times as the teacher reads them.
-  const until = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(made.until);
+  const until = useDates().time(made.until);
   return (
     <div className="seat-code" role="status">
       <img src={made.qr} alt="" width={148} height={148} />

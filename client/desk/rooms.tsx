@@ -3,6 +3,7 @@ import { useCallback, useEffect, useId, useRef, useState } from 'react';
 import type { ErasedRoom, RoomInList } from '../../shared/wire/desks.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
+import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
@@ -56,22 +57,20 @@ export function RoomList() {
   );
 }
 
-// The browser's own language writes dates as the teacher reads them.
-const moment = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-const day = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' });
-
 function ErasedSoon({ rooms }: { readonly rooms: readonly RoomInList[] }) {
   const { keeping } = useWords().desk;
+  const dates = useDates();
   const soon = rooms.filter(({ erasedOn }) => erasedOn !== null && erasedOn - Date.now() < SOON_MS);
   return soon.map(({ room, word, erasedOn }) => (
     <Notice key={room} tone="caution">
-      {keeping.soon(word, day.format(erasedOn ?? 0))}
+      {keeping.soon(word, dates.day(erasedOn ?? 0))}
     </Notice>
   ));
 }
 
 function Erased({ rooms }: { readonly rooms: readonly ErasedRoom[] }) {
   const { keeping } = useWords().desk;
+  const dates = useDates();
   if (rooms.length === 0) return null;
   return (
     <details className="prepare-erased">
@@ -79,7 +78,7 @@ function Erased({ rooms }: { readonly rooms: readonly ErasedRoom[] }) {
       <ul>
         {rooms.map(({ room, word, at, why }) => (
           <li key={room} className="prepare-quiet">
-            {keeping.erased(word, day.format(at), why)}
+            {keeping.erased(word, dates.day(at), why)}
           </li>
         ))}
       </ul>
@@ -89,14 +88,15 @@ function Erased({ rooms }: { readonly rooms: readonly ErasedRoom[] }) {
 
 function RoomRow({ room, onKeep }: { readonly room: RoomInList; readonly onKeep: () => void }) {
   const { preparing, keeping } = useWords().desk;
+  const dates = useDates();
   return (
     <li className="prepare-room">
       <span>
         <strong>{room.word}</strong>
         <br />
         <span className="prepare-quiet">
-          {preparing.openedAt(moment.format(room.openedAt))}
-          {room.erasedOn !== null && `, ${keeping.until(day.format(room.erasedOn))}`}
+          {preparing.openedAt(dates.moment(room.openedAt))}
+          {room.erasedOn !== null && `, ${keeping.until(dates.day(room.erasedOn))}`}
         </span>
       </span>
       <span className="prepare-room-acts">

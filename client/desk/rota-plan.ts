@@ -75,11 +75,3 @@ export function localDate(now: Date, days = 0): string {
   const two = (n: number) => String(n).padStart(2, '0');
   return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 }
-
-/** A date as it is read aloud. It names a day, not a moment, so no time zone may move it. */
-export function dayInWords(date: string): string {
-  const at = Date.parse(`${date}T00:00:00Z`);
-  if (Number.isNaN(at)) return date;
-  const format = { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' } as const;
-  return new Intl.DateTimeFormat(undefined, format).format(at);
-}

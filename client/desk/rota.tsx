@@ -2,19 +2,11 @@ import { Minus, Plus, Printer } from 'lucide-react';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import type { Rota, Turn, Watched } from '../../shared/prep/rota.ts';
 import { Button } from '../parts/button.tsx';
+import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/use-words.ts';
-import {
-  dayInWords,
-  firstPlan,
-  keepPlan,
-  keptPlan,
-  localDate,
-  type Plan,
-  rotaOf,
-  withRobots,
-} from './rota-plan.ts';
+import { firstPlan, keepPlan, keptPlan, localDate, type Plan, rotaOf, withRobots } from './rota-plan.ts';
 import './rota.css';
 
 const startingPlan = (): Plan => {
@@ -226,10 +218,11 @@ const rowsOf = (turns: readonly Turn[]): Row[] =>
 
 function RotaTable({ rota }: { readonly rota: Rota }) {
   const { rota: words } = useWords();
+  const dates = useDates();
   const rows = rowsOf(rota.turns);
   return (
     <>
-      <p role="status">{words.summary(rota, dayInWords)}</p>
+      <p role="status">{words.summary(rota, dates.dayOf)}</p>
       {rota.notReady.length > 0 && <Notice tone="caution">{words.notReady(rota.notReady)}</Notice>}
       {rota.fullAlready.length > 0 && <p>{words.fullAlready(rota.fullAlready)}</p>}
       {rows.length > 0 && (
@@ -247,7 +240,7 @@ function RotaTable({ rota }: { readonly rota: Rota }) {
             {rows.map(({ turn, part, isLast }) => (
               <tr key={`${turn.robot} ${part.date} ${part.from}`}>
                 <td>
-                  {dayInWords(part.date)}, {words.hours(part)}
+                  {dates.dayOf(part.date)}, {words.hours(part)}
                   {!isLast && <span className="cautions-by"> · {words.goesOn}</span>}
                 </td>
                 <td>{turn.port}</td>

@@ -6,6 +6,7 @@ import type { Verdict } from '../../shared/documents/verdict.ts';
 import type { Entry, RoomState, Team } from '../../shared/room/state.ts';
 import { AnswerRows } from '../parts/answer-rows.tsx';
 import { Button } from '../parts/button.tsx';
+import { useDates } from '../parts/dates.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf, pointsSoFar } from '../parts/figures.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
@@ -134,7 +135,7 @@ interface EntryViewProps {
 
 function EntryView({ room, entry, challenge }: EntryViewProps) {
   const { desk, learning } = useWords();
-  const when = new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(entry.at);
+  const when = useDates().time(entry.at);
   const line = (
     <div className="entry-line">
       <span>
