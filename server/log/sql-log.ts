@@ -16,6 +16,8 @@ import type { Tables } from './tables.ts';
 /** What a database says in its own words. */
 export interface Dialect {
   readonly isFull: (error: unknown) => boolean;
+  /** Resolves when all commits so far outlive a crash; absent where a commit returns only then. */
+  readonly durable?: () => Promise<void>;
   /** Makes a transaction faster that may be lost in a crash. */
   readonly beforeLossyWrite?: string;
   /** Called after rows were removed that nobody must be able to read any longer. */
@@ -105,7 +107,6 @@ export class SqlLog implements EventLog {
           .execute();
         await insertParts(trx, room.id, first);
       });
-      return 'done';
     } catch (error) {
       if (error instanceof StoreAway) throw error;
       if (this.#dialect.isFull(error)) return 'full';
@@ -117,12 +118,13 @@ export class SqlLog implements EventLog {
       if (found) return 'taken';
       throw error;
     }
+    await this.#dialect.durable?.();
+    return 'done';
   }
 
   async append(room: string, parts: Append): Promise<Appended> {
     try {
       await this.#transaction((trx) => insertParts(trx, room, parts));
-      return 'done';
     } catch (error) {
       if (error instanceof StoreAway) throw error;
       if (this.#dialect.isFull(error)) return 'full';
@@ -132,6 +134,8 @@ export class SqlLog implements EventLog {
       if (first && (await this.#lastSeq(room)) >= first.seq) return 'clash';
       throw error;
     }
+    await this.#dialect.durable?.();
+    return 'done';
   }
 
   async #lastSeq(room: string): Promise<number> {
@@ -230,6 +234,7 @@ export class SqlLog implements EventLog {
 
   async remove(room: string): Promise<void> {
     await this.#transaction((trx) => removeRows(trx, room));
+    await this.#dialect.durable?.();
     this.#dialect.afterRemoval?.();
   }
 
@@ -244,15 +249,18 @@ export class SqlLog implements EventLog {
   async setValue(key: string, value: string): Promise<'done' | 'full'> {
     try {
       await setValue(this.#db, key, value);
-      return 'done';
     } catch (error) {
       if (this.#dialect.isFull(error)) return 'full';
       throw error;
     }
+    await this.#dialect.durable?.();
+    return 'done';
   }
 
-  dropValue(key: string) {
-    return dropValue(this.#db, key);
+  async dropValue(key: string): Promise<boolean> {
+    const dropped = await dropValue(this.#db, key);
+    if (dropped) await this.#dialect.durable?.();
+    return dropped;
   }
 
   async close(): Promise<void> {
