@@ -5,8 +5,8 @@ import type { DocumentId, RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Answer, CommandId } from '../../shared/wire/protocol.ts';
 
 /**
- * Where rooms are kept. One append is one transaction: its events, documents, seats and the answer to
- * the command stand together or not at all, and a resolved promise means that they outlive a crash.
+ * Where rooms are kept. One append is one transaction: its events, documents, seats and the answers to
+ * its commands stand together or not at all, and a resolved promise means that they outlive a crash.
  */
 
 export interface StoredDocument {
@@ -58,12 +58,12 @@ export interface Append {
   readonly seats?: readonly SeatRecord[];
   /** Takes away all earlier seats of this team. */
   readonly freed?: TeamId;
-  readonly answer?: AnswerRecord;
+  readonly answers?: readonly AnswerRecord[];
 }
 
 /**
- * `clash`: another event has one of these numbers; read on and decide again. `answered`: this command
- * has an answer already. `full`: no space left. In all three nothing was written.
+ * `clash`: another event has one of these numbers; read on and decide again. `answered`: one of these
+ * commands has an answer already. `full`: no space left. In all three nothing was written.
  */
 export type Appended = 'done' | 'clash' | 'answered' | 'full';
 

@@ -45,8 +45,8 @@ export class MemoryLog implements EventLog {
   async append(room: string, parts: Append): Promise<Appended> {
     const shelf = this.#shelves.get(room);
     if (!shelf) throw new Error(`no room ${room}`);
-    const { answer, events } = parts;
-    if (answer && shelf.answers.has(answerKey(answer.seat, answer.command))) return 'answered';
+    const { answers = [], events } = parts;
+    if (answers.some(({ seat, command }) => shelf.answers.has(answerKey(seat, command)))) return 'answered';
     const last = shelf.events.at(-1)?.seq ?? 0;
     if (events[0] && events[0].seq <= last) return 'clash';
     for (const seat of parts.seats ?? []) {
@@ -56,7 +56,7 @@ export class MemoryLog implements EventLog {
     shelf.events.push(...structuredClone(events));
     for (const d of parts.documents ?? []) if (!shelf.documents.has(d.id)) shelf.documents.set(d.id, d);
     for (const seat of parts.seats ?? []) this.#seats.set(seat.tokenHash, seat);
-    if (answer) shelf.answers.set(answerKey(answer.seat, answer.command), structuredClone(answer));
+    for (const one of answers) shelf.answers.set(answerKey(one.seat, one.command), structuredClone(one));
     return 'done';
   }
 

@@ -9,6 +9,7 @@ import {
   type RoomRecord,
   StoreAway,
 } from './event-log.ts';
+import { insertParts } from './sql-parts.ts';
 import { dropValue, lastUsed, oneValue, removeRows, setValue, someValues } from './sql-values.ts';
 import { summed } from './sums.ts';
 import type { Tables } from './tables.ts';
@@ -38,38 +39,6 @@ const eventOf = (row: Pick<Tables['events'], 'seq' | 'at' | 'version' | 'fact'>)
   version: row.version,
   fact: JSON.parse(row.fact) as RoomFact,
 });
-
-async function insertParts(trx: Kysely<Tables>, room: string, parts: Append): Promise<void> {
-  for (const { seq, at, version, fact } of parts.events) {
-    await trx
-      .insertInto('events')
-      .values(summed('events', { room, seq, at, version, fact: JSON.stringify(fact) }))
-      .execute();
-  }
-  for (const document of parts.documents ?? []) {
-    const { id, kind, body } = document;
-    const row = summed('documents', { room, id, kind, body });
-    await trx
-      .insertInto('documents')
-      .values(row)
-      .onConflict((c) => c.doNothing())
-      .execute();
-  }
-  if (parts.freed !== undefined) {
-    await trx.deleteFrom('seats').where('room', '=', room).where('team', '=', parts.freed).execute();
-  }
-  for (const { tokenHash, team } of parts.seats ?? []) {
-    const row = summed('seats', { token_hash: tokenHash, room, team });
-    await trx.insertInto('seats').values(row).execute();
-  }
-  if (parts.answer) {
-    const { seat, command, answer } = parts.answer;
-    await trx
-      .insertInto('answers')
-      .values(summed('answers', { room, seat, command, answer: JSON.stringify(answer) }))
-      .execute();
-  }
-}
 
 /**
  * The log in any SQL database that kysely speaks to. A failed insert is understood by looking at what
@@ -123,19 +92,25 @@ export class SqlLog implements EventLog {
   }
 
   async append(room: string, parts: Append): Promise<Appended> {
+    const result = await this.#written(room, parts);
+    // Also where others wrote before: what is said of them must not be taken back by a crash either.
+    if (result !== 'full') await this.#dialect.durable?.();
+    return result;
+  }
+
+  async #written(room: string, parts: Append): Promise<Appended> {
     try {
       await this.#transaction((trx) => insertParts(trx, room, parts));
+      return 'done';
     } catch (error) {
       if (error instanceof StoreAway) throw error;
       if (this.#dialect.isFull(error)) return 'full';
-      const { answer, events } = parts;
-      if (answer && (await this.answer(room, answer.seat, answer.command))) return 'answered';
+      const { answers = [], events } = parts;
+      for (const { seat, command } of answers) if (await this.answer(room, seat, command)) return 'answered';
       const first = events[0];
       if (first && (await this.#lastSeq(room)) >= first.seq) return 'clash';
       throw error;
     }
-    await this.#dialect.durable?.();
-    return 'done';
   }
 
   async #lastSeq(room: string): Promise<number> {

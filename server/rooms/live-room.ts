@@ -7,7 +7,14 @@ import { EVENT_VERSION, type RoomEvent, type RoomFact, type Seat } from '../../s
 import type { RoomState, TeamId } from '../../shared/room/state.ts';
 import { upgraded } from '../../shared/room/upgrade.ts';
 import type { Answer, CommandId, WireRefusal } from '../../shared/wire/protocol.ts';
-import type { AnswerRecord, EventLog, SeatRecord, StoredDocument } from '../log/event-log.ts';
+import {
+  type AnswerRecord,
+  type Appended,
+  type EventLog,
+  type SeatRecord,
+  StoreAway,
+  type StoredDocument,
+} from '../log/event-log.ts';
 import type { Meter } from '../meter.ts';
 
 /** A command as it reaches a room, with what must be kept together with it. */
@@ -37,10 +44,22 @@ export interface RoomParts {
 const CLASHES_AT_ONCE = 2;
 const LONGER_MS = 2;
 const MOST_CLASHES = 30;
+/** More than a class that hands in as the time ends. */
+const MOST_TOGETHER = 50;
 
 export const seatKey = (seat: Seat): string => (seat.role === 'team' ? `team ${seat.team}` : seat.role);
 
 const refused = (refusal: WireRefusal): Answer => ({ ok: false, refusal });
+
+const numbered = (facts: readonly RoomFact[], after: number, at: Millis): RoomEvent[] =>
+  facts.map((fact, i) => ({ seq: after + 1 + i, at, version: EVENT_VERSION, fact }));
+
+/** An order whose turn has not come, and who waits for the answer. */
+interface Waiting {
+  readonly order: Order;
+  readonly resolve: (answer: Answer) => void;
+  readonly reject: (error: unknown) => void;
+}
 
 /**
  * A room in this process: the events so far, their fold, and one turn after another. Whatever is told
@@ -51,6 +70,7 @@ export class LiveRoom {
   #events: RoomEvent[];
   #state: RoomState;
   #ended = false;
+  readonly #waiting: Waiting[] = [];
   #turn: Promise<unknown> = Promise.resolve();
 
   private constructor(parts: RoomParts, events: RoomEvent[], state: RoomState) {
@@ -94,34 +114,80 @@ export class LiveRoom {
 
   /**
    * Decides, appends, and answers once that is durable. That a command is a repeat shows when its answer
-   * is appended for the second time: then nothing is written and the first answer holds. Throws only
-   * what the log throws.
+   * is appended for the second time: then nothing is written and the first answer holds. Rejects only
+   * with what the log throws.
    */
   carryOut(order: Order): Promise<Answer> {
-    return this.inTurn(() => this.#carryOut(order));
+    return new Promise((resolve, reject) => {
+      this.#waiting.push({ order, resolve, reject });
+      void this.inTurn(() => this.#carryOutWaiting());
+    });
   }
 
-  async #carryOut(order: Order): Promise<Answer> {
-    if (this.#ended) return refused({ code: 'unknown-room' });
-    for (let clashes = 0; clashes < MOST_CLASHES; clashes++) {
+  /** What has come during the turn before is appended as one, and told as one. */
+  async #carryOutWaiting(): Promise<void> {
+    const group = this.#nextGroup();
+    try {
+      await this.#carryOut(group);
+    } catch (error) {
+      if (group.length === 1 || error instanceof StoreAway) {
+        for (const { reject } of group) reject(error);
+        return;
+      }
+      // What the store does not take of one must not cost the others their answer.
+      for (const one of group) await this.#carryOut([one]).catch(one.reject);
+    }
+  }
+
+  /** The next ones that can be appended as one. What gives a seat, and a repeat of one of them, waits. */
+  #nextGroup(): Waiting[] {
+    const ids = new Set<string>();
+    const end = this.#waiting.findIndex(({ order }, i) => {
+      const id = order.id === null ? `${i}` : `${seatKey(order.seat)} ${order.id}`;
+      const alone = order.seats !== undefined || order.freed !== undefined || ids.has(id);
+      ids.add(id);
+      return alone || i === MOST_TOGETHER;
+    });
+    return this.#waiting.splice(0, end === -1 ? this.#waiting.length : Math.max(1, end));
+  }
+
+  async #carryOut(group: readonly Waiting[]): Promise<void> {
+    let left = group;
+    const end = (answer: Answer) => {
+      for (const { resolve } of left) resolve(answer);
+    };
+    if (this.#ended) return end(refused({ code: 'unknown-room' }));
+    for (let clashes = 0; clashes < MOST_CLASHES && left.length > 0; clashes++) {
       if (clashes > CLASHES_AT_ONCE) await pause(Math.random() * LONGER_MS * clashes);
-      const now = this.#now();
-      const decision = decide(this.#state, order.command, order.seat, now);
-      if (!decision.ok) return this.#remember(order, refused(decision.refusal));
-      const events = this.#numbered(decision.facts, now);
-      const answer: Answer = { ok: true, seq: this.#state.seq + events.length };
-      const result = await this.#append(order, events, answer);
+      const { events, answers } = this.#decided(left.map(({ order }) => order));
+      const result = await this.#append(left, events, answers);
       if (result === 'done') {
         this.#take(events, true);
-        return answer;
+        for (const [i, { resolve }] of left.entries()) resolve(answers[i]!);
+        return;
       }
-      if (result === 'full') return this.#firstOr(order, refused({ code: 'store-full' }));
-      await this.#readOn();
-      const other = await this.#firstAnswer(order);
-      if (other) return other;
+      if (result !== 'full') await this.#readOn();
+      left = await this.#unanswered(left);
+      if (result === 'full') return end(refused({ code: 'store-full' }));
     }
     // Nothing was written; pages send it again by themselves.
-    return refused({ code: 'too-fast' });
+    end(refused({ code: 'too-fast' }));
+  }
+
+  /** What follows from some orders, each on the state that the one before has left. */
+  #decided(orders: readonly Order[]): { events: readonly RoomEvent[]; answers: readonly Answer[] } {
+    const at = this.#now();
+    const events: RoomEvent[] = [];
+    let state = this.#state;
+    const answers = orders.map(({ command, seat }): Answer => {
+      const decision = decide(state, command, seat, at);
+      if (!decision.ok) return refused(decision.refusal);
+      const own = numbered(decision.facts, state.seq, at);
+      state = own.reduce(apply, state);
+      events.push(...own);
+      return { ok: true, seq: state.seq };
+    });
+    return { events, answers };
   }
 
   /** The clock of a machine may be set back in the middle of a lesson; a room's time never goes back. */
@@ -129,45 +195,41 @@ export class LiveRoom {
     return Math.max(this.#parts.now(), this.#events.at(-1)?.at ?? 0);
   }
 
-  #numbered(facts: readonly RoomFact[], at: Millis): RoomEvent[] {
-    const { seq } = this.#state;
-    return facts.map((fact, i) => ({ seq: seq + 1 + i, at, version: EVENT_VERSION, fact }));
-  }
-
-  async #append(order: Order, events: readonly RoomEvent[], answer: Answer) {
-    const record = this.#answerRecord(order, answer);
+  /** A refusal is an answer like any other: a repeat must not be decided anew on a later state. */
+  async #append(
+    group: readonly Waiting[],
+    events: readonly RoomEvent[],
+    answers: readonly Answer[],
+  ): Promise<Appended> {
+    const records = group.flatMap(({ order: { id, seat } }, i): AnswerRecord[] =>
+      id === null ? [] : [{ seat: seatKey(seat), command: id, answer: answers[i]! }],
+    );
+    if (events.length === 0 && records.length === 0) return 'done';
+    const accepted = group.filter((_, i) => answers[i]!.ok).map(({ order }) => order);
+    // Who frees a seat is alone.
+    const freed = accepted[0]?.freed;
     const began = performance.now();
     const result = await this.#parts.log.append(this.#state.id, {
       events,
-      documents: order.documents ?? [],
-      seats: order.seats ?? [],
-      ...(order.freed !== undefined && { freed: order.freed }),
-      ...(record && { answer: record }),
+      documents: accepted.flatMap(({ documents = [] }) => documents),
+      seats: accepted.flatMap(({ seats = [] }) => seats),
+      ...(freed !== undefined && { freed }),
+      answers: records,
     });
     this.#parts.meter.appended((performance.now() - began) / 1000);
     return result;
   }
 
-  #answerRecord(order: Order, answer: Answer): AnswerRecord | undefined {
-    return order.id === null ? undefined : { seat: seatKey(order.seat), command: order.id, answer };
-  }
-
-  async #firstAnswer(order: Order): Promise<Answer | undefined> {
-    if (order.id === null) return undefined;
-    return this.#parts.log.answer(this.#state.id, seatKey(order.seat), order.id);
-  }
-
-  async #firstOr(order: Order, answer: Answer): Promise<Answer> {
-    return (await this.#firstAnswer(order)) ?? answer;
-  }
-
-  /** A refusal is an answer like any other: a repeat must not be decided anew on a later state. */
-  async #remember(order: Order, answer: Answer): Promise<Answer> {
-    const record = this.#answerRecord(order, answer);
-    if (!record) return answer;
-    const result = await this.#parts.log.append(this.#state.id, { events: [], answer: record });
-    if (result === 'done') return answer;
-    return this.#firstOr(order, result === 'full' ? refused({ code: 'store-full' }) : answer);
+  /** Those without an earlier answer; the others get theirs. */
+  async #unanswered(group: readonly Waiting[]): Promise<Waiting[]> {
+    const left: Waiting[] = [];
+    for (const one of group) {
+      const { id, seat } = one.order;
+      const first = id === null ? undefined : await this.#parts.log.answer(this.#state.id, seatKey(seat), id);
+      if (first) one.resolve(first);
+      else left.push(one);
+    }
+    return left;
   }
 
   /** Reads on where the log may have events up to `seq` that another process has appended. */

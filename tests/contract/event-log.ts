@@ -54,7 +54,7 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
       const parts = {
         events: [event(2), event(3)],
         documents: [design('d1')],
-        answer: answer('c1', 3),
+        answers: [answer('c1', 3)],
         seats: [{ tokenHash: 'h1', room: 'r1', team: 't1' }],
       };
       expect(await log.append('r1', parts)).toBe('clash');
@@ -83,18 +83,28 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
     });
 
     it('refuses a second answer to a command, and its events with it', async () => {
-      await log.append('r1', { events: [event(2)], answer: answer('c1', 2) });
-      const repeat = { events: [event(3)], answer: answer('c1', 3) };
+      await log.append('r1', { events: [event(2)], answers: [answer('c1', 2)] });
+      const repeat = { events: [event(3)], answers: [answer('c1', 3)] };
       expect(await log.append('r1', repeat)).toBe('answered');
       expect(await log.answer('r1', 'desk', 'c1')).toEqual({ ok: true, seq: 2 });
       expect((await log.eventsAfter('r1', 2)).length).toBe(0);
     });
 
+    it('takes answers of many at once, and none of them where one is there already', async () => {
+      await log.append('r1', { events: [event(2)], answers: [answer('c1', 2)] });
+      const both = [answer('c2', 3), answer('c1', 4)];
+      expect(await log.append('r1', { events: [event(3), event(4)], answers: both })).toBe('answered');
+      expect(await log.answer('r1', 'desk', 'c2')).toBeUndefined();
+      const others = [answer('c2', 3), answer('c3', 4)];
+      expect(await log.append('r1', { events: [event(3), event(4)], answers: others })).toBe('done');
+      expect(await log.answer('r1', 'desk', 'c3')).toEqual({ ok: true, seq: 4 });
+    });
+
     it('keeps answers of seats apart', async () => {
-      await log.append('r1', { events: [], answer: answer('c1', 2) });
+      await log.append('r1', { events: [], answers: [answer('c1', 2)] });
       const refused = { ok: false, refusal: { code: 'other-round' } } as const;
       const other = { seat: 'team t1', command: 'c1', answer: refused };
-      expect(await log.append('r1', { events: [], answer: other })).toBe('done');
+      expect(await log.append('r1', { events: [], answers: [other] })).toBe('done');
       expect(await log.answer('r1', 'team t1', 'c1')).toEqual(refused);
       expect(await log.answer('r1', 'team t2', 'c1')).toBeUndefined();
     });
@@ -156,7 +166,7 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
         events: [event(2)],
         documents: [design('d1')],
         seats: [{ tokenHash: `h-${room}`, room, team: 't1' }],
-        answer: answer('c1', 2),
+        answers: [answer('c1', 2)],
       });
       await log.openRoom(other, first);
       for (const room of ['r1', 'r2']) {
@@ -218,7 +228,7 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
           events: [event(2)],
           documents: [design('d1')],
           seats: [{ tokenHash: 'h1', room: 'r1', team: 't1' }],
-          answer: answer('c1', 2),
+          answers: [answer('c1', 2)],
         });
         const second = await again();
         expect((await second.eventsAfter('r1', 0)).map((e) => e.seq)).toEqual([1, 2]);

@@ -44,7 +44,7 @@ async function fill(log: EventLog): Promise<void> {
     await log.append(`r${room}`, { events: [second!], seats: [seat] });
     for (const [i, event] of rest.entries()) {
       const documents = [design(room, i)];
-      await log.append(`r${room}`, { events: [event], documents, answer: answerOf(event.seq) });
+      await log.append(`r${room}`, { events: [event], documents, answers: [answerOf(event.seq)] });
     }
     await log.keepLatest(`r${room}`, [{ key: `draft t${room}`, value: `{"room":${room}}` }]);
   }
