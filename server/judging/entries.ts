@@ -154,6 +154,13 @@ export class EntryJudge {
     await pause(PAUSE_MS, undefined, { signal: this.#closed.signal }).catch(() => undefined);
   }
 
+  /** A room that is no longer at hand. */
+  drop(id: RoomId): void {
+    clearTimeout(this.#timers.get(id));
+    this.#timers.delete(id);
+    this.#seen.delete(id);
+  }
+
   /** How many entries wait for their verdict. */
   get size(): number {
     return this.#atWork.size;

@@ -31,6 +31,11 @@ export class Deadlines {
     );
   }
 
+  /** Whether time is running in that room. */
+  has(id: RoomId): boolean {
+    return this.#timers.has(id);
+  }
+
   drop(id: RoomId): void {
     clearTimeout(this.#timers.get(id));
     this.#timers.delete(id);

@@ -94,7 +94,7 @@ export class LiveRoom {
     return this.#events;
   }
 
-  /** Whether the room is to be erased, and takes nothing more. */
+  /** Whether the room is no longer at hand here, and takes nothing more. */
   get ended(): boolean {
     return this.#ended;
   }
@@ -234,7 +234,7 @@ export class LiveRoom {
 
   /** Reads on where the log may have events up to `seq` that another process has appended. */
   catchUp(seq = Number.POSITIVE_INFINITY): Promise<void> {
-    return this.inTurn(() => (seq > this.#state.seq ? this.#readOn() : undefined));
+    return this.inTurn(() => (seq > this.#state.seq && !this.#ended ? this.#readOn() : undefined));
   }
 
   async #readOn(): Promise<void> {

@@ -132,6 +132,11 @@ export class Newest {
     return [...rest, ...doing].filter((value) => mayHave(seat, value));
   }
 
+  /** Whether all that is kept at all is beside the log. */
+  get isKept(): boolean {
+    return this.#unkept.size === 0;
+  }
+
   /** Writes what has changed since the last time. A failed write is tried again. */
   keep(): Promise<void> {
     if (this.#timer) clearTimeout(this.#timer);

@@ -1,4 +1,5 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Millis } from '../../shared/geometry/units.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import type { RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Handshake, LatestDown } from '../../shared/wire/protocol.ts';
@@ -33,6 +34,9 @@ export interface RoomsParts {
 const PATIENCE_MS = 10_000;
 /** Whatever else stands in an address is no room's, and nothing that a store should be asked. */
 const ROOM_ID = /^[\w-]{1,64}$/;
+/** A room that nobody has used for so long leaves memory, ms; and how often that is looked at. */
+const IDLE_MS = 10 * 60_000;
+const LOOK_EVERY_MS = 60_000;
 /** Rooms in which time may be running or an entry waiting when the server comes back. */
 const ROOMS_WOKEN = 20;
 
@@ -45,6 +49,9 @@ export class OpenRooms {
   readonly #judge: EntryJudge;
   readonly #deadlines: Deadlines;
   readonly #open = new Map<string, Promise<OpenRoom | undefined>>();
+  /** When each of them was asked for last. */
+  readonly #used = new Map<string, Millis>();
+  #looking: NodeJS.Timeout | undefined;
   #outlet: Outlet = NOBODY;
   #newest: string | null = null;
 
@@ -71,6 +78,7 @@ export class OpenRooms {
     this.#newest = records[0]?.id ?? null;
     for (const { id } of records.slice(0, ROOMS_WOKEN)) await this.byId(id);
     neighbours.hear(new News({ neighbours, trouble, rooms: this, outlet: () => this.#outlet }));
+    this.#looking = setInterval(() => void this.#putAwayIdle(), LOOK_EVERY_MS);
   }
 
   /** All rooms that are not erased, the newest first. */
@@ -84,11 +92,36 @@ export class OpenRooms {
     const open = await this.#open.get(id);
     this.#open.delete(id);
     if (!open) return;
-    await open.room.end();
-    this.#deadlines.drop(id);
+    await this.#close(open);
     await open.newest.close();
     if (this.#newest === id) this.#newest = (await this.records())[0]?.id ?? null;
     this.#outlet.hidden(id);
+  }
+
+  async #close({ room }: OpenRoom): Promise<void> {
+    const { id } = room.state;
+    this.#used.delete(id);
+    await room.end();
+    this.#deadlines.drop(id);
+    this.#judge.drop(id);
+  }
+
+  /** Whoever asks for one of them later gets it from the log, as after a restart. */
+  async #putAwayIdle(): Promise<void> {
+    for (const [id, opening] of this.#open) {
+      const open = await opening.catch(() => undefined);
+      if (!open || this.#open.get(id) !== opening || !this.#isIdle(open)) continue;
+      this.#open.delete(id);
+      await this.#close(open);
+    }
+  }
+
+  /** Nobody is there, nothing runs, waits for its verdict or has still to be written. */
+  #isIdle({ room, newest }: OpenRoom): boolean {
+    const { id, entries } = room.state;
+    const since = this.parts.now() - (this.#used.get(id) ?? 0);
+    if (since < IDLE_MS || this.#outlet.isIn(id) || this.#deadlines.has(id) || !newest.isKept) return false;
+    return entries.every(({ verdict, unjudged }) => verdict !== null || unjudged);
   }
 
   /** What another process has erased without this one hearing of it. */
@@ -142,16 +175,19 @@ export class OpenRooms {
   }
 
   async byId(id: string): Promise<OpenRoom | undefined> {
-    return ROOM_ID.test(id) ? (this.#open.get(id) ?? this.#opening(id)) : undefined;
+    if (!ROOM_ID.test(id)) return undefined;
+    this.#used.set(id, this.parts.now());
+    return this.#open.get(id) ?? this.#opening(id);
   }
 
   #opening(id: string): Promise<OpenRoom | undefined> {
     const loading = this.#load(id);
     this.#open.set(id, loading);
-    void loading.then(
-      (found) => !found && this.#open.delete(id),
-      () => this.#open.delete(id),
-    );
+    const forget = () => {
+      this.#open.delete(id);
+      this.#used.delete(id);
+    };
+    void loading.then((found) => !found && forget(), forget);
     return loading;
   }
 
@@ -206,6 +242,7 @@ export class OpenRooms {
 
   /** Lets judging that has begun end within `withinMs`, and writes what is still only in memory. */
   async close(withinMs: number): Promise<void> {
+    clearInterval(this.#looking);
     this.#deadlines.close();
     this.#judge.stop();
     await settledWithin(this.#judge.stopped(), withinMs);

@@ -25,6 +25,8 @@ export interface Outlet {
   readonly latest: (open: OpenRoom, value: LatestDown) => void;
   /** A tablet of this team has sat down at another process: those here rest. */
   readonly rest: (open: OpenRoom, team: TeamId, tab: Handshake['tab']) => void;
+  /** Whether any page is in this room. */
+  readonly isIn: (room: RoomId) => boolean;
   /** The teams whose tablet is here. */
   readonly teamsIn: (open: OpenRoom) => readonly TeamId[];
 }
@@ -37,5 +39,6 @@ export const NOBODY: Outlet = {
   checkLinks: async () => undefined,
   latest: () => undefined,
   rest: () => undefined,
+  isIn: () => false,
   teamsIn: () => [],
 };

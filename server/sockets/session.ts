@@ -83,6 +83,10 @@ export class Sessions {
     return [...this.#all].filter((s) => s.shake.page !== 'tablet' && s.shake.room === null);
   }
 
+  isIn(room: RoomId): boolean {
+    return this.#seated.has(room);
+  }
+
   *seatedIn(room: RoomId): Generator<{ session: Session; seat: Seat }> {
     for (const session of this.#seated.get(room) ?? []) {
       const { standing } = session;

@@ -284,6 +284,7 @@ export class Talk {
         session.socket.emit('quiet');
       }
     },
+    isIn: (room) => this.#sessions.isIn(room),
     teamsIn: ({ room }) =>
       [...this.#sessions.seatedIn(room.state.id)].flatMap(({ seat }) =>
         seat.role === 'team' ? [seat.team] : [],
