@@ -44,7 +44,8 @@ export async function startProcess(bundle: Bundle, dataDir: string, env: NodeJS.
   let printed = '';
   child.stdout.on('data', (text: Buffer) => (printed += text.toString()));
   child.stderr.on('data', (text: Buffer) => (printed += text.toString()));
-  const gone = once(child, 'exit') as Promise<[number | null, NodeJS.Signals | null]>;
+  // Not before all that it has said is read.
+  const gone = once(child, 'close') as Promise<[number | null, NodeJS.Signals | null]>;
   const [url, ownerKey] = await linkOf(child, () => printed, gone);
   const end = async (signal: NodeJS.Signals) => {
     if (child.exitCode === null && child.signalCode === null) child.kill(signal);

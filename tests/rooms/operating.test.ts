@@ -67,8 +67,8 @@ describe('metrics', () => {
     expect(text.endsWith('# EOF\n')).toBe(true);
     expect(sample(text, 'harbour_commands_total{kind="hand-in"}')).toBe(1);
     expect(sample(text, 'harbour_refusals_total{way="command",code="not-for-this-seat"}')).toBe(1);
-    // Joined, challenge chosen, building started, handed in, judged.
-    expect(sample(text, 'harbour_append_seconds_count')).toBe(5);
+    // Joined, challenge chosen, building started, a refusal, handed in, judged.
+    expect(sample(text, 'harbour_append_seconds_count')).toBe(6);
     expect(sample(text, 'harbour_sockets')).toBe(2);
     expect(sample(text, 'harbour_rooms')).toBe(1);
     expect(sample(text, 'harbour_judge_queue')).toBe(0);
