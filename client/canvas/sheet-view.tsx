@@ -1,8 +1,10 @@
 import Konva from 'konva/lib/Core.js';
 import { type ReactNode, type Ref, useEffect, useImperativeHandle, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
+import type { ScreenPoint } from '../../shared/geometry/units.ts';
 import type { Picture } from '../../shared/picture/shapes.ts';
 import { FACE } from './colours.ts';
+import { drawLoupe, LOUPE, loupePlace } from './loupe.ts';
 import { paintInk } from './paint-ink.ts';
 import { paintSheet } from './paint-sheet.ts';
 import type { Painter } from './painter.ts';
@@ -20,6 +22,8 @@ export interface SheetHandle {
   under(painter: Painter | null): void;
   /** Over everything. */
   over(painter: Painter | null): void;
+  /** Beside a finger at this place of the box: what is under it. */
+  loupe(finger: ScreenPoint | null): void;
 }
 
 export interface SheetViewProps {
@@ -43,7 +47,8 @@ export function SheetView(props: SheetViewProps) {
   const { picture, box, view, textSize = 16, under, over } = props;
   const ink = useRef<Konva.Shape>(null);
   const top = useRef<Konva.Shape>(null);
-  const live = useLive(props.handle, ink, top);
+  const loupe = useRef<HTMLCanvasElement>(null);
+  const live = useLive(props.handle, ink, top, { canvas: loupe, box, view, picture });
   useFaceLoaded(ink);
   const paperScene = useMemo(
     () => scene(view, () => [paintSheet(picture, textSize)]),
@@ -79,6 +84,7 @@ export function SheetView(props: SheetViewProps) {
         </Stage>
       </div>
       {props.children}
+      <canvas className="loupe" ref={loupe} hidden />
     </div>
   );
 }
@@ -91,7 +97,48 @@ interface Live {
 
 type ShapeRef = React.RefObject<Konva.Shape | null>;
 
-function useLive(handle: Ref<SheetHandle> | undefined, ink: ShapeRef, top: ShapeRef) {
+interface LoupeUse extends Pick<SheetViewProps, 'box' | 'view' | 'picture'> {
+  readonly canvas: React.RefObject<HTMLCanvasElement | null>;
+}
+
+/** Follows the topmost layer: when that has been drawn, everything has. */
+function useLoupe(top: ShapeRef, use: LoupeUse) {
+  const now = useRef(use);
+  now.current = use;
+  return useMemo(() => {
+    let finger: ScreenPoint | null = null;
+    let layer: Konva.Layer | null = null;
+    const draw = () => {
+      const { canvas, box, view, picture } = now.current;
+      const stage = top.current?.getStage();
+      if (!canvas.current || !finger || !stage) return;
+      const { px, py } = loupePlace(finger, box);
+      canvas.current.style.transform = `translate(${px - LOUPE / 2}px, ${py - LOUPE / 2}px)`;
+      drawLoupe(canvas.current, finger, {
+        layers: stage.getLayers().map((each) => each.getNativeCanvasElement()),
+        ratio: Konva.pixelRatio,
+        paper: {
+          left: view.left,
+          top: view.top,
+          width: picture.w * view.scale,
+          height: picture.h * view.scale,
+        },
+      });
+    };
+    return (at: ScreenPoint | null) => {
+      finger = at;
+      const topmost = top.current?.getLayer() ?? null;
+      if (at && topmost && layer !== topmost) {
+        layer = topmost;
+        layer.on('draw', draw);
+      }
+      if (now.current.canvas.current) now.current.canvas.current.hidden = at === null;
+    };
+  }, [top]);
+}
+
+function useLive(handle: Ref<SheetHandle> | undefined, ink: ShapeRef, top: ShapeRef, loupeUse: LoupeUse) {
+  const loupe = useLoupe(top, loupeUse);
   const live = useRef<Live>({ preview: null, under: null, over: null });
   useImperativeHandle(handle, () => {
     const set = <K extends keyof Live>(key: K, value: Live[K], shape: ShapeRef) => {
@@ -103,8 +150,9 @@ function useLive(handle: Ref<SheetHandle> | undefined, ink: ShapeRef, top: Shape
       preview: (picture) => set('preview', picture, ink),
       under: (painter) => set('under', painter, ink),
       over: (painter) => set('over', painter, top),
+      loupe,
     };
-  }, [ink, top]);
+  }, [ink, top, loupe]);
   return live;
 }
 

@@ -36,6 +36,32 @@ describe('drafts of a tablet', () => {
     expectClean(watched);
   });
 
+  it('keeps the way back and forth over a reload', async () => {
+    await open();
+    const { page } = watched;
+    await hand.drag([50, 160], [100, 160], [150, 160]);
+    await hand.drag([50, 60], [100, 60], [150, 60]);
+    await hand.drag([50, 100], [100, 100], [150, 100]);
+    const three = await kept(page, ofLines(3));
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, ofLines(2));
+    await page.reload();
+    await page.getByText('20 cm of line').waitFor();
+    await page.getByRole('button', { name: 'Redo' }).click();
+    expect(await kept(page, ofLines(3))).toEqual(three);
+    for (let i = 0; i < 3; i++) await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, ofLines(0));
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    // Once more, after steps that are written anew.
+    await hand.drag([50, 60], [100, 60], [150, 60]);
+    await kept(page, ofLines(1));
+    await page.reload();
+    await page.getByText('10 cm of line').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page, ofLines(0));
+    expectClean(watched);
+  });
+
   it('finds the draft that the server kept where this browser has none', async () => {
     await open();
     const { page } = watched;

@@ -117,3 +117,35 @@ describe('looking closely', () => {
     expectClean(watched);
   });
 });
+
+describe('the loupe', () => {
+  it('shows above a drawing finger what is under it, and nothing for a mouse', async () => {
+    await open();
+    const { page } = watched;
+    const lift = await hand.hold([60, 160], [100, 150], [140, 140]);
+    const loupe = page.locator('.loupe');
+    await loupe.waitFor();
+    const finger = await hand.place(140, 140);
+    const box = (await loupe.boundingBox())!;
+    expect(box.y + box.height).toBeLessThan(finger.y - 40);
+    // Its middle shows the end of the line under the finger: ink, not paper.
+    const dark = await loupe.evaluate((canvas) => {
+      const { width, height } = canvas as HTMLCanvasElement;
+      const ctx = (canvas as HTMLCanvasElement).getContext('2d')!;
+      const { data } = ctx.getImageData(width / 2 - 10, height / 2 - 10, 20, 20);
+      return data.filter((value, i) => i % 4 === 0 && value < 60).length;
+    });
+    expect(dark).toBeGreaterThan(40);
+    await picture(page, 'tablet-view-loupe');
+    await lift();
+    await loupe.waitFor({ state: 'hidden' });
+    await kept(page, ofLines(1));
+    hand.pointer = 'mouse';
+    const release = await hand.hold([60, 60], [100, 60], [140, 60]);
+    await page.waitForTimeout(100);
+    expect(await loupe.isVisible()).toBe(false);
+    await release();
+    await kept(page, ofLines(2));
+    expectClean(watched);
+  });
+});

@@ -12,7 +12,8 @@ export interface DraftPlace {
   readonly moves: number;
 }
 
-const keyOf = ({ room, team, round, moves }: DraftPlace): string => `${room} ${team} ${round} ${moves}`;
+export const keyOf = ({ room, team, round, moves }: DraftPlace): string =>
+  `${room} ${team} ${round} ${moves}`;
 
 let opened: UseStore | null = null;
 const shelf = (): UseStore => {

@@ -31,10 +31,10 @@ export class DrawingSession {
   readonly store: StoreApi<Session>;
   readonly context: EditContext;
 
-  constructor(design: Design, context: EditContext) {
+  constructor(design: Design, context: EditContext, way: Pick<Editor, 'past' | 'future'>) {
     this.context = context;
     this.store = createStore<Session>(() => ({
-      editor: openEditor(design, context),
+      editor: { ...openEditor(design, context), ...way },
       refusal: null,
       fingerDown: false,
       pen: false,

@@ -51,7 +51,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
   const { frame, box, view, side, camera } = useCamera(sheet, ROOM, { look, onLook: session.look });
   const [buttons, setButtons] = useState<Place | null>(null);
   const [proposal, setProposal] = useState<Proposal | null>(null);
-  const show = useShown(session, handle, setProposal);
+  const show = useShown(session, camera, handle, setProposal);
   usePointer(surface, { session, camera, ready: view !== null, resting, show });
   useZoomKeys(camera, resting);
 

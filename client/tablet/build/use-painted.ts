@@ -1,6 +1,6 @@
 import { type RefObject, useCallback, useMemo } from 'react';
 import type { Finding } from '../../../shared/documents/verdict.ts';
-import { cos, sin } from '../../../shared/geometry/exact-math.ts';
+import { cos, distance, sin } from '../../../shared/geometry/exact-math.ts';
 import type { Mm } from '../../../shared/geometry/units.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
 import { missingOf } from '../../../shared/picture/missing.ts';
@@ -10,6 +10,8 @@ import { paintMissing } from '../../canvas/paint-findings.ts';
 import { paintGhost } from '../../canvas/paint-ink.ts';
 import { type Painter, together } from '../../canvas/painter.ts';
 import type { SheetHandle } from '../../canvas/sheet-view.tsx';
+import type { Camera } from '../../canvas/use-camera.ts';
+import { toScreen } from '../../canvas/view.ts';
 import type { Editor } from '../editor/model.ts';
 import type { Proposal } from '../editor/proposal.ts';
 import type { ShowProposal } from './hand.ts';
@@ -67,8 +69,12 @@ export function usePainted(options: PaintedOptions): Painted {
 }
 
 /** Draws what a gesture proposes past React; only what it caught on is said by the page. */
+/** A tap needs no loupe: it appears when a finger has gone so far, CSS pixels. */
+const STIRRED = 4;
+
 export function useShown(
   session: DrawingSession,
+  camera: Camera,
   handle: RefObject<SheetHandle | null>,
   setProposal: (change: (before: Proposal | null) => Proposal | null) => void,
 ): ShowProposal {
@@ -78,6 +84,7 @@ export function useShown(
       if (!proposal || !progress || !touch) {
         sheet?.preview(null);
         sheet?.over(null);
+        sheet?.loupe(null);
         setProposal(() => null);
         return;
       }
@@ -87,6 +94,9 @@ export function useShown(
         edited.ok && edited.design !== editor.design ? pictureOfDesign(edited.design, context) : null;
       sheet?.preview(changed);
       sheet?.over(overGesture(proposal, progress, touch, editor, context));
+      const view = camera.view();
+      const pulls = touch.hides && distance(progress.gesture.down, touch.at) > STIRRED * touch.pixel;
+      if (view && pulls) sheet?.loupe(toScreen(view, touch.at));
       setProposal((before) =>
         before?.snap?.why === proposal.snap?.why &&
         before?.snap?.degrees === proposal.snap?.degrees &&
@@ -95,6 +105,6 @@ export function useShown(
           : proposal,
       );
     },
-    [session, handle, setProposal],
+    [session, camera, handle, setProposal],
   );
 }

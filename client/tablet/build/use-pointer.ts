@@ -192,6 +192,7 @@ class Paper {
       pixel: pixelsInMm(view, 1),
       free: event.altKey || this.#session.store.getState().free,
       adds: event.shiftKey,
+      hides: this.#kind === 'touch',
     };
   }
 }

@@ -8,6 +8,7 @@ import { useLink } from '../../parts/use-link.tsx';
 import type { EditContext } from '../editor/model.ts';
 import { type DraftPlace, keepDraft, keptDraft, readAs } from './drafts.ts';
 import { DrawingSession, type Session } from './session.ts';
+import { KeptWay } from './way.ts';
 
 export function contextOf(challenge: Challenge): EditContext {
   return {
@@ -23,7 +24,7 @@ export function contextOf(challenge: Challenge): EditContext {
  * Sessions of this page by the drawing that they hold: when the room looks at the board in between and
  * comes back, the way back is still whole.
  */
-const opened = new Map<string, DrawingSession>();
+const opened = new Map<string, { readonly session: DrawingSession; readonly way: KeptWay }>();
 
 const written = (design: Design): string => JSON.stringify(writeDocument(Design, design));
 
@@ -45,26 +46,42 @@ export function useSession(challenge: Challenge, place: DraftPlace): DrawingSess
   useEffect(() => {
     let here = true;
     const context = contextOf(challenge);
-    void keptDraft(Design, { room, team, round, moves }).then((kept) => {
-      if (!here) return;
+    const look = async () => {
+      const place = { room, team, round, moves };
+      const kept = await keptDraft(Design, place);
       const before = opened.get(key);
-      if (before) return setSession(catchUp(before, kept));
+      if (before) return here && setSession(catchUp(before.session, kept));
       const design = kept ?? serverDraft(link, { team, round }) ?? context.begin;
-      const fresh = new DrawingSession(design, context);
+      const way = new KeptWay(place);
+      const fresh = { way, session: new DrawingSession(design, context, await way.find(design)) };
+      if (!here) return;
       opened.set(key, fresh);
-      setSession(fresh);
-    });
+      setSession(fresh.session);
+    };
+    void look();
     return () => {
       here = false;
     };
   }, [link, challenge, room, team, round, moves, key]);
   useKept(session, place, link);
+  useKeptWay(session, key);
   return session;
 }
 
 function serverDraft(link: Link, { team, round }: Pick<DraftPlace, 'team' | 'round'>): Design | null {
   const draft = link.state().drafts[team];
   return draft?.round === round ? readAs(Design, draft.design) : null;
+}
+
+/** Keeps the way back and forth, so that it is there after a reload. */
+function useKeptWay(session: DrawingSession | null, key: string): void {
+  useEffect(() => {
+    const way = opened.get(key)?.way;
+    if (!session || !way) return;
+    return session.store.subscribe((now, before) => {
+      if (now.editor.design !== before.editor.design) void way.keep(now.editor);
+    });
+  }, [session, key]);
 }
 
 /** Keeps every change in this browser and tells it to the server, which thins it out to one a second. */

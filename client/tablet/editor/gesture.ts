@@ -20,6 +20,8 @@ export interface Touch {
   readonly pixel: Mm;
   /** Nothing catches, as the hand wishes. */
   readonly free?: boolean;
+  /** It hides what is under it, as a fingertip does. */
+  readonly hides?: boolean;
   /** What is touched is added to what is chosen. */
   readonly adds?: boolean;
 }

@@ -1,6 +1,7 @@
 import type { Design, Line } from '../../../shared/documents/design.ts';
 import { acos } from '../../../shared/geometry/exact-math.ts';
 import { type Path, pathFoot, pathOf, pathPart } from '../../../shared/geometry/path.ts';
+import { pathIntersections, selfIntersections } from '../../../shared/geometry/path-intersections.ts';
 import { pieceDirection } from '../../../shared/geometry/piece.ts';
 import type { Mm, Rad } from '../../../shared/geometry/units.ts';
 import { markMiddle } from './attach.ts';
@@ -29,19 +30,25 @@ export function gripsOf(line: Line): number[] {
   return [0, ...corners, line.pieces.length];
 }
 
-/** Ways along a line at which it can be cut: its ends, its corners, and where other lines end on it. */
+/** Ways along a line at which it can be cut: its ends, its corners, and where lines meet it. */
 function cutsOf(line: Line, design: Design, context: EditContext): Mm[] {
   const path = pathOf(line);
   const corners = gripsOf(line)
     .slice(1, -1)
     .map((node) => path.starts[node]!);
-  const touching = [...design.drawing.lines, ...context.sheet.given.lines]
-    .filter((other) => other.id !== line.id)
+  const others = [...design.drawing.lines, ...context.sheet.given.lines].filter(
+    (other) => other.id !== line.id,
+  );
+  const touching = others
     .flatMap((other) => [other.from, endOf(other)])
     .map((end) => pathFoot(path, end))
     .filter((foot) => foot.distance < TOUCH)
     .map((foot) => foot.s);
-  const inside = [...corners, ...touching].filter((s) => s > TOUCH && s < path.length - TOUCH);
+  const crossings = [
+    ...others.flatMap((other) => pathIntersections(path, pathOf(other)).map((meeting) => meeting.a)),
+    ...selfIntersections(path).flatMap((meeting) => [meeting.a, meeting.b]),
+  ];
+  const inside = [...corners, ...touching, ...crossings].filter((s) => s > TOUCH && s < path.length - TOUCH);
   return [0, ...inside.sort((a, b) => a - b), path.length];
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { LOUPE, loupePlace } from '../../../client/canvas/loupe.ts';
 import { covers, placeBeside } from '../../../client/canvas/placement.ts';
 import {
   type Framed,
@@ -100,6 +101,28 @@ describe('a closer look', () => {
     expect(shown.px).toBeCloseTo(box.width - 60, 6);
     expect(shown.py).toBeCloseTo(box.height - 60, 6);
     expect(lookAt(view, framed, { x: 60, y: 40 }, 60)).toMatchObject({ scale: view.scale });
+  });
+});
+
+describe('loupePlace', () => {
+  const box = { width: 700, height: 600 };
+
+  it('stands above the finger where there is room, beside it near the top', () => {
+    expect(loupePlace({ px: 350, py: 400 }, box)).toEqual({ px: 350, py: 400 - 126 });
+    expect(loupePlace({ px: 350, py: 155 }, box)).toMatchObject({ py: 155 - 0.6 * 126 });
+  });
+
+  it('never covers what is under the finger, anywhere in the box, and stays in it', () => {
+    for (let px = 0; px <= box.width; px += 10)
+      for (let py = 0; py <= box.height; py += 10) {
+        const at = loupePlace({ px, py }, box);
+        // Its radius, and 40 pixels for the fingertip.
+        expect(Math.hypot(at.px - px, at.py - py)).toBeGreaterThan(LOUPE / 2 + 40);
+        expect(at.px - LOUPE / 2).toBeGreaterThanOrEqual(0);
+        expect(at.px + LOUPE / 2).toBeLessThanOrEqual(box.width);
+        expect(at.py - LOUPE / 2).toBeGreaterThanOrEqual(0);
+        expect(at.py + LOUPE / 2).toBeLessThanOrEqual(box.height);
+      }
   });
 });
 

@@ -169,6 +169,23 @@ describe('rub out', () => {
     expect(editor.design.drawing.lines).toEqual([]);
   });
 
+  it('cuts a line where another one crosses it', () => {
+    const crossed = drag(editorWith('straight', lineThrough([60, 100], [180, 100])), DRAW, [
+      [120, 150],
+      [120, 50],
+    ]).editor;
+    const { editor } = tap({ ...crossed, tool: 'rub' }, DRAW, [150, 100]);
+    const [main, other] = editor.design.drawing.lines.map((line) => [line.from, line.pieces.at(-1)!.to]);
+    expect([main, other]).toContainEqual([
+      { x: 60, y: 100 },
+      { x: 120, y: 100 },
+    ]);
+    expect([main, other]).toContainEqual([
+      { x: 120, y: 150 },
+      { x: 120, y: 50 },
+    ]);
+  });
+
   it('cuts a line where another one ends on it', () => {
     const branched = drag(editorWith('straight', lineThrough([60, 100], [180, 100])), DRAW, [
       [120, 150],
