@@ -16,7 +16,7 @@ import { foldEvents, foldLatest, foldWelcome } from './fold.ts';
 import { LatestSender, type Timers } from './latest-up.ts';
 import { Outbox, type Pending, type Shelf } from './outbox.ts';
 import { tooLarge, valueTooLarge } from './size.ts';
-import { FIRST_STATE, type LinkState } from './state.ts';
+import { FIRST_STATE, type Kept, type LinkState } from './state.ts';
 import type { OpenWire, Wire } from './wire.ts';
 
 export interface LinkParts {
@@ -48,6 +48,8 @@ export class Link {
   readonly #listeners = new Set<() => void>();
   readonly #documents: Documents;
   #state: LinkState = FIRST_STATE;
+  /** The room is what this browser kept, and no server has said that it is so. */
+  #onlyKept = false;
   #greeting = false;
   /** Values that came while a hello is on its way: newer than those of its answer. */
   #early: LatestDown[] = [];
@@ -102,7 +104,19 @@ export class Link {
     return answer;
   };
 
+  /** A document by its id. Documents never change, so one that came is kept. */
   readonly fetchDocument = (id: DocumentId): Promise<Fetched> => this.#documents.fetch(id);
+
+  /**
+   * Shows a room that this browser kept, where no server has answered since the page was opened. What
+   * the server says first takes its place.
+   */
+  readonly takeUp = (kept: Kept): void => {
+    if (this.#state.room || this.#state.status.kind !== 'connecting') return;
+    this.#onlyKept = true;
+    const since = this.#parts.timers.now();
+    this.#set({ ...this.#state, ...kept, status: { kind: 'away', since } });
+  };
 
   /**
    * Puts a value on the lossy channel: only the newest of its kind ever arrives. The server passes it
@@ -196,10 +210,12 @@ export class Link {
         this.#storeAway();
         return;
       }
-      this.#set({ ...this.#state, status: { kind: 'refused', refusal: welcome.refusal } });
+      const room = this.#onlyKept ? null : this.#state.room;
+      this.#set({ ...this.#state, room, status: { kind: 'refused', refusal: welcome.refusal } });
       this.#askAgain = this.#parts.timers.after(ASK_AGAIN_MS, () => void this.#greet(ANSWER_MS));
       return;
     }
+    this.#onlyKept = false;
     const now = this.#parts.timers.now();
     const folded = foldWelcome(this.#state, welcome, welcome.now - (sentAt + now) / 2);
     if ('gap' in folded) {

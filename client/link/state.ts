@@ -16,6 +16,13 @@ export type LinkStatus =
 
 export type You = Extract<Welcome, { ok: true }>['you'];
 
+/** What a browser may keep of a room, to show it while no server answers. */
+export interface Kept {
+  readonly room: RoomState;
+  readonly you: You;
+  readonly clockOffset: number;
+}
+
 export type Draft = { readonly round: number } & Work;
 
 /** Everything that a page shows of the room. A new object with every change; parts that stay are the same. */

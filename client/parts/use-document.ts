@@ -28,8 +28,17 @@ export async function loadDocument<K extends DocumentKind>(
   if (known) return { kind: 'here', value: known as DocumentBodies[K] };
   const fetched = await link.fetchDocument(id);
   if (!fetched.ok) return { kind: 'refused', refusal: fetched.refusal };
+  return takeUpDocument(kind, id, fetched.body);
+}
+
+/** Reads a document that came, and knows it from then on. */
+export function takeUpDocument<K extends DocumentKind>(
+  kind: K,
+  id: DocumentId,
+  body: unknown,
+): Loaded<DocumentBodies[K]> {
   const schema = DOCUMENT_SCHEMAS[kind] as unknown as z.ZodMiniType<DocumentBodies[K], unknown>;
-  const read = parseDocument(schema, fetched.body);
+  const read = parseDocument(schema, body);
   if (!read.ok) {
     const problem = read.problems[0];
     const refusal = {

@@ -1,10 +1,9 @@
+import { Suspense, useEffect } from 'react';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
-import { BuildScreen } from './build/build-screen.tsx';
-import { PredictScreen } from './predict/predict-screen.tsx';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
@@ -13,9 +12,11 @@ import { QuietScreen } from './screens/quiet.tsx';
 import { RestingScreen } from './screens/resting.tsx';
 import { ShowScreen } from './screens/show.tsx';
 import { WaitingScreen } from './screens/waiting.tsx';
+import { BuildScreen, fetchWork, PredictScreen } from './work.ts';
 
 /** Whatever a team sees, it can choose its language. */
 export function App() {
+  useEffect(fetchWork, []);
   return (
     <>
       <Screen />
@@ -54,12 +55,14 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge.value} />;
   const Work = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
   return (
-    <Work
-      key={`${room.id} ${team.id} ${round} ${team.moves}`}
-      room={room}
-      team={team}
-      round={round}
-      challenge={challenge.value}
-    />
+    <Suspense fallback={<ConnectingScreen />}>
+      <Work
+        key={`${room.id} ${team.id} ${round} ${team.moves}`}
+        room={room}
+        team={team}
+        round={round}
+        challenge={challenge.value}
+      />
+    </Suspense>
   );
 }

@@ -7,11 +7,14 @@ import { followDevice } from '../parts/device-settings.ts';
 import { DeviceSettingsDialog } from '../parts/device-settings-dialog.tsx';
 import { holdLink, LinkProvider } from '../parts/use-link.tsx';
 import { App } from './app.tsx';
+import { workOffline } from './offline.ts';
 
 followDevice();
+const link = connect({ page: 'tablet' });
+workOffline(link);
 createRoot(document.getElementById('root')!).render(
   <Announcer>
-    <LinkProvider held={holdLink(connect({ page: 'tablet' }))}>
+    <LinkProvider held={holdLink(link)}>
       <App />
     </LinkProvider>
     <DeviceSettingsDialog />
