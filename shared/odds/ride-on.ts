@@ -86,7 +86,7 @@ function moveOn(ride: Ride, way: Mm, time: Seconds): void {
 
 function shareAt({ kit }: Journey, { road, way }: Ride): number {
   const middle = way + kit.robot.barAhead / 2 + TOLERANCE.sameWay;
-  const bend = road.bends.find(({ from, to }) => from <= middle && middle < to);
+  const bend = road.bends.find(({ to }) => middle < to);
   return bend?.share ?? 1;
 }
 

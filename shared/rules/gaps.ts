@@ -24,7 +24,7 @@ export const gapsOf = ({ track, kit }: RuleView): Gap[] =>
 /** Gaps under the clearance, each end in one at most, the narrowest first. */
 export function facingEnds(track: Track, kit: Kit): Gap[] {
   const limit = kit.rules.clearance - TOLERANCE.samePoint;
-  const ends = track.nodes.filter((node) => node.kind === 'end' && node.arms.length === 1);
+  const ends = track.nodes.filter((node) => node.arms.length === 1);
   const found = ends.flatMap((a, i) => ends.slice(i + 1).flatMap((b) => gapBetween(a, b, limit)));
   found.sort((one, two) => one.length - two.length);
   const taken = new Set<TrackNode>();
@@ -36,11 +36,10 @@ export function facingEnds(track: Track, kit: Kit): Gap[] {
 }
 
 function gapBetween(a: TrackNode, b: TrackNode, limit: Mm): Gap[] {
-  const dx = b.at.x - a.at.x;
-  const dy = b.at.y - a.at.y;
-  if (Math.abs(dx) >= limit || Math.abs(dy) >= limit) return [];
   const length = distance(a.at, b.at);
   if (length >= limit) return [];
+  const dx = b.at.x - a.at.x;
+  const dy = b.at.y - a.at.y;
   const inwards = (node: TrackNode): Direction => node.arms[0]!.tangent;
   const least = FACING * length;
   const faces =
