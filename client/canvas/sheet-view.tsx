@@ -32,6 +32,8 @@ export interface SheetViewProps {
   readonly view: View;
   /** Names on the sheet, CSS pixels. */
   readonly textSize?: number;
+  /** What is written on the paper under all ink. */
+  readonly notes?: Painter | null;
   /** What stands under the ink and over it while the page stays as it is. */
   readonly under?: Painter | null;
   readonly over?: Painter | null;
@@ -44,15 +46,15 @@ export interface SheetViewProps {
 
 /** A sheet of paper with its drawing, on three layers: paper, ink, and what moves over it. */
 export function SheetView(props: SheetViewProps) {
-  const { picture, box, view, textSize = 16, under, over } = props;
+  const { picture, box, view, textSize = 16, notes, under, over } = props;
   const ink = useRef<Konva.Shape>(null);
   const top = useRef<Konva.Shape>(null);
   const loupe = useRef<HTMLCanvasElement>(null);
   const live = useLive(props.handle, ink, top, { canvas: loupe, box, view, picture });
   useFaceLoaded(ink);
   const paperScene = useMemo(
-    () => scene(view, () => [paintSheet(picture, textSize)]),
-    [view, picture, textSize],
+    () => scene(view, () => [paintSheet(picture, textSize), notes]),
+    [view, picture, textSize, notes],
   );
   const inkScene = useMemo(
     () => scene(view, () => [live.current.under, under, paintInk(live.current.preview ?? picture)]),

@@ -15,6 +15,7 @@ import { Hint } from './hint.tsx';
 import type { DrawingSession } from './session.ts';
 import type { Findings } from './use-findings.ts';
 import type { LiveVerdict } from './use-live-verdict.ts';
+import { useNotes } from './use-notes.ts';
 import { usePainted, useShown } from './use-painted.ts';
 import { usePointer } from './use-pointer.ts';
 import { useSessionState } from './use-session.ts';
@@ -69,6 +70,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
     () => (view ? clearPoints(layout, picture, view, NAME_SIZE) : []),
     [layout, picture, view],
   );
+  const notes = useNotes({ session, editor, fingerDown, layout, view, clear });
   const finding = findings.open;
   useEffect(() => {
     if (finding) camera.reveal(finding.place.at);
@@ -83,6 +85,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
           box={box}
           view={view}
           textSize={NAME_SIZE}
+          notes={notes}
           under={under}
           over={over}
           handle={handle}

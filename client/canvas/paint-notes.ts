@@ -1,0 +1,45 @@
+import type { PaperPoint } from '../../shared/geometry/units.ts';
+import { COLOUR, FACE } from './colours.ts';
+import { type Painter, tracePoints } from './painter.ts';
+import type { ReadingNote } from './reading-notes.ts';
+import { toPaper, type View } from './view.ts';
+
+/** Half an arrow, and its head, CSS pixels. */
+const HALF = 9;
+const HEAD = 4.5;
+
+/** Beside each mark an arrow for either traveller, and in words what it tells them. */
+export const paintNotes =
+  (notes: readonly ReadingNote[], view: View, size: number): Painter =>
+  (ctx, pixel) => {
+    ctx.strokeStyle = COLOUR.quiet;
+    ctx.lineWidth = 1.8 * pixel;
+    ctx.lineCap = 'round';
+    ctx.lineJoin = 'round';
+    for (const { at, along } of notes) {
+      const place = (ahead: number, right: number): PaperPoint => ({
+        x: at.x + (along.x * ahead - along.y * right) * pixel,
+        y: at.y + (along.y * ahead + along.x * right) * pixel,
+      });
+      ctx.beginPath();
+      tracePoints(ctx, [place(-HALF, 0), place(HALF, 0)]);
+      tracePoints(ctx, [place(HALF - HEAD, -HEAD), place(HALF, 0), place(HALF - HEAD, HEAD)]);
+      ctx.stroke();
+    }
+    for (const { text } of notes) {
+      if (!text) continue;
+      const at = toPaper(view, text.at);
+      ctx.save();
+      ctx.translate(at.x, at.y);
+      ctx.scale(pixel, pixel);
+      ctx.font = `600 ${size}px ${FACE}`;
+      ctx.textAlign = text.align;
+      ctx.textBaseline = 'middle';
+      ctx.lineWidth = size / 4;
+      ctx.strokeStyle = COLOUR.sheet;
+      ctx.strokeText(text.said, 0, 0);
+      ctx.fillStyle = COLOUR.quiet;
+      ctx.fillText(text.said, 0, 0);
+      ctx.restore();
+    }
+  };
