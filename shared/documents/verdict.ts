@@ -5,7 +5,7 @@ import { Odds, PlainPoint, Steadiness } from './outlook.ts';
 import { Ending } from './trace.ts';
 
 /** The version of the engine that made a verdict. A change of any result changes it. */
-export const ENGINE_VERSION = 3;
+export const ENGINE_VERSION = 4;
 
 export const SEVERITIES = ['stops', 'may-stop', 'untidy'] as const;
 export const Severity = z.enum(SEVERITIES);
@@ -29,6 +29,8 @@ export const RULE_IDS = [
   'R-unknown-mark',
   'R-mark-on-curve',
   'R-mark-on-junction',
+  'R-missing-arm',
+  'R-open-junction',
   'R-loose-end',
   'R-start-on-line',
   'R-finish-reachable',
@@ -65,6 +67,9 @@ export const FINDING_VARIANTS = [
   'corner',
   'end',
   'curve',
+  'no-left',
+  'no-straight',
+  'no-right',
 ] as const;
 export type FindingVariant = (typeof FINDING_VARIANTS)[number];
 
@@ -92,6 +97,8 @@ export const REMEDIES = [
   'even-bands',
   'lighter-ink',
   'choose-mark',
+  'choose-way',
+  'decide-junction',
   'lead-out',
   'draw-from-berth',
   'draw-to-berth',

@@ -14,8 +14,10 @@ import { measureGoal, type Runs } from '../goals/measure.ts';
 import { eventsOf } from '../goals/predicate.ts';
 import { costOf } from '../points/cost.ts';
 import { pointLines, totalOf } from '../points/points.ts';
+import { openJunction } from '../rules/open-junction.ts';
 import { checkDrawing } from '../rules/rules.ts';
 import { idealRuns } from '../run/ideal-runs.ts';
+import { RUN_RULES } from '../run/model.ts';
 import { type Outlook, outlookOf } from './outlook.ts';
 import { refusalOf } from './refusal.ts';
 import { type SceneMaker, sceneOf, scenesInTurn } from './scene.ts';
@@ -89,7 +91,8 @@ export function* judging(
   });
   yield 'rules';
   const outlook = level === 'entry' ? yield* outlookOf(challenge, world, track, runs) : {};
-  const findings = settleSeverities(proposed, runs.traces, outlook.steadiness);
+  const open = runs.firstOpen && openJunction(track, runs.firstOpen, RUN_RULES.mostIdealRuns);
+  const findings = [...settleSeverities(proposed, runs.traces, outlook.steadiness), ...(open ? [open] : [])];
   const goals = results(challenge, runs, drawing, outlook);
   return {
     verdict: verdictOf({ challenge, drawing, level, findings, traces: runs.traces, goals, outlook }),

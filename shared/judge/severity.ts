@@ -63,7 +63,8 @@ function settled(finding: Finding, traces: readonly Trace[], steadiness: Steadin
   const proposed = finding.severity === 'stops' ? 'may-stop' : finding.severity;
   if (!steadiness || !traces.some((trace) => isTried(trace, finding))) return proposed;
   const astray = steadiness.strays.filter((stray) => isOf(stray, finding)).length;
-  if (astray >= TOO_MANY_ASTRAY || traces.some((trace) => losesChoice(trace, finding))) return 'may-stop';
+  const loses = (trace: Trace): boolean => losesChoice(trace, finding) || wastesChoice(trace, finding);
+  if (astray >= TOO_MANY_ASTRAY || traces.some(loses)) return 'may-stop';
   return 'untidy';
 }
 
@@ -94,6 +95,16 @@ const losesChoice = (trace: Trace, { rule, place }: Finding): boolean =>
   trace.events.some(
     (event) => event.kind === 'junction' && event.by === 'mark' && distance(event, place.at) <= AT_CORNER,
   );
+
+/** A choice for an arm that is not there leaves the next junction to chance. */
+const wastesChoice = ({ events }: Trace, { rule, place }: Finding): boolean =>
+  rule === 'R-missing-arm' &&
+  events.some((event, i) => {
+    const read = event.kind === 'act' ? events[event.read] : undefined;
+    if (read?.kind !== 'read' || place.kind !== 'mark' || read.mark !== place.mark) return false;
+    const junction = events.slice(i).find((later) => later.kind === 'junction');
+    return junction?.kind === 'junction' && junction.by === 'chance';
+  });
 
 /** mm from a corner at which the robot decides about it. */
 const AT_CORNER: Mm = 15;

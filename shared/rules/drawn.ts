@@ -51,23 +51,36 @@ export const withMark = (drawing: Drawing, id: string, change: (mark: Mark) => M
   marks: drawing.marks.map((mark) => (mark.id === id ? change(mark) : mark)),
 });
 
-/**
- * The drawing with a mark slid by `shift` in the direction of its line of the form; undefined where
- * that leads off the drawn line that carries it.
- */
-export function withSlidMark(view: RuleView, mark: LaidMark, shift: Mm): Drawing | undefined {
-  const { drawing, layout, sheet } = view;
+/** Where a mark was drawn, and whether the line that carries it runs as the line of the form does. */
+interface Carried {
+  readonly mark: Mark;
+  readonly path: Path;
+  readonly same: boolean;
+}
+
+/** Undefined where no such mark was drawn, or what carries it is gone. */
+export function carried({ drawing, layout, sheet }: RuleView, mark: LaidMark): Carried | undefined {
   const drawn = drawing.marks.find((m) => m.id === mark.id);
   const line = [...drawing.lines, ...sheet.given.lines].find((l) => l.id === drawn?.line);
   const form = layout.lines.find((l) => l.id === mark.line);
   if (!drawn || !line || !form) return undefined;
   const path = pathOf(line);
-  const length = mark.to - mark.from;
   const begin = pointAt(path, drawn.at);
   const same = distance(begin, pointAt(form.path, mark.from)) <= distance(begin, pointAt(form.path, mark.to));
-  const at = stepped(drawn.at + (same ? shift : -shift));
-  if (at < 0 || at + length > path.length) return undefined;
-  return withMark(drawing, mark.id, (m) => ({ ...m, at }));
+  return { mark: drawn, path, same };
+}
+
+/**
+ * The drawing with a mark slid by `shift` in the direction of its line of the form; undefined where
+ * that leads off the drawn line that carries it.
+ */
+export function withSlidMark(view: RuleView, mark: LaidMark, shift: Mm): Drawing | undefined {
+  const drawn = carried(view, mark);
+  if (!drawn) return undefined;
+  const length = mark.to - mark.from;
+  const at = stepped(drawn.mark.at + (drawn.same ? shift : -shift));
+  if (at < 0 || at + length > drawn.path.length) return undefined;
+  return withMark(view.drawing, mark.id, (m) => ({ ...m, at }));
 }
 
 /** To the step of the file form. */

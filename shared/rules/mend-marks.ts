@@ -1,10 +1,11 @@
-import type { Band, Drawing } from '../documents/design.ts';
+import type { Band, Drawing, Mark } from '../documents/design.ts';
+import { reversed } from '../documents/kit.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
 import { isCurve } from '../track/room.ts';
-import { type TrackEdge, twin } from '../track/track.ts';
+import { type EdgeMark, type TrackEdge, twin } from '../track/track.ts';
 import type { RuleView } from './context.ts';
-import { stepped, withMark, withSlidMark } from './drawn.ts';
+import { carried, stepped, withMark, withSlidMark } from './drawn.ts';
 import { betweenMarks, needsAfter } from './needs.ts';
 
 /** Kept beyond the allowed room, so that rounding to the file form can't bring a finding back. */
@@ -114,12 +115,30 @@ export function evenBands(view: RuleView, mark: LaidMark, { length, gap }: Wrong
     gap: gap?.(band.gap) ? 0 : band.gap,
   });
   return [better, even].map((change) =>
-    withMark(view.drawing, mark.id, (m) => {
-      const bands = m.bands.map(change);
-      const at = m.at + (lengthOf(m.bands) - lengthOf(bands)) / 2;
-      return { ...m, at: stepped(Math.max(0, at)), bands };
-    }),
+    withMark(view.drawing, mark.id, (m) => rebanded(m, m.bands.map(change))),
   );
+}
+
+/** The mark with other bands, its middle where it was. */
+function rebanded(mark: Mark, bands: readonly Band[]): Mark {
+  const at = mark.at + (lengthOf(mark.bands) - lengthOf(bands)) / 2;
+  return { ...mark, at: stepped(Math.max(0, at)), bands: [...bands] };
+}
+
+/** The drawing in which the mark, as it is met along an edge, reads as another word. */
+export function otherWord(view: RuleView, { mark, edge }: Met, word: string): Drawing[] {
+  const drawn = carried(view, mark.mark);
+  if (!drawn) return [];
+  const asDrawn = view.track.edges[edge]!.along === drawn.same;
+  const inks = [...(asDrawn ? word : reversed(word))];
+  const bands = inks.map((ink): Band => ({ ink, length: view.kit.robot.bandUnit, gap: 0 }));
+  return [withMark(view.drawing, mark.mark.id, (m) => rebanded(m, bands))];
+}
+
+/** A mark, and the edge along which it is met. */
+interface Met {
+  readonly mark: EdgeMark;
+  readonly edge: number;
 }
 
 const lengthOf = (bands: readonly Band[]): Mm =>

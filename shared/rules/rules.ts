@@ -37,6 +37,7 @@ import { margin } from './margin.ts';
 import { markBudget } from './mark-budget.ts';
 import { markOnCurve } from './mark-on-curve.ts';
 import { markOnJunction } from './mark-on-junction.ts';
+import { missingArm } from './missing-arm.ts';
 import { startOnLine } from './start-on-line.ts';
 import { unknownMark } from './unknown-mark.ts';
 
@@ -61,6 +62,7 @@ export const RULES: readonly Rule[] = [
   unknownMark,
   markOnCurve,
   markOnJunction,
+  missingArm,
   keepOut,
   givenLines,
   inkBudget,

@@ -9,6 +9,8 @@ export interface IdealRuns {
   readonly traces: readonly Trace[];
   /** A start has more than 16 runs: the rest is left out, and too much is left to luck. */
   readonly tooMany: boolean;
+  /** Then: where the first junction of such a start is left to chance, which all of its runs come to. */
+  readonly firstOpen?: RunEventOf<'junction'>;
 }
 
 /** Every run of the undisturbed robot: it forks where a junction leaves the way to chance, arms from the left. */
@@ -22,7 +24,10 @@ export function idealRuns(
 ): IdealRuns {
   const { starts, limit, ambient = UNDISTURBED.ambient } = options;
   const forks = starts.map((start) => runsFrom(world, { ...UNDISTURBED, start, limit, ambient }));
-  return { traces: forks.flatMap((fork) => fork.traces), tooMany: forks.some((fork) => fork.tooMany) };
+  const traces = forks.flatMap((fork) => fork.traces);
+  const lucky = forks.find((fork) => fork.tooMany);
+  if (!lucky) return { traces, tooMany: false };
+  return { traces, tooMany: true, firstOpen: leftToChance(lucky.traces[0]!)[0]! };
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Way } from '../documents/kit.ts';
 import { type Action, actionOf, type Kit, PACES } from '../documents/kit.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm } from '../geometry/units.ts';
-import { exitFor, exitsOf } from './arms.ts';
+import { type Exit, exitFor, exitsOf } from './arms.ts';
 import { type EdgeMark, type Track, twin } from './track.ts';
 
 /** A robot about to drive a directed edge from the way `from` on. */
@@ -19,19 +19,38 @@ export interface Travel {
   readonly paceAtEnd: readonly number[];
   /** Index into PACES of the fastest pace at which the mark can be met, or undefined where it isn't. */
   readonly paceAt: (edge: number, mark: EdgeMark) => number | undefined;
+  /** Choices that come to a junction without such an arm, each mark and way once. */
+  readonly missing: readonly MissingArm[];
+}
+
+/** A choice for an arm that is not there: it is used up and counts as none. */
+export interface MissingArm {
+  /** The mark that chose, and the edge along which it was met. */
+  readonly mark: EdgeMark;
+  readonly edge: number;
+  readonly way: Way;
+  /** The ways that there are instead, from the left. */
+  readonly exits: readonly Exit[];
+}
+
+interface Choice {
+  readonly way: Way;
+  readonly mark: EdgeMark;
+  readonly edge: number;
 }
 
 interface State {
   readonly edge: number;
   readonly from: Mm;
   readonly pace: number;
-  readonly choice: Way | undefined;
+  readonly choice: Choice | undefined;
 }
 
 interface Explored {
   readonly driven: boolean[];
   readonly paceAtEnd: number[];
   readonly met: Map<string, number>;
+  readonly missing: Map<string, MissingArm>;
 }
 
 const keyOf = (edge: number, mark: EdgeMark): string => `${edge} ${mark.mark.id}`;
@@ -47,19 +66,28 @@ export function travelFrom(track: Track, kit: Kit, departures: readonly Departur
     driven: track.edges.map(() => false),
     paceAtEnd: track.edges.map(() => -1),
     met: new Map(),
+    missing: new Map(),
   };
   const pace = PACES.indexOf(kit.robot.startPace);
   const open: State[] = departures.map(({ edge, from }) => ({ edge, from, pace, choice: undefined }));
   const seen = new Set<string>();
   for (let state = open.pop(); state; state = open.pop()) {
-    const key = `${state.edge} ${state.from} ${state.pace} ${state.choice ?? ''}`;
+    const key = stateKey(state);
     if (seen.has(key)) continue;
     seen.add(key);
     open.push(...driveEdge(track, kit, state, explored));
   }
-  const { driven, paceAtEnd, met } = explored;
-  return { driven, paceAtEnd, paceAt: (edge, mark) => met.get(keyOf(edge, mark)) };
+  const { driven, paceAtEnd, met, missing } = explored;
+  return {
+    driven,
+    paceAtEnd,
+    paceAt: (edge, mark) => met.get(keyOf(edge, mark)),
+    missing: [...missing.values()],
+  };
 }
+
+const stateKey = ({ edge, from, pace, choice }: State): string =>
+  `${edge} ${from} ${pace} ${choice ? `${choice.way} ${choice.mark.mark.id}` : ''}`;
 
 /** Meets the marks of one edge in turn; the states in which the robot leaves it. */
 function driveEdge(track: Track, kit: Kit, state: State, explored: Explored): State[] {
@@ -79,14 +107,14 @@ function driveEdge(track: Track, kit: Kit, state: State, explored: Explored): St
       branches.push({ edge: twin(edge.index), from: edge.length - mark.to, pace, choice });
       return branches;
     }
-    if (action?.kind === 'choose') choice = action.way;
+    if (action?.kind === 'choose') choice = { way: action.way, mark, edge: edge.index };
     const next = paceAfter(action, pace);
     if (next < pace) late = { pace: metAt, until: mark.to + kit.rules.actionReady[PACES[metAt]!] };
     if (action?.kind === 'pace-for') branches.push({ edge: edge.index, from: mark.to, pace, choice });
     pace = next;
   }
   explored.paceAtEnd[edge.index] = Math.max(pace, explored.paceAtEnd[edge.index]!);
-  return [...branches, ...onwards(track, kit, { ...state, pace, choice })];
+  return [...branches, ...onwards(track, kit, { ...state, pace, choice }, explored)];
 }
 
 function paceAfter(action: Action | undefined, pace: number): number {
@@ -95,10 +123,10 @@ function paceAfter(action: Action | undefined, pace: number): number {
   return pace;
 }
 
-function onwards(track: Track, kit: Kit, { edge, pace, choice }: State): State[] {
+function onwards(track: Track, kit: Kit, { edge, pace, choice }: State, explored: Explored): State[] {
   const node = track.nodes[track.edges[edge]!.to]!;
   const exits = exitsOf(track, edge);
-  const to = (index: number, waiting: Way | undefined): State => ({
+  const to = (index: number, waiting: Choice | undefined): State => ({
     edge: index,
     from: 0,
     pace,
@@ -106,9 +134,11 @@ function onwards(track: Track, kit: Kit, { edge, pace, choice }: State): State[]
   });
   if (exits.length === 0) return kit.robot.looseEnd === 'turn-back' ? [to(twin(edge), choice)] : [];
   if (node.kind !== 'junction') return exits.map((exit) => to(exit.edge, choice));
-  const wanted = choice ?? (kit.robot.unmarkedJunction === 'straight' ? 'straight' : undefined);
-  const chosen = wanted && exitFor(exits, wanted);
-  return chosen ? [to(chosen.edge, undefined)] : exits.map((exit) => to(exit.edge, undefined));
+  const chosen = choice && exitFor(exits, choice.way);
+  if (choice && !chosen) explored.missing.set(`${choice.mark.mark.id} ${choice.way}`, { ...choice, exits });
+  const taken =
+    chosen ?? (kit.robot.unmarkedJunction === 'straight' ? exitFor(exits, 'straight') : undefined);
+  return taken ? [to(taken.edge, undefined)] : exits.map((exit) => to(exit.edge, undefined));
 }
 
 /** Directed edges that a robot can come to whatever its choices; it turns where a mark or an end says so. */

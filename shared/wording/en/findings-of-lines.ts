@@ -56,4 +56,8 @@ export const LINES = {
           `The robot may overlook it, or stop where it ends: a way from a junction is ${least(v)} long.`,
         );
   },
+  'R-open-junction': (v) => ({
+    title: 'Left to luck',
+    sentence: `The robot chooses by itself so often that there are more than ${v.allowed} ways to drive. Decide this junction first.`,
+  }),
 } satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;

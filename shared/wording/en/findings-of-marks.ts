@@ -37,6 +37,12 @@ const OVER: Readonly<Partial<Record<FindingVariant, string>>> = {
   end: 'Mark past the end',
 };
 
+const NO_WAY: Readonly<Partial<Record<FindingVariant, string>>> = {
+  'no-left': 'No way to the left',
+  'no-straight': 'No way straight on',
+  'no-right': 'No way to the right',
+};
+
 /** What is said of marks and their bands. */
 export const MARKS = {
   'R-before-mark': beforeMark,
@@ -106,5 +112,9 @@ export const MARKS = {
   'R-mark-on-junction': (v) => ({
     title: OVER[v.variant ?? 'junction'] ?? 'Mark over a junction',
     sentence: 'The robot can’t read it there: a mark needs line on both sides.',
+  }),
+  'R-missing-arm': (v) => ({
+    title: NO_WAY[v.variant ?? 'no-straight'] ?? 'No such way',
+    sentence: 'The next junction has no such way: the robot drives as if there were no mark.',
   }),
 } satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;

@@ -31,6 +31,8 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'even-bands': 'Make the bands equal and edge to edge.',
   'lighter-ink': 'Choose a mark with lighter inks.',
   'choose-mark': 'Choose a mark from the chart.',
+  'choose-way': 'Choose a mark for a way that there is.',
+  'decide-junction': 'Draw a mark before it that says which way to take.',
   'lead-out': 'Draw the line out of the berth as the robot faces.',
   'draw-from-berth': 'Begin the line in the start berth.',
   'draw-to-berth': 'Draw the line on into the finish berth.',

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
-import type { Design } from '../../../shared/documents/design.ts';
+import type { Design, Mark } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { Verdict } from '../../../shared/documents/verdict.ts';
 import { judge } from '../../../shared/judge/judge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
+import { Pen } from '../../sweeps/pen.ts';
 
 function ready(key: string): Challenge {
   const one = readyChallenges(DEMO_KIT).find((r) => r.key === key);
@@ -42,6 +43,31 @@ describe('judge', () => {
     const finish = at(verdict.goals, 0);
     expect(finish).toMatchObject({ met: false, leftToLuck: false });
     expect(at(verdict.runs, finish.run!).ending).toBe('stopped');
+  });
+
+  test('R-open-junction names the junction to decide first where there are more than 16 runs', () => {
+    const ladder = (rungs: number[], ...marks: Mark[]) => {
+      const pen = new Pen().to(20, 60).straight(257).to(20, 150).straight(257);
+      for (const x of rungs) pen.to(x, 60, 90).straight(90);
+      const challenge = ready('first-line');
+      const start = { ...challenge.sheet.start, at: { x: 22, y: 60 }, heading: 0, r: 5 };
+      const { lines } = pen.drawing();
+      const design: Design = { version: 1, drawing: { lines, marks } };
+      const { verdict } = judge({ ...challenge, sheet: { ...challenge.sheet, start } }, design, 'live');
+      const found = verdict.findings.filter(({ rule }) => rule === 'R-open-junction');
+      return { found, goal: at(verdict.goals, 0), top: lines[0]!.id };
+    };
+    const many = [80, 125, 170, 215, 260];
+    const open = ladder(many);
+    expect(open.goal).toMatchObject({ met: false, leftToLuck: true });
+    const place = (x: number) => ({ kind: 'point', at: { x, y: 60 } });
+    expect(open.found).toMatchObject([{ place: place(80), severity: 'may-stop', allowed: 16 }]);
+    expect(open.found[0]?.remedy).toEqual({ code: 'decide-junction' });
+    // Straight on at the first, by the word ACA: then the second one is the first that is open.
+    const bands = [...'ACA'].map((ink) => ({ ink, length: 5.5, gap: 0 }));
+    const decided = ladder([100, ...many.slice(1)], { id: 'm', line: open.top, at: 30, bands });
+    expect(decided.found.map((finding) => finding.place)).toEqual([place(125)]);
+    expect(ladder([80]).found).toEqual([]);
   });
 
   test('each reading names its mark and the place where it acts, after the mark', () => {

@@ -63,9 +63,11 @@ describe('idealRuns', () => {
     const pen = new Pen().to(20, 60).straight(257).to(20, 150).straight(257);
     for (const x of [80, 120, 160, 200, 240]) pen.to(x, 60, 90).straight(90);
     const start = { ...{ name: { en: 'boathouse' } }, at: { x: 22, y: 60 }, heading: 0, r: 5 };
-    const { traces, tooMany } = idealRuns(world(pen.drawing(), { start }), fromStart);
+    const { traces, tooMany, firstOpen } = idealRuns(world(pen.drawing(), { start }), fromStart);
     expect(traces).toHaveLength(16);
     expect(tooMany).toBe(true);
+    expect(firstOpen).toMatchObject({ by: 'chance', arms: ['straight', 'right'] });
+    expect(Math.abs(firstOpen!.x - 80)).toBeLessThan(3);
   });
 });
 
