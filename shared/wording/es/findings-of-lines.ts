@@ -56,4 +56,8 @@ export const LINES = {
           `El robot puede no verlo, o pararse donde acaba: desde un cruce pide ${least(v)}.`,
         );
   },
+  'R-open-junction': (v) => ({
+    title: 'Queda a la suerte',
+    sentence: `El robot elige solo tantas veces que hay más de ${v.allowed} recorridos. Decide primero este cruce.`,
+  }),
 } satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;

@@ -41,6 +41,12 @@ const OVER: Readonly<Partial<Record<FindingVariant, string>>> = {
   end: 'Marca tras el final',
 };
 
+const NO_WAY: Readonly<Partial<Record<FindingVariant, string>>> = {
+  'no-left': 'Nada a la izquierda',
+  'no-straight': 'Nada de frente',
+  'no-right': 'Nada a la derecha',
+};
+
 /** What is said of marks and their bands. */
 export const MARKS = {
   'R-before-mark': beforeMark,
@@ -110,5 +116,9 @@ export const MARKS = {
   'R-mark-on-junction': (v) => ({
     title: OVER[v.variant ?? 'junction'] ?? 'Marca en un cruce',
     sentence: 'Ahí el robot no puede leerla: una marca pide línea a los dos lados.',
+  }),
+  'R-missing-arm': (v) => ({
+    title: NO_WAY[v.variant ?? 'no-straight'] ?? 'Ese camino no existe',
+    sentence: 'El próximo cruce no tiene ese camino: el robot sigue como si no hubiera marca.',
   }),
 } satisfies Partial<{ readonly [Rule in RuleId]: (values: Values) => Said }>;

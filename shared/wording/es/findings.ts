@@ -29,6 +29,8 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'even-bands': 'Haz las bandas iguales y sin huecos.',
   'lighter-ink': 'Elige una marca de tintas más claras.',
   'choose-mark': 'Elige una marca de la tabla.',
+  'choose-way': 'Elige una marca para un camino que exista.',
+  'decide-junction': 'Dibuja antes una marca que diga qué camino tomar.',
   'lead-out': 'Saca la línea del amarre hacia donde mira el robot.',
   'draw-from-berth': 'Empieza la línea en el amarre de salida.',
   'draw-to-berth': 'Lleva la línea hasta el amarre del final.',
