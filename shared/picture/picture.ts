@@ -12,7 +12,7 @@ export interface PictureSource {
   readonly sheet: Sheet;
   readonly layout: Layout;
   readonly kit: Kit;
-  readonly language?: Locale;
+  readonly language?: Locale | undefined;
   /** The drawing does not change any more: names of areas keep off its lines too, not only off given ones. */
   readonly still?: boolean;
 }

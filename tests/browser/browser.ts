@@ -48,12 +48,14 @@ export interface WatchOptions {
   readonly width: number;
   readonly height: number;
   readonly touch?: boolean;
+  /** What the browser asks for, as BCP 47 has it; the pages take their language from it. */
+  readonly locale?: string;
 }
 
 /** A page in a context of its own, watched from its first request on. */
 export async function watchedPage(browser: Browser, url: string, options: WatchOptions): Promise<Watched> {
-  const { width, height, touch = false } = options;
-  const context = await browser.newContext({ viewport: { width, height }, hasTouch: touch });
+  const { width, height, touch = false, locale = 'en-US' } = options;
+  const context = await browser.newContext({ viewport: { width, height }, hasTouch: touch, locale });
   const page = await context.newPage();
   const trouble: string[] = [];
   const own = new URL(url).host;

@@ -1,4 +1,5 @@
 import type { Design, Line } from '../../../shared/documents/design.ts';
+import type { Locale } from '../../../shared/documents/values.ts';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { boxOf } from '../../../shared/geometry/box.ts';
 import { pathOf } from '../../../shared/geometry/path.ts';
@@ -33,8 +34,12 @@ import { boundsOf, severalOf, turnHandle } from '../editor/several.ts';
 import { canRound } from '../editor/shape.ts';
 import type { Snap } from '../editor/snap.ts';
 
-export const pictureOfDesign = (design: Editor['design'], { sheet, kit }: EditContext): Picture =>
-  pictureOf({ sheet, kit, layout: layOut(sheet, design.drawing) });
+/** Names of places in a language; English where nobody sees them. */
+export const pictureOfDesign = (
+  design: Editor['design'],
+  { sheet, kit }: EditContext,
+  language?: Locale,
+): Picture => pictureOf({ sheet, kit, layout: layOut(sheet, design.drawing), language });
 
 /** Under the ink: a faint robot in its berth, and a glow round the chosen line. */
 export function underInk(editor: Editor, robot: Painter): Painter {

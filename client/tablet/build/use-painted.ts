@@ -12,6 +12,7 @@ import { type Painter, together } from '../../canvas/painter.ts';
 import type { SheetHandle } from '../../canvas/sheet-view.tsx';
 import type { Camera } from '../../canvas/use-camera.ts';
 import { toScreen } from '../../canvas/view.ts';
+import { useLocale } from '../../parts/use-words.ts';
 import type { Editor } from '../editor/model.ts';
 import type { Proposal } from '../editor/proposal.ts';
 import type { ShowProposal } from './hand.ts';
@@ -45,7 +46,8 @@ export function usePainted(options: PaintedOptions): Painted {
   const { context } = session;
   const { design } = editor;
   const layout = useMemo(() => layOut(context.sheet, design.drawing), [context, design]);
-  const picture = useMemo(() => pictureOfDesign(design, context), [design, context]);
+  const locale = useLocale();
+  const picture = useMemo(() => pictureOfDesign(design, context, locale), [design, context, locale]);
   const mended = options.ghost === 'mended' ? open?.remedy?.design : undefined;
   const missing = open && options.ghost !== null && !mended ? open : undefined;
   const ghost = useMemo(() => {
@@ -78,6 +80,7 @@ export function useShown(
   handle: RefObject<SheetHandle | null>,
   setProposal: (change: (before: Proposal | null) => Proposal | null) => void,
 ): ShowProposal {
+  const locale = useLocale();
   return useCallback(
     (proposal, progress, touch) => {
       const sheet = handle.current;
@@ -91,7 +94,7 @@ export function useShown(
       const { editor, context } = session;
       const { edited } = proposal;
       const changed: Picture | null =
-        edited.ok && edited.design !== editor.design ? pictureOfDesign(edited.design, context) : null;
+        edited.ok && edited.design !== editor.design ? pictureOfDesign(edited.design, context, locale) : null;
       sheet?.preview(changed);
       sheet?.over(overGesture(proposal, progress, touch, editor, context));
       const view = camera.view();
@@ -105,6 +108,6 @@ export function useShown(
           : proposal,
       );
     },
-    [session, camera, handle, setProposal],
+    [session, camera, handle, setProposal, locale],
   );
 }
