@@ -56,7 +56,7 @@ const changed = (folder: string, one: string): Stryker =>
     incrementalFile: `.artefacts/mutation/${folder}.json`,
     concurrency: 1,
     // A machine that is busy with other work is no reason to call a change noticed.
-    timeoutMS: 20_000,
+    timeoutMS: 10_000,
     tempDirName: '.artefacts/mutation/copy',
     reporters: ['progress-append-only', 'clear-text', 'html'],
     clearTextReporter: { reportTests: false, allowColor: false },

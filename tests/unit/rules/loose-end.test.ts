@@ -153,3 +153,59 @@ describe('R-loose-end: towards the edge', () => {
     expect(findings(drawn([PIER], twice), { sheet: finish })).toEqual([]);
   });
 });
+
+describe('R-loose-end: the paper ahead of an end', () => {
+  /** 100 mm of line that ends at a place, led there at pace fast in steps of 80 and 60 mm, or straight. */
+  const ahead = (x: number, y: number, dx: number, dy: number) => {
+    const start = berth(x - 100 * dx, y - 100 * dy, Math.atan2(dy, dx));
+    const lead = line('lead', [start.at.x, start.at.y], [x, y]);
+    const kit = withRobot({ startPace: 'fast' });
+    return of('R-loose-end', drawn([lead]), { sheet: { start }, kit }).map(({ measured }) => measured);
+  };
+
+  it('is measured straight on to each edge of a sheet of 300 by 200 mm', () => {
+    expect([ahead(250, 100, 1, 0), ahead(50, 100, -1, 0)]).toEqual([[50], [50]]);
+    expect([ahead(150, 160, 0, 1), ahead(150, 35, 0, -1)]).toEqual([[40], [35]]);
+  });
+
+  it('is measured on a slant to the edge that comes first', () => {
+    // 0.8 across and 0.6 along: 30 mm down are 50 mm of way, 40 mm across are 50 mm of way.
+    expect([ahead(170, 170, 0.8, 0.6), ahead(130, 170, -0.8, 0.6)]).toEqual([[50], [50]]);
+    expect([ahead(170, 30, 0.8, -0.6), ahead(130, 30, -0.8, -0.6)]).toEqual([[50], [50]]);
+    expect([ahead(260, 100, 0.8, 0.6), ahead(40, 100, -0.8, 0.6)]).toEqual([[50], [50]]);
+    expect([ahead(260, 100, 0.8, -0.6), ahead(40, 100, -0.8, -0.6)]).toEqual([[50], [50]]);
+    expect([ahead(170, 163, 0.8, 0.6), ahead(251, 100, 0.8, 0.6)]).toEqual([[], []]);
+  });
+
+  it('counts at loose ends only: not at corners, nor where a gap is said', () => {
+    const kit = withRobot({ startPace: 'fast' });
+    const elbow = line('elbow', [40, 100], [250, 100], [250, 30]);
+    expect(of('R-loose-end', drawn([elbow]), { kit })).toMatchObject([{ variant: 'edge', measured: 30 }]);
+    const gap = [line('a', [40, 100], [245, 100]), line('b', [253, 100], [265, 100])];
+    expect(of('R-loose-end', drawn(gap), { kit })).toMatchObject([{ variant: 'gap', measured: 8 }]);
+  });
+});
+
+describe('R-loose-end: what counts as a dead end', () => {
+  const branch = line('branch', [150, 100], [150, 40]);
+
+  it('one at which robots come on tiptoe, too', () => {
+    const kit = withRobot({ startPace: 'creep' });
+    expect(of('R-loose-end', drawn([PIER, branch]), { sheet: finish, kit })).toHaveLength(1);
+  });
+
+  it('not an end on the rim of a berth, but one outside of it', () => {
+    const ends = (y: number) =>
+      of('R-loose-end', drawn([PIER, line('branch', [260, 100], [260, y])]), { sheet: finish });
+    expect(ends(85)).toEqual([]);
+    expect(ends(84)).toHaveLength(1);
+  });
+
+  it('not one nearer to another line than the clearance', () => {
+    const ends = (y: number) =>
+      of('R-loose-end', drawn([PIER, line('hook', [150, 100], [150, 40], [220, 40], [220, y])]), {
+        sheet: finish,
+      });
+    expect([ends(85), ends(85.1)].map((found) => found.length)).toEqual([1, 0]);
+  });
+});

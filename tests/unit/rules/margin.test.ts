@@ -35,3 +35,51 @@ describe('R-margin', () => {
     expect(new Set(found.map((f) => f.id)).size).toBe(2);
   });
 });
+
+describe('R-margin on each side', () => {
+  it('R-margin finds an arc that faces the edge there, at its foremost point', () => {
+    // Half circles that bulge to the left of travel: radius 20 at x = 35 and 265, radius 40 at y = 50 and 150.
+    const facing = {
+      left: line('left', [35, 120], [35, 80, 1]),
+      right: line('right', [265, 80], [265, 120, 1]),
+      bottom: line('bottom', [190, 150], [110, 150, 1]),
+      top: line('top', [110, 50], [190, 50, 1]),
+    };
+    const found = Object.values(facing).map((one) => of('R-margin', drawn([one])));
+    expect(found.map((findings) => findings.map(({ measured }) => measured))).toEqual([
+      [15],
+      [15],
+      [10],
+      [10],
+    ]);
+    const places = found.map(([finding]) => [finding!.place.at.x, finding!.place.at.y].map(Math.round));
+    expect(places).toEqual([
+      [15, 100],
+      [285, 100],
+      [150, 190],
+      [150, 10],
+    ]);
+  });
+
+  it('R-margin finds the nearest of several places, wherever on the line it is', () => {
+    const stops = [
+      [288, 60],
+      [200, 100],
+      [285, 140],
+      [200, 170],
+    ] as [number, number][];
+    const nearest = { measured: 12, place: { at: { x: 288, y: 60 } } };
+    expect(of('R-margin', drawn([line('a', [200, 40], ...stops)]))).toMatchObject([nearest]);
+    expect(
+      of('R-margin', drawn([line('a', stops[3]!, stops[2]!, stops[1]!, stops[0]!, [200, 40])])),
+    ).toMatchObject([nearest]);
+  });
+
+  it('R-margin: on the very edge a line is untidy, and a given one is nobody’s fault', () => {
+    expect(of('R-margin', drawn([line('edge', [40, 100], [300, 100])]))).toMatchObject([
+      { measured: 0, severity: 'untidy' },
+    ]);
+    const given = drawn([line('given', [40, 100], [295, 100])]);
+    expect(of('R-margin', drawn([line('own', [40, 60], [200, 60])]), { sheet: { given } })).toEqual([]);
+  });
+});

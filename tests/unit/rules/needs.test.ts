@@ -32,6 +32,18 @@ describe('room before a mark', () => {
     const up = line('up', [150, 100], [150, 10]);
     const lines = drawn([PIER, up], [mark('m', 'up', 30, 'CA')]);
     expect(of('R-before-mark', lines, { sheet })).toEqual([]);
+    // The axle stands 40 mm along the pier, 10 mm less than the mark along its own line.
+    const along = drawn([PIER, up], [mark('m', 'up', 50, 'CA')]);
+    expect(of('R-before-mark', along, { sheet: { start: berth(80, 100) } })).toEqual([]);
+  });
+
+  it('takes no berth in which a robot can’t start for a start', () => {
+    const starts = ['start', 'finish'] as const;
+    const sheet = { finish: berth(105, 140) };
+    expect(roomBefore(60, { sheet, starts }, PIER)).toEqual([]);
+    // One that stands across the line has line under its bar, and still can't set out.
+    const across = { finish: berth(100, 100, Math.PI / 2) };
+    expect(roomBefore(62, { sheet: across, starts }, PIER)).toEqual([]);
   });
 
   it('counts from the nearest of two berths', () => {

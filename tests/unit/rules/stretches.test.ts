@@ -114,6 +114,41 @@ describe('R-loose-end at gaps', () => {
     expect(gaps(c, b, a).map(({ measured }) => measured)).toEqual([7.21]);
   });
 
+  it('of two gaps at one end the narrower counts, in whichever order they lie', () => {
+    // The facing ends stand 12 mm ahead and 7.21 mm aside of it, above or below, to the left or to the right.
+    for (const [sx, sy] of [
+      [1, 1],
+      [1, -1],
+      [-1, 1],
+      [-1, -1],
+    ] as const) {
+      const at = (x: number, y: number): [number, number] => [150 + sx * x, 100 + sy * y];
+      const lines = [
+        line('a', at(0, 0), at(-90, 0)),
+        line('b', at(12, 0), at(100, 0)),
+        line('c', at(6, 4), at(90, 60)),
+      ];
+      for (const order of [lines, [...lines].reverse()]) {
+        expect(gaps(...order).map(({ measured }) => measured)).toEqual([7.21]);
+      }
+    }
+  });
+
+  it('are between ends alone, and only where both face one another', () => {
+    const a = line('a', [150, 100], [60, 100]);
+    // It faces the end of a line that leads down from there, a corner, and the middle of another.
+    for (const aside of [
+      line('down', [160, 100], [160, 180]),
+      line('corner', [160, 180], [160, 100], [250, 100]),
+      line('through', [160, 40], [160, 180]),
+    ]) {
+      expect(gaps(a, aside)).toEqual([]);
+    }
+    const back = line('back', [150, 100], [240, 100]);
+    expect(gaps(back, line('down', [140, 100], [140, 180]))).toEqual([]);
+    expect(gaps(back, line('down', [140, 100], [140, 20]))).toEqual([]);
+  });
+
   it('ends have to face one another, and stand nearer than a clearance in every direction', () => {
     expect(gaps(line('a', [40, 100], [150, 100]), line('b', [152, 110], [260, 110]))).toEqual([]);
     expect(gaps(line('a', [40, 100], [150, 100]), line('b', [152, 110], [152, 180]))).toEqual([]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { bands, drawn, mark, of, PIER } from './setting.ts';
+import { bands, berth, drawn, mark, of, PIER } from './setting.ts';
 
 const word = (letters: string) => drawn([PIER], [mark('m', 'pier', 60, letters)]);
 
@@ -34,5 +34,43 @@ describe('R-unknown-mark', () => {
       { variant: 'single-ink', measured: 8, allowed: 20, unit: 'mm' },
     ]);
     expect(of('R-unknown-mark', single(19.9))).toHaveLength(1);
+  });
+});
+
+describe('R-unknown-mark of several marks', () => {
+  it('R-unknown-mark tells of those alone that are in no chart', () => {
+    const marks = [
+      mark('good', 'pier', 40, 'CA'),
+      mark('bad', 'pier', 90, 'CAV'),
+      mark('fine', 'pier', 150, 'AC'),
+    ];
+    expect(of('R-unknown-mark', drawn([PIER], marks)).map(({ place }) => place)).toMatchObject([
+      { mark: 'bad' },
+    ]);
+  });
+
+  it('R-unknown-mark wants both sides known where robots come from both', () => {
+    const kit = { ...DEMO_KIT, chart: DEMO_KIT.chart.filter((row) => row.word !== 'AC') };
+    const turning = { ...kit, robot: { ...kit.robot, looseEnd: 'turn-back' as const } };
+    expect(of('R-unknown-mark', word('CA'), { kit })).toEqual([]);
+    expect(of('R-unknown-mark', word('CA'), { kit: turning })).toHaveLength(1);
+  });
+
+  it('R-unknown-mark: where nobody comes a word that is known from neither side is unknown', () => {
+    const away = { sheet: { start: berth(40, 30) } };
+    expect(of('R-unknown-mark', word('CAV'), away)).toHaveLength(1);
+    expect(of('R-unknown-mark', word('CA'), away)).toEqual([]);
+  });
+
+  it('R-unknown-mark leaves more bands than the kit has to R-band-count', () => {
+    const many = word('CACAC');
+    expect(of('R-unknown-mark', many)).toEqual([]);
+    expect(of('R-band-count', many)).toHaveLength(1);
+  });
+
+  it('R-unknown-mark says of a lone ink how bad it is and what to do', () => {
+    expect(of('R-unknown-mark', drawn([PIER], [mark('m', 'pier', 60, bands('C', 12))]))).toMatchObject([
+      { severity: 'untidy', remedy: { code: 'choose-mark' } },
+    ]);
   });
 });
