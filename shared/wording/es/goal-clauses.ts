@@ -1,4 +1,5 @@
 import type { Predicate } from '../../documents/formula.ts';
+import type { Pace } from '../../documents/kit.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import { type Texts, textIn } from '../../documents/values.ts';
 import { TOLERANCE } from '../../geometry/tolerances.ts';
@@ -41,10 +42,16 @@ export const places = {
 
 const HOW = { exactly: 'exactamente', 'at-least': 'al menos', 'at-most': 'como mucho' } as const;
 
-const stretch = (count: number, pace: WishOf<'stretches'>['pace']): string =>
-  `${numbers.some(count, 'm', 'tramo', 'tramos')} ${actions.pace(pace)}`;
+const STRETCHES: Readonly<Record<Pace, readonly [one: string, many: string]>> = {
+  creep: ['tramo de puntillas', 'tramos de puntillas'],
+  steady: ['tramo normal', 'tramos normales'],
+  brisk: ['tramo ligero', 'tramos ligeros'],
+  fast: ['tramo rápido', 'tramos rápidos'],
+};
 
-/** "al menos un tramo a paso rápido de 15 cm o más" */
+const stretch = (count: number, pace: Pace): string => numbers.some(count, 'm', ...STRETCHES[pace]);
+
+/** "al menos un tramo rápido de 15 cm o más" */
 export const stretches = (wish: WishOf<'stretches'>): string =>
   `${HOW[wish.how]} ${stretch(wish.count, wish.pace)} de ${numbers.length(wish.length)} o más`;
 

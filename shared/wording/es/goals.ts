@@ -59,7 +59,7 @@ export const goals = {
     start === undefined
       ? `${numbers.capital(clause(formula, sheet))}.`
       : `Desde ${places.berth(sheet, start)}: ${clause(formula, sheet)}.`,
-  /** A few words for a narrow place: "Un tramo a paso rápido de 15 cm". */
+  /** A few words for a narrow place: "Un tramo rápido de 15 cm". */
   short: (formula: Formula, sheet: Sheet, start?: Goal['start']): string =>
     start === undefined
       ? numbers.capital(short(formula, sheet))
