@@ -28,7 +28,7 @@ export const longPier: Recipe = {
   title: { en: 'The long pier', es: 'El muelle largo' },
   sentence: {
     en: 'Be brisk on the long pier, one stretch of 12 cm or more, and steady again.',
-    es: 'Ve a paso ligero por el muelle largo, un tramo de 12 cm o más, y luego otra vez a paso normal.',
+    es: 'Ve a paso ligero por el muelle largo, en un tramo de 12 cm o más. Luego sigue a paso normal.',
   },
   play: 'fill-in',
   note: {

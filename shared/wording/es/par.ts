@@ -41,7 +41,7 @@ const SENTENCES: Sentences = {
   'action-missing': ({ goal, action }) =>
     `El objetivo «${goal}» pide ${ACTIONS[action]}, y la tabla no tiene marca para eso. Hay que elegir otro kit u otro objetivo.`,
   'marks-needed': ({ needed, allowed }) =>
-    `Los objetivos piden al menos ${marks(needed)}, y el límite es ${allowed}. Hay que permitir más marcas.`,
+    `Los objetivos piden al menos ${marks(needed)}, y el límite es de ${marks(allowed)}. Hay que permitir más marcas.`,
   'goal-never-met': ({ goal, marks: most, margin, unit }) =>
     `Objetivo «${goal}»: con hasta ${marks(most)} nada lo cumple; al mejor dibujo le ${numbers.lacking(LACK[unit](-margin))}. Hay que cambiar las líneas o el objetivo.`,
   'goals-clash': ({ goals, marks: most }) =>

@@ -1,0 +1,1 @@
+export const each = <V>(values: readonly V[], ask: (value: V) => unknown): void => void values.map(ask);

@@ -1,0 +1,130 @@
+import type { Impossibility } from '../../shared/documents/par.ts';
+import type { Wording } from '../../shared/wording/wording.ts';
+import { each } from './each.ts';
+
+const IMPOSSIBLE: readonly Impossibility[] = [
+  { code: 'no-start', berth: 'finish' },
+  { code: 'out-of-reach', goal: 'g', place: 'p' },
+  { code: 'action-missing', goal: 'g', action: 'park' },
+  { code: 'marks-needed', needed: 3, allowed: 1 },
+  { code: 'goal-never-met', goal: 'g', marks: 2, margin: -34, unit: 'mm' },
+  { code: 'goal-never-met', goal: 'g', marks: 2, margin: -1, unit: 'count' },
+  { code: 'goals-clash', goals: ['g', 'h'], marks: 2 },
+  { code: 'never-steady', marks: 2, driven: 1 },
+  { code: 'never-steady', marks: 2, driven: 12 },
+];
+
+export function ofMakers({ par, library, judging }: Wording): void {
+  each(IMPOSSIBLE, par.impossible);
+  each(['exhaustive', 'bound', 'model'] as const, par.proof);
+  library.standing({ playable: true, par: 'known' });
+  library.standing({ playable: true, par: 'not-known' });
+  library.standing({ playable: false, missing: [], doneByItself: true });
+  library.standing({ playable: false, missing: [{ kind: 'park' }, { kind: 'turn-back' }] });
+  judging.place([]);
+  each(
+    [
+      'mark-without-line',
+      'mark-past-end',
+      'id-already-given',
+      'unknown-ink',
+      'too-many-pieces',
+      'too-many-marks',
+      'too-much-line',
+      'too-many-meetings',
+    ] as const,
+    (code) => {
+      judging.challengeProblem(code);
+      judging.refusal({
+        path: [],
+        code,
+        ink: 'Q',
+        measured: 12_345,
+        allowed: 12_000,
+      } as unknown as Parameters<typeof judging.refusal>[0]);
+    },
+  );
+  each(
+    [
+      'invalid_type',
+      'invalid_value',
+      'invalid_union',
+      'invalid_format',
+      'too_big',
+      'too_small',
+      'unrecognized_keys',
+      'line-of-length-zero',
+      'same-id-twice',
+    ],
+    judging.form,
+  );
+}
+
+export function ofRefusals({ refusals }: Wording): void {
+  for (const phase of ['gather', 'brief', 'build', 'show', 'close'] as const)
+    refusals['not-now']({ code: 'not-now', phase } as Parameters<(typeof refusals)['not-now']>[0]);
+  for (const why of [
+    'no-challenge',
+    'no-drawing',
+    'nothing-drawn',
+    'one-end',
+    'no-fault',
+    'no-page',
+  ] as const)
+    refusals['cannot-print']({ code: 'cannot-print', why });
+  for (const say of Object.values(refusals))
+    (say as (refusal: unknown) => string)({
+      most: 40,
+      key: 'x',
+      path: 'a.b',
+      problem: 'x',
+      bytes: 5000,
+      phase: 'build',
+      why: 'no-page',
+    });
+}
+
+export function ofPreparing({ rota, check }: Wording): void {
+  const watched = { date: '2026-03-04', from: 480, to: 600 };
+  rota.hours(watched);
+  rota.clockOf({ date: '2026-03-04', minute: 480 });
+  const codes = [
+    'nobody-watches',
+    'at-night',
+    'hours-overlap',
+    'hours-backwards',
+    'too-many-robots',
+    'bad-number',
+  ];
+  for (const code of codes)
+    for (const robot of [null, 3])
+      rota.refusal({ code, watched, most: 60, robot } as unknown as Parameters<typeof rota.refusal>[0]);
+  const plan = (turns: number, optimal: boolean, finish = true) =>
+    ({
+      turns: Array.from({ length: turns }),
+      finish: finish && watched && { date: '2026-03-04', minute: 600 },
+      length: 125,
+      bound: 60,
+      optimal,
+    }) as unknown as Parameters<typeof rota.summary>[0];
+  each([plan(1, true), plan(12, false), plan(0, true, false)], (one) => rota.summary(one, (date) => date));
+  rota.notReady([{ robot: 3, minutes: 20 }]);
+  rota.notReady([
+    { robot: 3, minutes: 20 },
+    { robot: 4, minutes: 60 },
+  ]);
+  each([[3], [3, 4]], rota.fullAlready);
+  const reports = [
+    { roundTripMs: 12, pageMs: 900, live: true },
+    { roundTripMs: 900, pageMs: 6500, live: true },
+    { roundTripMs: 12, pageMs: 900, live: false },
+  ];
+  for (const report of reports) {
+    check.verdict(report);
+    check.figures(report);
+    check.desk.arrived({ visits: 3, lastAgo: 4000, check: { ...report, ago: 90_000 } } as Parameters<
+      typeof check.desk.arrived
+    >[0]);
+  }
+  check.desk.arrived({ visits: 1, lastAgo: 4000, check: null } as Parameters<typeof check.desk.arrived>[0]);
+}
