@@ -12,7 +12,7 @@ import { clearPoints } from './clear-points.ts';
 import { COLOUR } from './colours.ts';
 import { paintActs, paintFastEdges } from './paint-replay.ts';
 import { paintRobot } from './paint-robot.ts';
-import { together } from './painter.ts';
+import { type Painter, together } from './painter.ts';
 import { PlacedBox } from './placed-box.tsx';
 import { type SheetHandle, SheetView } from './sheet-view.tsx';
 import { useFitted } from './use-fitted.ts';
@@ -40,6 +40,9 @@ export interface ReplayViewProps {
   /** Pixels of table around the sheet. */
   readonly pad?: number;
   readonly label: string;
+  /** What stands under the ink and over it for the whole run. */
+  readonly under?: Painter | null;
+  readonly over?: Painter | null;
   /** Called when something that words are said about has changed. */
   readonly onMoment?: (moments: readonly ReplayMoment[]) => void;
 }
@@ -76,6 +79,8 @@ export function ReplayView({
           view={view}
           textSize={textSize}
           handle={handle}
+          under={props.under ?? null}
+          over={props.over ?? null}
           label={props.label}
         >
           {robots.map(

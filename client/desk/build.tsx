@@ -3,7 +3,6 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useDocument } from '../parts/use-document.ts';
 import { useWords } from '../parts/use-words.ts';
-import { onTeamsSheet } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
@@ -44,7 +43,7 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
       </main>
       <Aside label={picked ? emblems.name(picked.emblem) : desk.building.thisChallenge}>
         {picked && challenge ? (
-          <TeamDetail room={room} team={picked} challenge={onTeamsSheet(room, picked, challenge)} />
+          <TeamDetail room={room} team={picked} challenge={challenge} />
         ) : (
           challenge && (
             <>

@@ -1,24 +1,55 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
+import { studyOf } from '../../shared/judge/study.ts';
 import { startJudgeHere } from './judge-here.ts';
 import type { JudgeAnswer, JudgeOrder } from './judging.ts';
+import type { StudyOrder, StudyPiece, StudyRest } from './studying.ts';
 
 /** The engine beside the page, so that nothing on the page stutters while a run is worked out. */
 const scope = self as unknown as {
-  onmessage: ((event: MessageEvent<JudgeOrder>) => void) | null;
-  postMessage: (answer: JudgeAnswer) => void;
+  onmessage: ((event: MessageEvent<JudgeOrder | StudyOrder | StudyRest>) => void) | null;
+  postMessage: (answer: JudgeAnswer | StudyPiece) => void;
 };
 
 const judge = startJudgeHere();
 /** Kept as one object, by which the judge knows that sheet and kit are the same. */
 let challenge: Challenge | null = null;
 
-scope.onmessage = ({ data }) => {
-  challenge = data.challenge ?? challenge;
+function judged(order: JudgeOrder): void {
+  challenge = order.challenge ?? challenge;
   if (!challenge) return;
   try {
-    scope.postMessage({ id: data.id, judged: judge(challenge, data.design) });
+    scope.postMessage({ id: order.id, judged: judge(challenge, order.design) });
   } catch (error) {
     // The engine never throws for documents that their schemas accept; a page that goes on is better.
-    scope.postMessage({ id: data.id, trouble: String(error) });
+    scope.postMessage({ id: order.id, trouble: String(error) });
   }
+}
+
+/** The study that is wanted; none is 0. */
+let wanted = 0;
+
+/** Resolves after messages that wait have been heard. */
+const turn = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
+
+async function study(order: StudyOrder): Promise<void> {
+  wanted = order.id;
+  for (const piece of studyOf(order.challenge, order.design)) {
+    scope.postMessage({ id: order.id, piece });
+    await turn();
+    if (wanted !== order.id) return;
+  }
+}
+
+scope.onmessage = ({ data }) => {
+  if (!('kind' in data)) judged(data);
+  else if (data.kind === 'study') void study(data);
+  else wanted = 0;
 };

@@ -4,7 +4,6 @@ import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
-import { onTeamsSheet } from '../parts/variants.ts';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
@@ -45,16 +44,16 @@ function Screen() {
 
 function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
   const round = currentRound(room);
-  const loaded = useDocument('challenge', room.rounds[round]?.challenge ?? null);
-  const challenge = loaded.kind === 'here' ? onTeamsSheet(room, team, loaded.value) : null;
+  const challenge = useDocument('challenge', room.rounds[round]?.challenge ?? null);
   // While a team draws, the pause lies over the drawing instead.
-  if (room.paused !== null && (room.phase !== 'build' || !challenge)) return <RestingScreen why="paused" />;
+  if (room.paused !== null && (room.phase !== 'build' || challenge.kind !== 'here'))
+    return <RestingScreen why="paused" />;
   if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'close') return <CloseScreen room={room} team={team} />;
-  if (!challenge) return <WaitingScreen room={room} team={team} />;
-  if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge} />;
-  if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge} />;
-  const Work = challenge.play === 'predict' ? PredictScreen : BuildScreen;
+  if (challenge.kind !== 'here') return <WaitingScreen room={room} team={team} />;
+  if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge.value} />;
+  if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge.value} />;
+  const Work = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
   return (
     <Suspense fallback={<ConnectingScreen />}>
       <Work
@@ -62,7 +61,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
         room={room}
         team={team}
         round={round}
-        challenge={challenge}
+        challenge={challenge.value}
       />
     </Suspense>
   );

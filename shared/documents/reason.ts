@@ -5,6 +5,9 @@ export const GUESSES = ['makes-it', 'fails', 'not-sure'] as const;
 export const Guess = z.enum(GUESSES);
 export type Guess = (typeof GUESSES)[number];
 
+/** What may be asked next of a drawing that meets its challenge. */
+export type NextKind = 'fewer-marks' | 'other-end' | 'storm';
+
 /** Why a run went as it went, as the engine knows it. */
 export const TRUE_REASONS = [
   'no-line-in-berth',
@@ -13,7 +16,9 @@ export const TRUE_REASONS = [
   'off-paper',
   'time-up',
   'mark-overlooked',
+  'mark-unknown',
   'left-to-luck',
+  'taken-for-junction',
   'met-from-behind',
   'falls-short',
   'all-as-drawn',
@@ -32,6 +37,9 @@ export const MISTAKEN_REASONS = [
 
 export const REASONS = [...TRUE_REASONS, ...MISTAKEN_REASONS] as const;
 export const Reason = z.enum(REASONS);
+export const isMistaken = (reason: Reason): reason is MistakenReason =>
+  MISTAKEN_REASONS.some((one) => one === reason);
+
 export type TrueReason = (typeof TRUE_REASONS)[number];
 export type MistakenReason = (typeof MISTAKEN_REASONS)[number];
 export type Reason = (typeof REASONS)[number];

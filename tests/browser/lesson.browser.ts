@@ -6,6 +6,7 @@ import { type TestServer, testServer } from '../rooms/harness.ts';
 import { expectClean, openBrowser, PAGES, picture, type Watched, watchedPage } from './browser.ts';
 import { TestHand } from './hand.ts';
 import { challengeNamed } from './room.ts';
+import { tryIt } from './tablet-page.ts';
 
 /**
  * One lesson as people play it: a desk worked by its buttons and keys, a board that is only looked at,
@@ -117,7 +118,7 @@ it('plays from the prepared desk to the saved results', async () => {
   await second.page.getByText('Look at the board').waitFor({ state: 'detached' });
 
   // Try it, see that it is not enough, hand in all the same.
-  await second.page.getByRole('button', { name: 'Try it' }).click();
+  await tryIt(second.page);
   await second.page.getByText('4×').click();
   await second.page.locator('.trying-goals').getByText('missing').waitFor();
   await second.page.getByRole('button', { name: 'Back to the drawing' }).click();

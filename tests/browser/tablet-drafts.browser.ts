@@ -4,7 +4,7 @@ import { testServer } from '../rooms/harness.ts';
 import { expectClean, openBrowser, PAGES, type Watched } from './browser.ts';
 import { TestHand } from './hand.ts';
 import { challengeNamed, type TestRoom, testRoom } from './room.ts';
-import { kept, ofLines, tabletIn } from './tablet-page.ts';
+import { kept, ofLines, tabletIn, tryIt } from './tablet-page.ts';
 
 let browser: Browser;
 let room: TestRoom;
@@ -134,8 +134,7 @@ describe('the tablet while the server is dead', () => {
     await hand.drag([200, 160], [120, 110]);
     await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);
     await page.locator('.callout', { hasText: 'Sharp corner' }).waitFor();
-    await page.getByRole('button', { name: 'Try it' }).click();
-    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    await tryIt(page);
     await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await page.getByRole('button', { name: 'Hand in' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cutOff, expectClean, openBrowser, overlaps, picture, watchedPage } from './browser.ts';
 import { TestHand } from './hand.ts';
 import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+import { tryIt } from './tablet-page.ts';
 
 const SIZES = [
   { name: 'portrait', width: 820, height: 1180, touch: true },
@@ -77,7 +78,7 @@ describe.each(SIZES)('tablet, $name', (size) => {
     await page.getByText('Rub out', { exact: true }).click();
     await page.waitForTimeout(300);
     await shot('09-rub');
-    await page.getByRole('button', { name: 'Try it' }).click();
+    await tryIt(page);
     await page.waitForTimeout(2700);
     await shot('10-try-reading');
     await page.waitForTimeout(3000);

@@ -27,6 +27,13 @@ export async function tabletIn(
 export const tool = (page: Page, name: string): Promise<void> =>
   page.locator('.tools').getByText(name, { exact: true }).click();
 
+/** Has the drawing driven; what the robot will do is left open where it is asked. */
+export async function tryIt(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Try it' }).click();
+  await page.getByRole('button', { name: 'Not sure' }).click();
+  await page.getByRole('button', { name: 'Pause' }).waitFor();
+}
+
 /** What the browser keeps of a team's work, in its file form. */
 const onShelf = (page: Page): Promise<unknown> =>
   page.evaluate(

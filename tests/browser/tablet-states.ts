@@ -70,8 +70,12 @@ async function drawing(page: Page, see: See, words: Wording): Promise<void> {
 }
 
 async function trying(page: Page, see: See, words: Wording): Promise<void> {
-  await page.getByRole('button', { name: words.tablet.building.tryIt }).click();
-  await page.getByRole('button', { name: words.tablet.trying.pause }).waitFor();
+  const { foretelling, tablet } = words;
+  await page.getByRole('button', { name: tablet.building.tryIt }).click();
+  await page.getByText(foretelling.ask).waitFor();
+  await see('foretell');
+  await page.getByRole('button', { name: foretelling.guess('not-sure') }).click();
+  await page.getByRole('button', { name: tablet.trying.pause }).waitFor();
   await see('try');
   await page.getByText('4×').click();
   await page.locator('.trying-goals .goal-margin').first().waitFor();

@@ -5,7 +5,7 @@ import { pathOf } from '../../shared/geometry/path.ts';
 import { expectClean, openBrowser, type Watched } from './browser.ts';
 import type { Pointer, TestHand } from './hand.ts';
 import { challengeNamed, type TestRoom, testRoom } from './room.ts';
-import { kept, ofLines, ofMarks, tabletIn, tool } from './tablet-page.ts';
+import { kept, ofLines, ofMarks, tabletIn, tool, tryIt } from './tablet-page.ts';
 
 let browser: Browser;
 let room: TestRoom;
@@ -106,8 +106,7 @@ describe('the tablet', () => {
     await open();
     const { page } = watched;
     await hand.drag([50, 160], [200, 160]);
-    await page.getByRole('button', { name: 'Try it' }).click();
-    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    await tryIt(page);
     const first = await page.locator('.trying-sheet').screenshot();
     await page.waitForTimeout(700);
     const second = await page.locator('.trying-sheet').screenshot();
@@ -189,8 +188,7 @@ describe('the tablet', () => {
     await page.locator('.callout').waitFor();
     await page.waitForTimeout(400);
     expect(await violations()).toEqual([]);
-    await page.getByRole('button', { name: 'Try it' }).click();
-    await page.getByRole('button', { name: 'Pause' }).waitFor();
+    await tryIt(page);
     expect(await violations()).toEqual([]);
     await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await page.getByRole('button', { name: 'Hand in' }).click();

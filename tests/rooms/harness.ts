@@ -7,7 +7,6 @@ import { type RunningServer, type ServerConfig, startServer } from '../../server
 import { apply } from '../../shared/room/apply.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import type { LinkAsked, MadeLink } from '../../shared/wire/desks.ts';
 import {
   type Answer,
   type ClientAsk,
@@ -68,17 +67,6 @@ export async function openRoom(url: string, owner: string): Promise<{ room: stri
 
 export async function joinCookie(url: string, word: string): Promise<string> {
   return cookiesOf(await post(`${url}${ROUTES.join}`, { word }));
-}
-
-/** A link that an owner or a desk gives away. */
-export const makeLink = async (url: string, asked: LinkAsked, cookie: string): Promise<MadeLink> =>
-  (await (await post(url + ROUTES.links, asked, cookie)).json()) as MadeLink;
-
-/** Opens a link as a browser does: the cookie that it got, and where it was led. */
-export async function visitLink(url: string, { address }: MadeLink) {
-  const { pathname, search } = new URL(address);
-  const response = await fetch(url + pathname + search, { redirect: 'manual' });
-  return { cookie: cookiesOf(response), to: response.headers.get('location'), status: response.status };
 }
 
 const PATIENCE_MS = 10_000;

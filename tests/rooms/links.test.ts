@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { MemoryLog } from '../../server/log/memory.ts';
-import type { DeskAccess, LinkAsked, LinkInList, MadeLink } from '../../shared/wire/desks.ts';
+import type { DeskAccess, LinkInList, MadeLink } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
+  cookiesOf,
   joinCookie,
-  makeLink,
   openRoom,
   ownerCookie,
   type Page,
@@ -15,7 +15,6 @@ import {
   seqOf,
   type TestServer,
   testServer,
-  visitLink,
 } from './harness.ts';
 
 /** Links of the owner, of desks and of rooms, from outside: what each opens, and that each can be ended. */
@@ -43,8 +42,14 @@ const page = async (...parts: Parameters<typeof seated>) => {
 const send = (route: string, body: unknown, cookie: string) => post(server.url + route, body, cookie);
 const read = async <T>(route: string, cookie: string) =>
   (await (await fetch(server.url + route, { headers: { cookie } })).json()) as T;
-const make = (asked: LinkAsked, cookie = owner) => makeLink(server.url, asked, cookie);
-const visit = (made: MadeLink) => visitLink(server.url, made);
+const make = async (body: unknown, cookie = owner) =>
+  (await (await send(ROUTES.links, body, cookie)).json()) as MadeLink;
+/** Opens a link as a browser does, and gives the cookie that it got and where it was led. */
+async function visit({ address }: MadeLink): Promise<{ cookie: string; to: string | null; status: number }> {
+  const { pathname, search } = new URL(address);
+  const response = await fetch(server.url + pathname + search, { redirect: 'manual' });
+  return { cookie: cookiesOf(response), to: response.headers.get('location'), status: response.status };
+}
 const listed = async (cookie: string) =>
   (await read<{ word: string }[]>(ROUTES.rooms, cookie)).map(({ word }) => word);
 

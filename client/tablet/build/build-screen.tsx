@@ -7,6 +7,7 @@ import type { ClientAsk, Doing } from '../../../shared/wire/protocol.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { entriesOf } from '../../parts/figures.ts';
 import { warmUpJudging } from '../../parts/judging.ts';
+import { warmUpStudying } from '../../parts/studying.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import { DrawnEntry } from '../handing/drawn-entry.tsx';
@@ -38,7 +39,10 @@ export interface BuildScreenProps {
 
 /** The drawing of this round, once it has been looked up where it was kept. */
 export function BuildScreen(props: BuildScreenProps) {
-  useEffect(warmUpJudging, []);
+  useEffect(() => {
+    warmUpJudging();
+    warmUpStudying();
+  }, []);
   const { room, team, round, challenge } = props;
   const session = useSession(challenge, { room: room.id, team: team.id, round, moves: team.moves });
   return session && <Workbench {...props} session={session} />;
@@ -95,7 +99,13 @@ function Workbench({
           <TimeLeft room={room} />
         </header>
         {open === 'trying' ? (
-          <TryIt challenge={challenge} session={session} onBack={() => setOpen(null)} />
+          <TryIt
+            challenge={challenge}
+            session={session}
+            round={round}
+            help={help}
+            onBack={() => setOpen(null)}
+          />
         ) : (
           <>
             <Tools session={session} />
@@ -112,10 +122,7 @@ function Workbench({
               session={session}
               findings={findings}
               looked={live.now !== null}
-              onTry={() => {
-                help.noteTry(design);
-                setOpen('trying');
-              }}
+              onTry={() => setOpen('trying')}
               onHandIn={() => setOpen('handing-in')}
             />
           </>

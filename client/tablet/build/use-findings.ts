@@ -35,7 +35,7 @@ const rank = (finding: Finding) =>
  */
 export function useFindings(judged: Judged | null, design: Design, help: Help): Findings {
   const { step } = help;
-  const afterTry = step === 'after-try' && !help.hasTried(design);
+  const afterTry = step === 'after-try' && !help.triedAs(design);
   const all = useMemo(
     () => (judged && !afterTry ? [...judged.verdict.findings].sort((a, b) => rank(a) - rank(b)) : NONE),
     [judged, afterTry],

@@ -63,7 +63,8 @@ export function Controls({ clock, duration, onClock }: ControlsProps) {
   );
 }
 
-function useShownTime(clock: ReplayClock, duration: Seconds): Seconds {
+/** Run time a few times a second, for what is said about it. */
+export function useShownTime(clock: ReplayClock, duration: Seconds): Seconds {
   const [t, setT] = useState(() => timeOf(clock, performance.now(), duration));
   useEffect(() => {
     const show = () => setT(timeOf(clock, performance.now(), duration));

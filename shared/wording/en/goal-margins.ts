@@ -68,7 +68,10 @@ const PHRASES: Phrases = {
     return r.side === 'below' ? `too early by ${numbers.time(r.size)}` : `short by ${numbers.time(r.size)}`;
   },
   'turn-back': (r) => (r.met ? 'done' : missingOrTooMany(r)),
-  'mark-limit': (r) => (r.met ? `${numbers.words(r.size)} left` : `${numbers.words(r.size)} too many`),
+  'mark-limit': (r) => {
+    if (!r.met) return `${numbers.words(r.size)} too many`;
+    return r.size === 0 ? 'none left' : `${numbers.words(r.size)} left`;
+  },
   'ink-limit': (r, wish) => `${likeWish(wish.most, r.size)} ${r.met ? 'left' : 'too much'}`,
   decided: (r) =>
     r.met ? 'done' : `${numbers.words(r.size)} ${r.size === 1 ? 'junction' : 'junctions'} left to chance`,

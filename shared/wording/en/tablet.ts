@@ -183,7 +183,7 @@ const trying = {
   back: 'Back to the drawing',
   play: 'Play',
   pause: 'Pause',
-  restart: 'From the start',
+  restart: 'Again',
   speed: 'Speed',
   times: (speed: number) => `${speed}×`,
   at: 'Time in the run',

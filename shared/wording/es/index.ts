@@ -5,6 +5,7 @@ import { desk } from './desk.ts';
 import { device } from './device.ts';
 import { emblems } from './emblems.ts';
 import { findings } from './findings.ts';
+import { foretelling } from './foretelling.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { learning } from './learning.ts';
@@ -15,6 +16,7 @@ import { par } from './par.ts';
 import { points } from './points.ts';
 import { print } from './print.ts';
 import { questions } from './questions.ts';
+import { reasons } from './reasons.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
 import { rota } from './rota.ts';
@@ -42,6 +44,7 @@ export const es = {
   emblems,
   numbers,
   findings,
+  foretelling,
   goals,
   judging,
   learning,
@@ -52,6 +55,7 @@ export const es = {
   points,
   print,
   questions,
+  reasons,
   refusals,
   replay,
   rota,

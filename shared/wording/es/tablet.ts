@@ -172,7 +172,7 @@ const trying = {
   back: 'Volver al dibujo',
   play: 'Reproducir',
   pause: 'Pausa',
-  restart: 'Desde el principio',
+  restart: 'Otra vez',
   speed: 'Velocidad',
   times: (speed: number) => `${speed}×`,
   at: 'Tiempo del recorrido',

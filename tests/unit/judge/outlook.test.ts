@@ -5,7 +5,6 @@ import type { Formula } from '../../../shared/documents/formula.ts';
 import type { Steadiness, Stray } from '../../../shared/documents/outlook.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { type Finding, Verdict } from '../../../shared/documents/verdict.ts';
-import { frayedInkOf } from '../../../shared/judge/frayed.ts';
 import { type JudgeStep, judge, judging } from '../../../shared/judge/judge.ts';
 import { settleSeverities } from '../../../shared/judge/severity.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
@@ -77,39 +76,6 @@ describe('judging step by step', () => {
     let next = work.next();
     while (!next.done) next = work.next();
     expect(next.value).toEqual(judge(challenge(), design, 'live'));
-  });
-});
-
-describe('frayedInkOf', () => {
-  /** 21 mm of black before the mark, where the kit wants 25: some robots read it, some do not. */
-  const close: Design = {
-    version: 1,
-    drawing: fromStart().straight(70).turn(-90).straight(110).mark(92, 'CA', [5.5, 5.5]).drawing(),
-  };
-  const near = challenge({ sheet: lighthouseAt(100, 60), limits: { time: 12 } });
-
-  test('drives 200 robots, the twenty of the verdict first, one a step', () => {
-    const work = frayedInkOf(near, close);
-    let steps = 0;
-    let next = work.next();
-    for (; !next.done; next = work.next()) steps++;
-    expect(steps).toBe(200);
-    const { of, same, interval, stretches } = next.value!;
-    expect(of).toBe(200);
-    expect(stretches.reduce((sum, stretch) => sum + stretch.left, 0)).toBe(of - same);
-    const { steadiness } = judge(near, close, 'entry').verdict;
-    expect(of - same).toBeGreaterThanOrEqual(steadiness!.strays.length);
-    expect(interval.high - interval.low).toBeLessThan(steadiness!.interval.high - steadiness!.interval.low);
-    for (const { from, to, pieces } of stretches) {
-      expect(pieces.length).toBeGreaterThan(0);
-      expect(to - from).toBeLessThanOrEqual(20);
-    }
-  });
-
-  test('of a design that is not judged there is none', () => {
-    const marks = [{ id: 'm', line: 'gone', at: 10, bands: [{ ink: 'C', length: 5.5, gap: 0 }] }];
-    const refused: Design = { version: 1, drawing: { lines: [], marks } };
-    expect(frayedInkOf(near, refused).next()).toEqual({ done: true, value: undefined });
   });
 });
 

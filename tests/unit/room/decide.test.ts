@@ -29,7 +29,6 @@ describe('seats', () => {
     [{ kind: 'extend-building', seconds: 60 }, 'desk'],
     [{ kind: 'end-building' }, 'desk'],
     [{ kind: 'look-here', on: true }, 'desk'],
-    [{ kind: 'vary-sheets', on: true }, 'desk'],
     [{ kind: 'pause', on: true }, 'desk'],
     [{ kind: 'swap-emblem', emblem: 'bell' }, 'team'],
     [{ kind: 'remove-team', team: 't1' }, 'desk'],

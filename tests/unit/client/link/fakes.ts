@@ -118,7 +118,6 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   seq,
   openedAt: 0,
   phase: 'gather',
-  variedSheets: false,
   chargerWatched: false,
   teams: [],
   removed: [],

@@ -1,0 +1,92 @@
+import { useEffect, useRef, useState } from 'react';
+import type { Kit } from '../../../shared/documents/kit.ts';
+import type { Sheet } from '../../../shared/documents/sheet.ts';
+import { TRACE_RATE } from '../../../shared/documents/trace.ts';
+import type { PaperPoint, Seconds } from '../../../shared/geometry/units.ts';
+import { type BarReadings, SEEN } from '../../../shared/run/bar-readings.ts';
+import { textIn } from '../../../shared/wording/wording.ts';
+import { useLocale, useWords } from '../../parts/use-words.ts';
+
+export interface SensorBarProps {
+  readonly kit: Kit;
+  readonly bar: BarReadings;
+  readonly timeAt: () => Seconds;
+  /** Where on the sheet there is least to cover. */
+  readonly corner: Corner;
+}
+
+export interface Corner {
+  readonly right: boolean;
+  readonly down: boolean;
+}
+
+const FIVE = [0, 1, 2, 3, 4] as const;
+const COLUMN = { width: 30, apart: 38, height: 64 } as const;
+
+/** What the five sensors read, as dark columns, and what the middle one sees. Drawn past React, each frame. */
+export function SensorBar({ kit, bar, timeAt, corner }: SensorBarProps) {
+  const { foretelling } = useWords();
+  const columns = useRef<(SVGRectElement | null)[]>([]);
+  const [seen, setSeen] = useState<string>(SEEN.line);
+  useEffect(() => {
+    let frame = 0;
+    const last = bar.middle.length - 1;
+    const draw = () => {
+      const i = Math.max(0, Math.min(last, Math.floor(timeAt() * TRACE_RATE)));
+      for (const k of FIVE) {
+        const height = ((bar.dark[5 * i + k] ?? 0) / 255) * COLUMN.height;
+        columns.current[k]?.setAttribute('height', String(height));
+        columns.current[k]?.setAttribute('y', String(COLUMN.height - height));
+      }
+      setSeen(bar.middle[i] ?? SEEN.line);
+      frame = requestAnimationFrame(draw);
+    };
+    draw();
+    return () => cancelAnimationFrame(frame);
+  }, [bar, timeAt]);
+  const name = useNameOf(kit, seen);
+  const ink = kit.inks.find(({ id }) => id === seen);
+  return (
+    <figure className="sensor-bar" data-right={corner.right} data-down={corner.down}>
+      <svg viewBox={`-2 -2 ${4 * COLUMN.apart + COLUMN.width + 4} ${COLUMN.height + 4}`} aria-hidden="true">
+        {FIVE.map((k) => (
+          <g key={k} transform={`translate(${k * COLUMN.apart} 0)`}>
+            <rect className="sensor-frame" width={COLUMN.width} height={COLUMN.height} rx="4" />
+            <rect
+              ref={(element) => {
+                columns.current[k] = element;
+              }}
+              className="sensor-dark"
+              width={COLUMN.width}
+              height="0"
+              rx="4"
+              {...(k === 2 && ink ? { fill: ink.color } : {})}
+            />
+          </g>
+        ))}
+      </svg>
+      <figcaption>{foretelling.barSees(name)}</figcaption>
+    </figure>
+  );
+}
+
+/** So much of the sheet's width and height a corner takes. */
+const CORNER = { wide: 0.36, high: 0.3 } as const;
+
+/** The corner of the sheet in which the fewest of these places lie. */
+export function emptiestCorner({ w, h }: Sheet, places: readonly PaperPoint[]): Corner {
+  const corners = [false, true].flatMap((down) => [true, false].map((right) => ({ right, down })));
+  const within = ({ right, down }: Corner) =>
+    places.filter(({ x, y }) => (right ? w - x : x) < w * CORNER.wide && (down ? h - y : y) < h * CORNER.high)
+      .length;
+  return corners.reduce((best, corner) => (within(corner) < within(best) ? corner : best));
+}
+
+function useNameOf(kit: Kit, seen: string): string {
+  const { foretelling } = useWords();
+  const locale = useLocale();
+  const ink = kit.inks.find(({ id }) => id === seen);
+  if (ink) return textIn(ink.name, locale);
+  if (seen === SEEN.line) return foretelling.seenLine;
+  return seen === SEEN.paper ? foretelling.seenPaper : foretelling.seenOther;
+}

@@ -1,0 +1,69 @@
+import type { Challenge } from '../documents/challenge.ts';
+import type { Design } from '../documents/design.ts';
+import { judge } from './judge.ts';
+
+/** What may be asked next of a drawing that meets its challenge, with the answer. */
+export type NextQuestion =
+  /** Whether it is still met without one of the marks: `spare` is such a mark. */
+  | { readonly kind: 'fewer-marks'; readonly spare: string | null }
+  /** Whether a robot that starts in the other berth makes it to the first one. */
+  | { readonly kind: 'other-end'; readonly met: boolean }
+  /** Whether most of twenty robots still do the same in a storm. */
+  | { readonly kind: 'storm'; readonly same: number; readonly of: number };
+
+/** "Most robots" are at least so many of twenty. */
+export const MOST_OF_TWENTY = 15;
+
+export const isYes = (question: NextQuestion): boolean => {
+  switch (question.kind) {
+    case 'fewer-marks':
+      return question.spare !== null;
+    case 'other-end':
+      return question.met;
+    case 'storm':
+      return question.same >= MOST_OF_TWENTY;
+  }
+};
+
+/** Yields the questions that make sense of this drawing, one more each time. */
+export function* nextQuestions(
+  challenge: Challenge,
+  design: Design,
+): Generator<{ readonly next: readonly NextQuestion[] }, void> {
+  const next: NextQuestion[] = [];
+  if (design.drawing.marks.length > 0) {
+    next.push({ kind: 'fewer-marks', spare: spareMark(challenge, design) });
+    yield { next: [...next] };
+  }
+  const other = fromOtherEnd(challenge);
+  if (other) {
+    next.push({ kind: 'other-end', met: judge(other, design, 'live').verdict.met });
+    yield { next: [...next] };
+  }
+  if (challenge.weather !== 'stormy') {
+    const { steadiness } = judge(inStorm(challenge), design, 'entry').verdict;
+    if (steadiness) next.push({ kind: 'storm', same: steadiness.same, of: steadiness.of });
+    yield { next: [...next] };
+  }
+}
+
+function spareMark(challenge: Challenge, design: Design): string | null {
+  const { marks } = design.drawing;
+  const spare = marks.find(({ id }) => judge(challenge, without(design, id), 'live').verdict.met);
+  return spare?.id ?? null;
+}
+
+/** The drawing without one of its marks. */
+export const without = (design: Design, mark: string): Design => ({
+  ...design,
+  drawing: { ...design.drawing, marks: design.drawing.marks.filter(({ id }) => id !== mark) },
+});
+
+/** The same challenge for a robot from the other berth; undefined where there is none, or it is asked for anyway. */
+export function fromOtherEnd(challenge: Challenge): Challenge | undefined {
+  const { starts, sheet, goals } = challenge;
+  if (!sheet.finish || starts.length > 1 || goals.some(({ start }) => start !== undefined)) return undefined;
+  return { ...challenge, starts: [starts[0] === 'start' ? 'finish' : 'start'] };
+}
+
+export const inStorm = (challenge: Challenge): Challenge => ({ ...challenge, weather: 'stormy' });
