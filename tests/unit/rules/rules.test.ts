@@ -5,8 +5,9 @@ import { plainFindings, RULES, ruleContext } from '../../../shared/rules/rules.t
 import { berth, drawn, findings, line, mark, mended, of, SHEET } from './setting.ts';
 
 describe('RULES', () => {
-  it('has each rule once', () => {
-    expect(RULES.map(({ id }) => id).sort()).toEqual([...RULE_IDS].sort());
+  it('has each rule once, but for the one that needs runs', () => {
+    const seen = RULE_IDS.filter((id) => id !== 'R-open-junction');
+    expect(RULES.map(({ id }) => id).sort()).toEqual([...seen].sort());
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Pen } from '../../sweeps/pen.ts';
 import { berth, drawn, line, mark, mended, of, PIER, type Setting, withRobot } from './setting.ts';
 
 /** Stretches, gaps and ways that a rule measures: expected by hand from the demo kit's numbers. */
@@ -55,6 +56,44 @@ describe('R-given-lines over a given line', () => {
     expect(of('R-given-lines', marked, { sheet })[0]?.remedy).toEqual({ code: 'leave-given' });
   });
 
+  it('counts each stretch for itself, wherever on the line it lies', () => {
+    // 25 mm along the street, 40 mm after the line's beginning.
+    expect(said([150, 60], [150, 100], [175, 100], [175, 60])).toEqual([]);
+    // 40 mm along it behind 60 mm of lead, then 60 mm.
+    const [longer] = said([60, 40], [60, 100], [100, 100], [100, 40], [130, 40], [130, 100], [190, 100]);
+    expect(Math.abs(longer!.measured! - 60)).toBeLessThanOrEqual(1);
+  });
+
+  it('is one stretch over two pieces of a street that bends by little, drawn back along them', () => {
+    const bent = { given: drawn([line('street', [40, 100], [150, 100], [260, 104])]) };
+    // At most 1.4 mm beside the middle of the ink.
+    const [finding, ...others] = of('R-given-lines', drawn([line('over', [230, 102.4], [80, 100.4])]), {
+      sheet: bent,
+    });
+    expect(others).toEqual([]);
+    expect(Math.abs(finding!.measured! - 150)).toBeLessThanOrEqual(1);
+  });
+
+  it('leaves out a line with a short end beyond the stretch, but none that leads there from elsewhere', () => {
+    const mend = (...stops: [number, number][]) => said(...stops)[0]?.remedy?.design?.drawing.lines;
+    // 80 mm along the street and 3 mm up: the ink is left after 2.5 mm; up to 6 mm are no more than an end.
+    expect(mend([150, 100], [230, 100], [230, 97])).toEqual([]);
+    expect(mend([150, 60], [150, 100], [230, 100])).toBeUndefined();
+  });
+
+  it('leaves out the line over it, not one that goes on from it', () => {
+    const short = { given: drawn([line('street', [40, 100], [230, 100])]) };
+    const on = line('on', [230, 100], [250, 100]);
+    const [finding] = of('R-given-lines', drawn([over([150, 100], [230, 100]), on]), { sheet: short });
+    expect(mended(finding).lines).toEqual([on]);
+  });
+
+  it('leaves marks on other lines alone', () => {
+    const elsewhere = line('elsewhere', [60, 30], [140, 30]);
+    const both = drawn([over([150, 100], [230, 100]), elsewhere], [mark('m', 'elsewhere', 30, 'CA')]);
+    expect(mended(of('R-given-lines', both, { sheet })[0])).toEqual({ ...both, lines: [elsewhere] });
+  });
+
   it('closes a gap between given lines straight or nearly so, not by a detour', () => {
     const gap = { given: drawn([line('a', [40, 100], [140, 100]), line('b', [150, 100], [260, 100])]) };
     const closed = (...stops: [number, number][]) =>
@@ -62,6 +101,7 @@ describe('R-given-lines over a given line', () => {
     expect(closed([140, 100], [150, 100])).toMatchObject([{ variant: 'gap', measured: 10, allowed: 0 }]);
     expect(closed([140, 100], [145, 94], [150, 100])).toMatchObject([{ variant: 'gap', measured: 15.62 }]);
     expect(closed([140, 100], [145, 60], [150, 100])).toEqual([]);
+    expect(closed([140, 60], [140, 100], [150, 100])).toMatchObject([{ variant: 'gap', measured: 10 }]);
     // Within the 3 mm in which ends are one, and beyond.
     expect(closed([140, 102.9], [150, 102.9])).toHaveLength(1);
     expect(closed([140, 103.1], [150, 103.1])).toEqual([]);
@@ -97,6 +137,41 @@ describe('R-curve-radius of several curves', () => {
     const { place } = both!;
     const long = 60 + 5 * Math.PI + 6 * Math.PI;
     expect(place.kind === 'stretch' && place.to).toBeCloseTo(long, 6);
+  });
+});
+
+describe('R-curve-radius of kinks and arcs', () => {
+  const said = (pen: Pen) => of('R-curve-radius', drawn([{ ...pen.lines[0]!, id: 'bent' }]));
+  /** Ten kinks of 10 degrees on a circle of radius 10. */
+  const kinked = (pen: Pen) => {
+    for (let i = 0; i < 10; i++) pen.turn(10).straight(20 * Math.sin(Math.PI / 36));
+    return pen;
+  };
+
+  it('far from one another are two findings, whichever comes first', () => {
+    const first = said(kinked(new Pen().to(40, 60).straight(60)).straight(40).arc(10, -60).straight(30));
+    expect(first.map(({ measured }) => Math.round(measured!))).toEqual([10, 10]);
+    const last = said(kinked(new Pen().to(40, 60).straight(60).arc(10, 60).straight(40)));
+    expect(last.map(({ measured }) => Math.round(measured!))).toEqual([10, 10]);
+  });
+
+  it('that share a stretch are one, which turns as far as the one that turns further', () => {
+    // An arc of 80 degrees between two kinks of 10: 100 degrees in all.
+    const pen = new Pen().to(40, 60).straight(60).turn(10).straight(2).arc(8, 80).turn(10).straight(40);
+    expect(said(pen)).toMatchObject([{ measured: 8, severity: 'may-stop' }]);
+    expect(said(new Pen().to(40, 60).straight(60).arc(8, 80).straight(40))).toMatchObject([
+      { severity: 'untidy' },
+    ]);
+  });
+
+  it('allows for the rounding of an arc’s ends, which weighs more on a short one', () => {
+    // Ends moved by 0.01 mm each make a radius of 14.98 on a chord of 5 mm one of 15.04, on 29 mm of 14.99.
+    const arc = (chord: number) => {
+      const bulge = Math.tan(Math.asin(chord / 2 / 14.98) / 2);
+      return of('R-curve-radius', drawn([line('bent', [100, 60], [100 + chord, 60, bulge])]));
+    };
+    expect(arc(5)).toEqual([]);
+    expect(arc(29)).toMatchObject([{ measured: 14.98 }]);
   });
 });
 
@@ -179,6 +254,16 @@ describe('R-finish-reachable on the start’s own stretch', () => {
     expect(said(drawn([PIER]), 150, Math.PI, 240)).toMatchObject([{ measured: 90 }]);
     expect(said(drawn([PIER]), 150, 0, 240)).toEqual([]);
     expect(said(drawn([PIER]), 150, Math.PI, 60)).toEqual([]);
+  });
+
+  it('from the start, also where robots set out from the finish as well', () => {
+    for (const starts of [
+      ['start', 'finish'],
+      ['finish', 'start'],
+    ] as const) {
+      expect(said(drawn([PIER]), 150, 0, 60, { starts })).toMatchObject([{ measured: 90 }]);
+    }
+    expect(said(drawn([PIER]), 150, 0, 60, { starts: ['finish'] })).toEqual([]);
   });
 
   it('but for robots that turn back at a loose end, or a line that leads round', () => {
