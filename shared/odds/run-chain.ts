@@ -1,10 +1,10 @@
-import type { RunEventOf } from '../documents/trace.ts';
-import { distance } from '../geometry/exact-math.ts';
+import type { RunEvent, RunEventOf } from '../documents/trace.ts';
 import type { Seconds } from '../geometry/units.ts';
 import { branched, type Driving, goOn, setOff } from '../run/driving.ts';
 import { STEP } from '../run/model.ts';
-import { MODE, type QueuedAction, type RobotState } from '../run/robot.ts';
+import { MODE } from '../run/robot.ts';
 import { type Ambient, type StartBerth, UNDISTURBED, type World } from '../run/world.ts';
+import { areAlike, isRound, newRound } from './run-alike.ts';
 import {
   type Branch,
   endingIndex,
@@ -60,7 +60,7 @@ function forkOf(exploring: Exploring, { before, junction }: Seen): Fork {
   return { at: { x: junction.x, y: junction.y }, heading: { x: cos, y: sin }, branches };
 }
 
-const isChance = (event: { readonly kind: string; readonly by?: string }): boolean =>
+const isChance = (event: RunEvent): event is RunEventOf<'junction'> =>
   event.kind === 'junction' && event.by === 'chance';
 
 /** Drives on to the next junction that is left to chance, to the end, or until it goes round for ever. */
@@ -75,7 +75,7 @@ function stretch(exploring: Exploring, run: Driving, since: Seconds): Lead {
     if (robot.mode === MODE.creep && mode !== MODE.creep) before = branched(run, []);
     for (; known < recorder.events.length; known++) {
       const event = recorder.events[known]!;
-      if (event.kind === 'junction' && event.by === 'chance' && before) {
+      if (isChance(event) && before) {
         return { to: 'fork', index: indexOf(exploring, { before, junction: event }), time: event.t - since };
       }
     }
@@ -93,87 +93,8 @@ function ended({ endings }: Exploring, { robot, recorder }: Driving, since: Seco
   return { to: 'ending', index, time: (arrival?.t ?? robot.stepCount * STEP) - since };
 }
 
-/** mm, mm/s and s within which two robots are in one situation. */
-const ALIKE = { place: 4, speed: 5, due: 0.1 } as const;
-
 /** The index of a situation that was seen before, or a new one. */
 function indexOf({ seen }: Exploring, now: Seen): number {
   const known = seen.findIndex((one) => areAlike(one.before, now.before));
   return known < 0 ? seen.push(now) - 1 : known;
-}
-
-function areAlike(a: Driving, b: Driving): boolean {
-  const [r, s] = [a.robot, b.robot];
-  return (
-    distance(r, s) <= ALIKE.place &&
-    sameHeading(r, s) &&
-    sameMind(r, s) &&
-    Math.abs(r.speed - s.speed) <= ALIKE.speed &&
-    a.recorder.finishCounts === b.recorder.finishCounts &&
-    a.recorder.arrived === b.recorder.arrived
-  );
-}
-
-const sameHeading = (r: RobotState, s: RobotState): boolean => r.cos * s.cos + r.sin * s.sin > 0.95;
-
-function sameMind(r: RobotState, s: RobotState): boolean {
-  if (r.pace !== s.pace || r.pending !== s.pending || r.queue.length !== s.queue.length) return false;
-  return r.queue.every((one, i) => sameWish(one, r.stepCount, s.queue[i]!, s.stepCount));
-}
-
-const sameWish = (a: QueuedAction, now: number, b: QueuedAction, then: number): boolean =>
-  JSON.stringify(a.action) === JSON.stringify(b.action) &&
-  Math.abs(a.dueStep - now - (b.dueStep - then)) * STEP <= ALIKE.due;
-
-/** A pose to come back to (Brent's way of finding a ring: the pose is taken anew after twice as long). */
-interface Round {
-  x: number;
-  y: number;
-  cos: number;
-  sin: number;
-  pace: number;
-  pending: RobotState['pending'];
-  takenAt: number;
-  wait: number;
-  left: boolean;
-}
-
-const newRound = (robot: RobotState): Round => ({
-  x: robot.x,
-  y: robot.y,
-  cos: robot.cos,
-  sin: robot.sin,
-  pace: -1,
-  pending: undefined,
-  takenAt: robot.stepCount,
-  wait: 64,
-  left: false,
-});
-
-/** mm: what counts as away from a pose, and as back. */
-const AWAY = 6;
-const BACK = 1.5;
-
-/** Whether an undisturbed robot with nothing in its queue is back where it was: then it will be so for ever. */
-function isRound(round: Round, robot: RobotState): boolean {
-  if (robot.mode !== MODE.follow || robot.queue.length > 0) return false;
-  if (robot.stepCount - round.takenAt >= round.wait) {
-    Object.assign(round, {
-      ...newRound(robot),
-      pace: robot.pace,
-      pending: robot.pending,
-      wait: 2 * round.wait,
-    });
-    return false;
-  }
-  const dx = robot.x - round.x;
-  const dy = robot.y - round.y;
-  const square = dx * dx + dy * dy;
-  if (square > AWAY * AWAY) round.left = true;
-  if (!round.left || square > BACK * BACK) return false;
-  return (
-    robot.cos * round.cos + robot.sin * round.sin > 0.98 &&
-    robot.pace === round.pace &&
-    robot.pending === round.pending
-  );
 }

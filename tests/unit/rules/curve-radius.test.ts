@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Pen } from '../../sweeps/pen.ts';
 import { drawn, line, of } from './setting.ts';
 
 /** A half-turn of radius r between two straights: bulge 1 is a half circle. */
@@ -72,5 +73,72 @@ describe('R-curve-radius', () => {
   it('R-curve-radius does not add up kinks to either side', () => {
     const stops = Array.from({ length: 20 }, (_, k) => [150 + 4 * k, 100 + (k % 2)] as const);
     expect(of('R-curve-radius', drawn([line('shaky', [40, 100], ...stops)]))).toEqual([]);
+  });
+});
+
+describe('R-curve-radius of several curves', () => {
+  const QUARTER = Math.SQRT2 - 1;
+  const said = (...stops: [number, number, number?][]) =>
+    of('R-curve-radius', drawn([line('bent', [40, 60], ...stops)]));
+
+  it('apart: each has its own radius, place and finding, in the order of the line', () => {
+    // Radius 10 to the right, 40 mm down, radius 12 to the left.
+    const found = said([100, 60], [110, 70, QUARTER], [110, 110], [122, 122, -QUARTER], [200, 122]);
+    expect(found.map(({ measured, allowed }) => [measured, allowed])).toEqual([
+      [10, 15],
+      [12, 15],
+    ]);
+    expect(found[0]).toMatchObject({ severity: 'untidy', remedy: { code: 'widen-curve' } });
+    const [first] = found.map(({ place }) => (place.kind === 'stretch' ? place : undefined));
+    expect([first!.from, first!.to]).toEqual([expect.closeTo(60, 6), expect.closeTo(60 + 5 * Math.PI, 6)]);
+    // The middle of the arc: 10 mm from (100, 70) towards the upper right.
+    expect([first!.at.x, first!.at.y]).toEqual([
+      expect.closeTo(100 + 10 * Math.SQRT1_2, 6),
+      expect.closeTo(70 - 10 * Math.SQRT1_2, 6),
+    ]);
+  });
+
+  it('touching: one curve, as tight as the tightest, with all that both turn', () => {
+    const [both, ...others] = said([100, 60], [110, 70, QUARTER], [122, 82, -QUARTER], [200, 82]);
+    expect(others).toEqual([]);
+    expect(both).toMatchObject({ measured: 10, severity: 'may-stop' });
+    const { place } = both!;
+    const long = 60 + 5 * Math.PI + 6 * Math.PI;
+    expect(place.kind === 'stretch' && place.to).toBeCloseTo(long, 6);
+  });
+});
+
+describe('R-curve-radius of kinks and arcs', () => {
+  const said = (pen: Pen) => of('R-curve-radius', drawn([{ ...pen.lines[0]!, id: 'bent' }]));
+  /** Ten kinks of 10 degrees on a circle of radius 10. */
+  const kinked = (pen: Pen) => {
+    for (let i = 0; i < 10; i++) pen.turn(10).straight(20 * Math.sin(Math.PI / 36));
+    return pen;
+  };
+
+  it('far from one another are two findings, whichever comes first', () => {
+    const first = said(kinked(new Pen().to(40, 60).straight(60)).straight(40).arc(10, -60).straight(30));
+    expect(first.map(({ measured }) => Math.round(measured!))).toEqual([10, 10]);
+    const last = said(kinked(new Pen().to(40, 60).straight(60).arc(10, 60).straight(40)));
+    expect(last.map(({ measured }) => Math.round(measured!))).toEqual([10, 10]);
+  });
+
+  it('that share a stretch are one, which turns as far as the one that turns further', () => {
+    // An arc of 80 degrees between two kinks of 10: 100 degrees in all.
+    const pen = new Pen().to(40, 60).straight(60).turn(10).straight(2).arc(8, 80).turn(10).straight(40);
+    expect(said(pen)).toMatchObject([{ measured: 8, severity: 'may-stop' }]);
+    expect(said(new Pen().to(40, 60).straight(60).arc(8, 80).straight(40))).toMatchObject([
+      { severity: 'untidy' },
+    ]);
+  });
+
+  it('allows for the rounding of an arc’s ends, which weighs more on a short one', () => {
+    // Ends moved by 0.01 mm each make a radius of 14.98 on a chord of 5 mm one of 15.04, on 29 mm of 14.99.
+    const arc = (chord: number) => {
+      const bulge = Math.tan(Math.asin(chord / 2 / 14.98) / 2);
+      return of('R-curve-radius', drawn([line('bent', [100, 60], [100 + chord, 60, bulge])]));
+    };
+    expect(arc(5)).toEqual([]);
+    expect(arc(29)).toMatchObject([{ measured: 14.98 }]);
   });
 });
