@@ -5,7 +5,7 @@ import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { Kit } from '../../shared/documents/kit.ts';
 import type { DocumentPath } from '../../shared/documents/refusal.ts';
-import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
+import { LOCALES, type Locale, parseDocument, textIn, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
 import { checkChallenge } from '../../shared/judge/check-challenge.ts';
 import { judge } from '../../shared/judge/judge.ts';
@@ -15,40 +15,49 @@ import { wording } from '../../shared/wording/wording.ts';
 import { reportLines } from './judge-report.ts';
 
 /**
- * `npm run judge -- --challenge FILE|KEY --design FILE [--kit FILE] [--json]`; with `--list` instead of both,
+ * `npm run judge -- --challenge FILE|KEY --design FILE [--kit FILE] [--json] [--language en|es]`; with `--list` instead of both,
  * how each ready challenge stands with the kit.
  * Exit code 0: met, 1: not met, 2: something that was given is not valid.
  */
 
 const EXIT = { met: 0, notMet: 1, invalid: 2 } as const;
-const USAGE = `Usage: npm run judge -- --challenge FILE|KEY --design FILE [--kit FILE] [--json]
-   or: npm run judge -- --list [--kit FILE]`;
+const USAGE = `Usage: npm run judge -- --challenge FILE|KEY --design FILE [--kit FILE] [--json] [--language ${LOCALES.join('|')}]
+   or: npm run judge -- --list [--kit FILE] [--language ${LOCALES.join('|')}]`;
 
-const words = wording('en');
+/** What the command was asked to speak; English until that is known. */
+let locale: Locale = 'en';
+let words = wording(locale);
+function speak(asked: string): void {
+  const known = LOCALES.find((one) => one === asked);
+  if (!known) throw new Invalid(USAGE);
+  locale = known;
+  words = wording(known);
+}
+
+type What = 'Challenge' | 'Design' | 'Kit';
 
 /** Ends the command with a sentence for a person. */
 class Invalid extends Error {}
 
-const wrongValue = (what: string, path: DocumentPath, problem: string): Invalid =>
-  new Invalid(`${what}: ${words.judging.place(path)} ${problem}`);
+const wrongValue = (what: What, path: DocumentPath, problem: string): Invalid =>
+  new Invalid(`${words.report.what(what)}: ${words.judging.place(path)} ${problem}`);
 
-function readJson(what: string, file: string): unknown {
+function readJson(what: What, file: string): unknown {
   let text: string;
   try {
     text = readFileSync(file, 'utf8');
   } catch {
-    throw new Invalid(
-      `${what}: there is no file ${file} that can be read${what === 'Challenge' ? ', and no ready challenge has that key' : ''}.`,
-    );
+    throw new Invalid(`${words.report.what(what)}: ${words.report.noFile(file, what === 'Challenge')}`);
   }
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new Invalid(`${what}: ${file} is not JSON (${error instanceof Error ? error.message : ''}).`);
+    const why = error instanceof Error ? error.message : '';
+    throw new Invalid(`${words.report.what(what)}: ${words.report.notJson(file, why)}`);
   }
 }
 
-function readDocument<T>(what: string, schema: z.ZodMiniType<T, unknown>, file: string): T {
+function readDocument<T>(what: What, schema: z.ZodMiniType<T, unknown>, file: string): T {
   const parsed = parseDocument(schema, readJson(what, file));
   if (parsed.ok) return parsed.value;
   const problem = parsed.problems[0]!;
@@ -61,7 +70,8 @@ const readKit = (file: string | undefined): Kit =>
 
 function readChallenge(name: string, kit: Kit): Challenge {
   const ready = readyChallenges(kit).find((one) => one.key === name);
-  if (ready && !ready.playable) throw new Invalid(`Challenge: ${name}. ${words.library.standing(ready)}`);
+  if (ready && !ready.playable)
+    throw new Invalid(`${words.report.what('Challenge')}: ${name}. ${words.library.standing(ready)}`);
   const challenge = ready?.playable ? ready.challenge : readDocument('Challenge', Challenge, name);
   const problem = checkChallenge(challenge)[0];
   if (problem) {
@@ -78,10 +88,12 @@ function readArguments() {
     kit: { type: 'string' },
     list: { type: 'boolean' },
     json: { type: 'boolean' },
+    language: { type: 'string' },
   } as const;
   try {
     const { values } = parseArgs({ options, strict: true });
-    const { challenge, design, kit, list, json = false } = values;
+    const { challenge, design, kit, list, json = false, language } = values;
+    if (language !== undefined) speak(language);
     if (list && challenge === undefined && design === undefined) return { list, kit } as const;
     if (list || challenge === undefined || design === undefined) throw new Invalid(USAGE);
     return { list: false, challenge, design, kit, json } as const;
@@ -95,7 +107,7 @@ function list(kit: Kit): number {
   for (const one of readyChallenges(kit)) {
     const play = one.playable ? `, ${one.challenge.play}` : '';
     process.stdout.write(
-      `${one.topic}. ${one.key} (${one.title.en}${play}): ${words.library.standing(one)}\n`,
+      `${one.topic}. ${one.key} (${textIn(one.title, locale)}${play}): ${words.library.standing(one)}\n`,
     );
   }
   return EXIT.met;
@@ -112,7 +124,7 @@ function run(): number {
     throw wrongValue('Design', refusal.path, `(${refusal.code}): ${words.judging.refusal(refusal)}`);
   const text = given.json
     ? JSON.stringify(writeDocument(Verdict, verdict), null, 2)
-    : reportLines(challenge, verdict, words).join('\n');
+    : reportLines(challenge, verdict, locale).join('\n');
   process.stdout.write(`${text}\n`);
   return verdict.met ? EXIT.met : EXIT.notMet;
 }

@@ -3,14 +3,14 @@ import type { Wording } from '../../shared/wording/wording.ts';
 
 /** Chances of a drawing as lines of text: endings, junctions that are left open, arrival in time. */
 export function oddsLines(odds: readonly Odds[], words: Wording): string[] {
-  const { outlook } = words;
+  const { outlook, report } = words;
   return odds.flatMap((one) => {
     const more = [outlook.inTime(one), outlook.basis(one.basis)].filter((line) => line !== undefined);
     return [
-      `Odds from the ${one.start}: ${one.endings.length + Number(one.endless > 0) > 1 ? '' : 'for sure '}${outlook.endings(one)}`,
+      report.odds(one.start, one.endings.length + Number(one.endless > 0) <= 1, outlook.endings(one)),
       ...one.open.map(
         (junction) =>
-          `  At ${at(junction.at)} it decides by itself (${outlook.percent(junction.met)} come there): ${outlook.arms(junction)}`,
+          `  ${report.decides(at(junction.at), outlook.percent(junction.met), outlook.arms(junction))}`,
       ),
       ...more.map((line) => `  ${line}`),
     ];
@@ -25,16 +25,16 @@ export function steadinessLines(steadiness: Steadiness, words: Wording): string[
     groups.set(key, [...(groups.get(key) ?? []), stray]);
   }
   return [
-    `Steadiness: ${words.outlook.steady(steadiness)}`,
+    words.report.steadiness(words.outlook.steady(steadiness)),
     ...[...groups.values()].map((group) => `  ${strayLine(group, words)}`),
   ];
 }
 
 function strayLine(group: readonly Stray[], words: Wording): string {
   const { cause, mark, at: place } = group[0]!;
-  const which = mark === undefined ? '' : ` (mark ${mark})`;
-  const who = words.numbers.counted(group.length, 'robot', 'robots');
-  return `${who} ${words.outlook.cause(cause)}${which} near ${at(place)}`;
+  const { outlook, report } = words;
+  const which = mark === undefined ? '' : report.mark(mark);
+  return report.strays(group.length, outlook.cause(cause), which, at(place));
 }
 
 const at = (p: { readonly x: number; readonly y: number }): string =>

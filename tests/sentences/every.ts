@@ -2,7 +2,7 @@ import { en } from '../../shared/wording/en/index.ts';
 import { es } from '../../shared/wording/es/index.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { ofGoals, ofQuestions } from './goals.ts';
-import { ofMakers, ofPreparing, ofRefusals } from './makers.ts';
+import { ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
 import { listedOnes, plainOnes } from './pages.ts';
 import { ofFindings, ofRuns } from './runs.ts';
 
@@ -60,6 +60,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofQuestions,
   ofMakers,
   ofRefusals,
+  ofReports,
   ofPreparing,
 ];
 

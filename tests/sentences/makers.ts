@@ -60,6 +60,30 @@ export function ofMakers({ par, library, judging }: Wording): void {
   );
 }
 
+export function ofReports({ report }: Wording): void {
+  each([true, false], (met) => report.result(met, 75));
+  each(['start', 'finish'] as const, (start) => [
+    report.from(start),
+    report.odds(start, true, '…'),
+    report.odds(start, false, '…'),
+  ]);
+  each(['Challenge', 'Design', 'Kit'] as const, report.what);
+  each([true, false], (orKey) => report.noFile('a.json', orKey));
+  each([report.margin, report.answer, report.chance, report.mark, report.reads, report.steadiness], (say) =>
+    say('…'),
+  );
+  each([report.inRun, report.things], (say) => say(2));
+  each([report.points, report.run], (say) => say(1, 2));
+  report.run(1, 1);
+  report.merit('m', '5', '…');
+  report.ended('…', '6 s');
+  report.acts('1, 2', '6 s');
+  report.finding('…', '1, 2', '…');
+  report.decides('1, 2', '50 %', '…');
+  report.strays(3, '…', '', '1, 2');
+  report.notJson('a.json', '…');
+}
+
 export function ofRefusals({ refusals }: Wording): void {
   for (const phase of ['gather', 'brief', 'build', 'show', 'close'] as const)
     refusals['not-now']({ code: 'not-now', phase } as Parameters<(typeof refusals)['not-now']>[0]);

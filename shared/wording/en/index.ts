@@ -19,6 +19,7 @@ import { questions } from './questions.ts';
 import { reasons } from './reasons.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
+import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
@@ -41,6 +42,7 @@ export const en = {
   reasons,
   refusals,
   replay,
+  report,
   rota,
   safety,
   check,

@@ -19,6 +19,7 @@ import { questions } from './questions.ts';
 import { reasons } from './reasons.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
+import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
@@ -58,6 +59,7 @@ export const es = {
   reasons,
   refusals,
   replay,
+  report,
   rota,
   safety,
   check,

@@ -8,7 +8,7 @@ const spanish = everySentence('es');
 
 /** The same in both: names, codes of the page, and who gave advice. */
 const SAME_PLACE = /^(emblems|numbers)|\.(by|key)$|^(desk|board)\.title$|^check\.desk\.place$/;
-const SAME_WORD = /^(met|caution|stops|plum-42|Robots?|Total)$/;
+const SAME_WORD = /^(met|caution|stops|plum-42|Robots?|Total|Kit)$/;
 /** Signs and figures without a word: "4×", "12 s", "B". */
 const NO_WORD = /^[^\p{L}]*(\p{L}{0,3}\.?[^\p{L}]*)?$/u;
 

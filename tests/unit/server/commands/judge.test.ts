@@ -61,6 +61,14 @@ describe('npm run judge', () => {
     expect(out).toContain('Sharp corner (42°) at 222, 160 mm');
   });
 
+  test('--language es speaks Spanish; a language that is not spoken ends with 2', () => {
+    const { code, out } = command('--challenge', CHALLENGE, '--design', MET, '--language', 'es');
+    expect(code).toBe(0);
+    expect(out).toContain('Cumplido: 100 de 100 puntos');
+    expect(out).toMatch(/Hacer exactamente un tramo rápido de 15 cm o más: [\d,]+ cm de sobra/);
+    expect(command('--challenge', CHALLENGE, '--design', MET, '--language', 'xx').code).toBe(2);
+  });
+
   test('--json prints a verdict', () => {
     const { code, out } = command('--challenge', CHALLENGE, '--design', MET, '--json');
     expect(code).toBe(0);
