@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Action, Kit } from '../../../shared/documents/kit.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { halfTurnTime, SEARCH_TIME, turnBy } from '../../../shared/odds/motion.ts';
+import { halfTurnTime, leaningOn, SEARCH_TIME, turnBy } from '../../../shared/odds/motion.ts';
 import { Pen } from '../../sweeps/pen.ts';
 import { BANDS, chainOn, endingsOf, fromStart, lighthouseAt, oddsOn, type Scene, SHEET } from './tracks.ts';
 
@@ -86,6 +86,69 @@ describe('a ride', () => {
     const turned = ride({ sheet, drawing: pen().drawing(), kit });
     // From rest to 80 mm/s takes 80 / 440 s more; the turn itself 0.3 s and more.
     expect(turned.time).toBeGreaterThan(0.04 + 80 / 440 + (160 + 88) / 80 + 0.3);
+  });
+});
+
+describe('an action that becomes due', () => {
+  /** With the axle so far before a corner of 90 degrees at x = 150. */
+  const turningBefore = (room: number) => {
+    const pen = fromStart()
+      .straight(120)
+      .mark(120 - room - ACTS - 11, 'VC', BANDS);
+    return ride({ sheet: SHEET, drawing: pen.turn(90).straight(100).drawing() });
+  };
+  const BACK = FROM_TURN + SEARCH_TIME;
+
+  it('turns the robot back before the bar is over a corner, or else behind that', () => {
+    // The bar is over it from 11 + 2.5 mm on.
+    const before = turningBefore(15);
+    expect(before.ending!.at.x).toBeCloseTo(30.45, 3);
+    const half = halfTurnTime(DEMO_KIT);
+    expect(before.time).toBeCloseTo(SETTING_OUT + (135 - 40) / 40 + half + (135 - 32.05) / 40 + BACK, 3);
+    // It goes on to the corner, turns there, turns back at once, and turns at the corner again, at 12 mm/s.
+    const behind = turningBefore(12);
+    const turns = turnBy(Math.PI / 2, DEMO_KIT, 40).time + half + turnBy(Math.PI / 2, DEMO_KIT, 12).time;
+    expect(behind.time).toBeCloseTo(SETTING_OUT + 110 / 40 + turns + (150 - 32.05) / 40 + BACK, 2);
+  });
+
+  it('chooses a way up to the very junction', () => {
+    const chosen = (room: number) => {
+      const pen = new Pen().to(160, 90, 90).straight(120);
+      const drawing = pen
+        .to(30, 150)
+        .straight(330)
+        .mark(130 - room - ACTS - 11, 'AV', BANDS)
+        .drawing();
+      return chainOn({ sheet: SHEET, drawing }).forks.length;
+    };
+    expect([chosen(12), chosen(1), chosen(-1)]).toEqual([0, 0, 1]);
+  });
+
+  it('changes the pace on a curve, where a robot gains less way than it goes', () => {
+    // The curve begins 100 mm along the line; the axle slows down when its own middle to the bar is on it.
+    const pen = fromStart().straight(100).mark(79, 'CA', BANDS).arc(60, 90).straight(80);
+    const { time } = ride({ sheet: lighthouseAt(pen.at.x, pen.at.y), drawing: pen.drawing() });
+    const { share } = leaningOn(1 / 60, DEMO_KIT);
+    const curve = 30 * Math.PI;
+    const onto = 100 - 5.5;
+    // Read 8 mm behind the mark, at 87 mm; the action is due 0.7 s later, on the curve.
+    const slow = 0.7 - (onto - 87) / 40;
+    const ramp = 20 / 220;
+    const fast = (curve - (40 * slow + 50 * ramp) * share) / (60 * share);
+    const rest = (80 - 12 + 5.5) / 60;
+    expect(time).toBeCloseTo(SETTING_OUT + (onto - 10) / 40 + slow + ramp + fast + rest, 3);
+  });
+});
+
+describe('a loose end', () => {
+  it('is come nearer the faster the robot: on tiptoe it stops short of a berth that it rolls into at steady', () => {
+    // The line ends 1 mm inside the berth; the axle stands 2.05 mm before that when the line is lost.
+    const ends = (startPace: 'creep' | 'steady') => {
+      const kit: Kit = { ...DEMO_KIT, robot: { ...DEMO_KIT.robot, startPace } };
+      return oddsOn({ sheet: lighthouseAt(200, 150), kit, drawing: fromStart().straight(159).drawing() })
+        .finish;
+    };
+    expect([ends('steady'), ends('creep')]).toEqual([1, 0]);
   });
 });
 
