@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { redo, startAgain, undo } from '../../../client/tablet/editor/history.ts';
-import { flipChosen, nudge, rubChosen } from '../../../client/tablet/editor/keys.ts';
+import {
+  chooseAll,
+  copyChosen,
+  flipChosen,
+  moveChosen,
+  nudge,
+  rubChosen,
+} from '../../../client/tablet/editor/keys.ts';
 import { type Editor, TOOLS } from '../../../client/tablet/editor/model.ts';
 import { Design, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
@@ -15,13 +22,25 @@ const action = fc.oneof(
     arbitrary: fc.record({
       tool: fc.constantFrom(...TOOLS),
       word: fc.constantFrom('CA', 'VAV', 'AV'),
+      ink: fc.constantFrom('C', 'A', 'V', null),
+      free: fc.boolean(),
+      adds: fc.boolean(),
       rub: fc.constantFrom('piece' as const, 'line' as const),
       points: fc.array(point, { minLength: 1, maxLength: 5 }),
     }),
   },
   {
-    weight: 1,
-    arbitrary: fc.constantFrom('flip' as const, 'nudge' as const, 'delete' as const, 'again' as const),
+    weight: 3,
+    arbitrary: fc.constantFrom(
+      'flip' as const,
+      'nudge' as const,
+      'delete' as const,
+      'again' as const,
+      'all' as const,
+      'turn' as const,
+      'mirror' as const,
+      'copy' as const,
+    ),
   },
 );
 
@@ -30,8 +49,12 @@ function act(editor: Editor, what: typeof action extends fc.Arbitrary<infer T> ?
   if (what === 'nudge') return nudge(editor, DRAW, 1, 0).editor;
   if (what === 'delete') return rubChosen(editor, DRAW).editor;
   if (what === 'again') return startAgain(editor, DRAW);
-  const { points, ...rest } = what;
-  return drag({ ...editor, ...rest, pending: null }, DRAW, points).editor;
+  if (what === 'all') return { ...editor, selection: chooseAll(editor, DRAW) };
+  if (what === 'turn') return moveChosen(editor, DRAW, { turned: 0.7 }).editor;
+  if (what === 'mirror') return moveChosen(editor, DRAW, { mirrored: true }).editor;
+  if (what === 'copy') return copyChosen(editor, DRAW).editor;
+  const { points, free, adds, ...rest } = what;
+  return drag({ ...editor, ...rest, pending: null }, DRAW, points, 8, { free, adds }).editor;
 }
 
 const bytes = (editor: Editor) => JSON.stringify(writeDocument(Design, editor.design));
@@ -43,8 +66,10 @@ function all(editor: Editor, step: (e: Editor) => Editor, more: (e: Editor) => u
 }
 
 describe('undo and redo', () => {
-  it('undo all gives the beginning, redo all the same bytes', () => {
-    const begin = lineThrough([60, 100], [160, 100], [160, 180]);
+  it.each([
+    ['the empty sheet', EMPTY_DESIGN],
+    ['the drawing that it began with', lineThrough([60, 100], [160, 100], [160, 180])],
+  ])('undo all gives %s, redo all the same bytes', (_, begin) => {
     fc.assert(
       fc.property(fc.array(action, { maxLength: 25 }), (actions) => {
         const done = actions.reduce(act, editorWith('straight', begin));
