@@ -1,6 +1,9 @@
-import type { ScreenPoint } from '../../shared/geometry/units.ts';
+import { boxesMeet, boxOf, type Box as PaperBox } from '../../shared/geometry/box.ts';
+import type { Mm, ScreenPoint } from '../../shared/geometry/units.ts';
+import type { Picture } from '../../shared/picture/shapes.ts';
 import { COLOUR } from './colours.ts';
-import type { Box } from './view.ts';
+import type { Painter } from './painter.ts';
+import { type Box, toPaper, type View } from './view.ts';
 
 /** Across, CSS pixels. */
 export const LOUPE = 136;
@@ -36,40 +39,47 @@ export function loupePlace(finger: ScreenPoint, { width, height }: Box): ScreenP
 }
 
 export interface LoupeSource {
-  /** From the lowest to the highest, each with `ratio` pixels a CSS pixel. */
-  readonly layers: readonly HTMLCanvasElement[];
+  readonly view: View;
+  readonly box: Box;
+  /** Canvas pixels a CSS pixel. */
   readonly ratio: number;
-  /** The sheet in CSS pixels of the box; the layers show only what is on it. */
-  readonly paper: {
-    readonly left: number;
-    readonly top: number;
-    readonly width: number;
-    readonly height: number;
+  readonly picture: Picture;
+  /** Everything that the sheet shows, with the ink of a picture. */
+  readonly paint: (picture: Picture) => Painter;
+}
+
+/** What of a picture's ink comes near a part of the paper: a loupe is drawn anew at every move. */
+function inkIn(picture: Picture, part: PaperBox): Picture {
+  const near = (box: PaperBox, width: Mm) => boxesMeet(box, part, width);
+  return {
+    ...picture,
+    strokes: picture.strokes.filter(({ pieces, width }) => pieces.some((piece) => near(piece.box, width))),
+    bands: picture.bands.filter((band) => near(boxOf(band.outline), 0)),
   };
 }
 
-/** Shows on `canvas` what lies around a finger, in the middle what is under it. */
+/** Shows on `canvas` what lies around a finger, larger and as sharp, in the middle what is under it. */
 export function drawLoupe(canvas: HTMLCanvasElement, finger: ScreenPoint, source: LoupeSource): void {
   const ctx = canvas.getContext('2d');
   if (!ctx) return;
-  const { layers, ratio, paper } = source;
+  const { view, box, ratio, picture, paint } = source;
+  const { px, py } = loupePlace(finger, box);
+  canvas.style.transform = `translate(${px - LOUPE / 2}px, ${py - LOUPE / 2}px)`;
   const size = Math.round(LOUPE * ratio);
   if (canvas.width !== size) {
     canvas.width = size;
     canvas.height = size;
   }
-  const across = LOUPE / LARGER;
-  const [left, top] = [finger.px - across / 2, finger.py - across / 2];
-  const scale = size / across;
+  const at = toPaper(view, finger);
+  const scale = view.scale * LARGER;
+  const half = LOUPE / 2 / scale;
+  const part = { minX: at.x - half, maxX: at.x + half, minY: at.y - half, maxY: at.y + half };
+  ctx.resetTransform();
   ctx.fillStyle = COLOUR.table;
   ctx.fillRect(0, 0, size, size);
+  ctx.scale(scale * ratio, scale * ratio);
+  ctx.translate(-part.minX, -part.minY);
   ctx.fillStyle = COLOUR.sheet;
-  ctx.fillRect(
-    (paper.left - left) * scale,
-    (paper.top - top) * scale,
-    paper.width * scale,
-    paper.height * scale,
-  );
-  for (const layer of layers)
-    ctx.drawImage(layer, left * ratio, top * ratio, across * ratio, across * ratio, 0, 0, size, size);
+  ctx.fillRect(0, 0, picture.w, picture.h);
+  paint(inkIn(picture, part))(ctx, 1 / scale);
 }

@@ -4,17 +4,20 @@ import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { ScreenPoint } from '../../shared/geometry/units.ts';
 import type { Picture } from '../../shared/picture/shapes.ts';
 import { FACE } from './colours.ts';
-import { drawLoupe, LOUPE, loupePlace } from './loupe.ts';
+import { drawLoupe } from './loupe.ts';
 import { paintInk } from './paint-ink.ts';
 import { paintSheet } from './paint-sheet.ts';
-import type { Painter } from './painter.ts';
+import { type Painter, together } from './painter.ts';
 import type { Box, View } from './view.ts';
 import './sheet-view.css';
 
 // Sharper than two pixels a CSS pixel costs an old tablet more than an eye can tell.
 Konva.pixelRatio = Math.min(2, window.devicePixelRatio || 1);
 
-/** For what changes every frame: drawn without React, until taken back with null. */
+/**
+ * For what changes every frame: drawn without React and at once, until taken back with null. Asked for in
+ * a frame's callback, so that what a finger does is seen in that frame and not in the next one.
+ */
 export interface SheetHandle {
   /** The ink of this picture in the place of the one given as a prop. */
   preview(picture: Picture | null): void;
@@ -44,13 +47,16 @@ export interface SheetViewProps {
   readonly children?: ReactNode;
 }
 
+/** Names on the sheet, where nobody says otherwise, CSS pixels. */
+const TEXT_SIZE = 16;
+
 /** A sheet of paper with its drawing, on three layers: paper, ink, and what moves over it. */
 export function SheetView(props: SheetViewProps) {
-  const { picture, box, view, textSize = 16, notes, under, over } = props;
+  const { picture, box, view, textSize = TEXT_SIZE, notes, under, over } = props;
   const ink = useRef<Konva.Shape>(null);
   const top = useRef<Konva.Shape>(null);
   const loupe = useRef<HTMLCanvasElement>(null);
-  const live = useLive(props.handle, ink, top, { canvas: loupe, box, view, picture });
+  const live = useLive(props.handle, ink, top, { canvas: loupe, props });
   useFaceLoaded(ink);
   const paperScene = useMemo(
     () => scene(view, () => [paintSheet(picture, textSize), notes]),
@@ -91,6 +97,11 @@ export function SheetView(props: SheetViewProps) {
   );
 }
 
+interface LoupeUse {
+  readonly canvas: React.RefObject<HTMLCanvasElement | null>;
+  readonly props: SheetViewProps;
+}
+
 interface Live {
   preview: Picture | null;
   under: Painter | null;
@@ -99,62 +110,46 @@ interface Live {
 
 type ShapeRef = React.RefObject<Konva.Shape | null>;
 
-interface LoupeUse extends Pick<SheetViewProps, 'box' | 'view' | 'picture'> {
-  readonly canvas: React.RefObject<HTMLCanvasElement | null>;
-}
-
-/** Follows the topmost layer: when that has been drawn, everything has. */
-function useLoupe(top: ShapeRef, use: LoupeUse) {
-  const now = useRef(use);
-  now.current = use;
-  return useMemo(() => {
-    let finger: ScreenPoint | null = null;
-    let layer: Konva.Layer | null = null;
-    const draw = () => {
-      const { canvas, box, view, picture } = now.current;
-      const stage = top.current?.getStage();
-      if (!canvas.current || !finger || !stage) return;
-      const { px, py } = loupePlace(finger, box);
-      canvas.current.style.transform = `translate(${px - LOUPE / 2}px, ${py - LOUPE / 2}px)`;
-      drawLoupe(canvas.current, finger, {
-        layers: stage.getLayers().map((each) => each.getNativeCanvasElement()),
-        ratio: Konva.pixelRatio,
-        paper: {
-          left: view.left,
-          top: view.top,
-          width: picture.w * view.scale,
-          height: picture.h * view.scale,
-        },
-      });
-    };
-    return (at: ScreenPoint | null) => {
-      finger = at;
-      const topmost = top.current?.getLayer() ?? null;
-      if (at && topmost && layer !== topmost) {
-        layer = topmost;
-        layer.on('draw', draw);
-      }
-      if (now.current.canvas.current) now.current.canvas.current.hidden = at === null;
-    };
-  }, [top]);
-}
-
-function useLive(handle: Ref<SheetHandle> | undefined, ink: ShapeRef, top: ShapeRef, loupeUse: LoupeUse) {
-  const loupe = useLoupe(top, loupeUse);
+function useLive(handle: Ref<SheetHandle> | undefined, ink: ShapeRef, top: ShapeRef, loupe: LoupeUse) {
   const live = useRef<Live>({ preview: null, under: null, over: null });
+  const now = useRef(loupe);
+  now.current = loupe;
   useImperativeHandle(handle, () => {
     const set = <K extends keyof Live>(key: K, value: Live[K], shape: ShapeRef) => {
       if (live.current[key] === value) return;
       live.current[key] = value;
-      shape.current?.getLayer()?.batchDraw();
+      shape.current?.getLayer()?.draw();
     };
     return {
       preview: (picture) => set('preview', picture, ink),
       under: (painter) => set('under', painter, ink),
       over: (painter) => set('over', painter, top),
-      loupe,
+      loupe: (finger) => {
+        const { canvas, props } = now.current;
+        if (!canvas.current) return;
+        canvas.current.hidden = finger === null;
+        if (!finger) return;
+        const { picture, box, view } = props;
+        const { preview, under, over } = live.current;
+        drawLoupe(canvas.current, finger, {
+          box,
+          view,
+          ratio: Konva.pixelRatio,
+          picture: preview ?? picture,
+          paint: (inked) =>
+            together(
+              paintSheet(inked, props.textSize ?? TEXT_SIZE),
+              props.notes,
+              under,
+              props.under,
+              paintInk(inked),
+              props.over,
+              over,
+            ),
+        });
+      },
     };
-  }, [ink, top, loupe]);
+  }, [ink, top]);
   return live;
 }
 

@@ -40,6 +40,22 @@ export class TestHand {
     await this.#send('up', places.at(-1)!);
   }
 
+  /** Over all points at their own times, ms since the first one. */
+  async stroke(points: readonly { x: number; y: number }[], times: readonly number[]): Promise<void> {
+    const [corner, across] = [await this.place(0, 0), await this.place(100, 100)];
+    const places = points.map(({ x, y }) => ({
+      x: corner.x + ((across.x - corner.x) * x) / 100,
+      y: corner.y + ((across.y - corner.y) * y) / 100,
+    }));
+    const began = performance.now();
+    for (const [i, place] of places.entries()) {
+      const early = times[i]! - (performance.now() - began);
+      if (early > 1) await new Promise((resolve) => setTimeout(resolve, early));
+      await this.#send(i === 0 ? 'down' : 'move', place);
+    }
+    await this.#send('up', places.at(-1)!);
+  }
+
   tap = (x: number, y: number): Promise<void> => this.drag([x, y]);
 
   /** Down and over all places, and stays down. Ends with `lift`. */

@@ -1,11 +1,11 @@
 import { CircleCheck, CloudOff, Eye, Play, Send } from 'lucide-react';
 import { useMemo } from 'react';
-import { pathOf } from '../../../shared/geometry/path.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLinkState } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import { drawsLines } from '../editor/model.ts';
+import { linePath } from '../editor/paths.ts';
 import type { DrawingSession } from './session.ts';
 import type { Findings } from './use-findings.ts';
 import { useSessionState } from './use-session.ts';
@@ -26,7 +26,7 @@ export function Foot({ session, findings, looked, onTry, onHandIn }: FootProps) 
   const drawing = useSessionState(session, ({ editor }) => editor.design.drawing);
   const away = useLinkState((state) => state.status.kind !== 'live');
   const tooLarge = useLinkState((state) => state.draftRefusal !== null);
-  const ink = useMemo(() => drawing.lines.reduce((sum, line) => sum + pathOf(line).length, 0), [drawing]);
+  const ink = useMemo(() => drawing.lines.reduce((sum, line) => sum + linePath(line).length, 0), [drawing]);
   return (
     <footer className="build-foot">
       <div className="foot-words">

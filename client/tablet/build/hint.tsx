@@ -2,19 +2,13 @@ import type { ReactNode } from 'react';
 import { textIn } from '../../../shared/wording/wording.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import { drawsLines } from '../editor/model.ts';
-import type { Proposal } from '../editor/proposal.ts';
 import { InkChoice } from './ink-choice.tsx';
 import type { DrawingSession } from './session.ts';
 import { useSessionState } from './use-session.ts';
 
 /** One line under the paper: what the tool does, what the finger caught on, or why nothing happened. */
-export function Hint({
-  session,
-  proposal,
-}: {
-  readonly session: DrawingSession;
-  readonly proposal: Proposal | null;
-}) {
+export function Hint({ session }: { readonly session: DrawingSession }) {
+  const proposal = useSessionState(session, (state) => state.proposal);
   const words = useWords().tablet.building;
   const locale = useLocale();
   const { tool, pending, rub } = useSessionState(session, (state) => state.editor);

@@ -2,7 +2,6 @@ import type { Design, Line } from '../../../shared/documents/design.ts';
 import type { Locale } from '../../../shared/documents/values.ts';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { boxOf } from '../../../shared/geometry/box.ts';
-import { pathOf } from '../../../shared/geometry/path.ts';
 import { type PieceShape, pieceAt } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
@@ -27,6 +26,7 @@ import type { Touch } from '../editor/gesture.ts';
 import { LEAST_PULLED } from '../editor/hit.ts';
 import { lineIn, nodesOf } from '../editor/lines.ts';
 import type { EditContext, Editor, Selection, Tool } from '../editor/model.ts';
+import { linePath } from '../editor/paths.ts';
 import type { Proposal } from '../editor/proposal.ts';
 import type { Progress } from '../editor/propose.ts';
 import { gripsOf } from '../editor/sections.ts';
@@ -34,12 +34,18 @@ import { boundsOf, severalOf, turnHandle } from '../editor/several.ts';
 import { canRound } from '../editor/shape.ts';
 import type { Snap } from '../editor/snap.ts';
 
-/** Names of places in a language; English where nobody sees them. */
+export interface PictureWish {
+  /** Of names of places; English where nobody sees them. */
+  readonly language?: Locale;
+  /** Lines that lie as they do here take their paths over. */
+  readonly before?: Layout;
+}
+
 export const pictureOfDesign = (
-  design: Editor['design'],
+  design: Design,
   { sheet, kit }: EditContext,
-  language?: Locale,
-): Picture => pictureOf({ sheet, kit, layout: layOut(sheet, design.drawing), language });
+  { language, before }: PictureWish = {},
+): Picture => pictureOf({ sheet, kit, layout: layOut(sheet, design.drawing, before), language });
 
 /** Under the ink: a faint robot in its berth, and a glow round the chosen line. */
 export function underInk(editor: Editor, robot: Painter): Painter {
@@ -53,7 +59,7 @@ function glowOf(selection: Selection | null, design: Design): Painter | null {
   const [first] = lines;
   return first
     ? paintGlow(
-        lines.map((line) => pathOf(line).pieces),
+        lines.map((line) => linePath(line).pieces),
         first.width,
       )
     : null;
@@ -84,7 +90,7 @@ function handlesOf({ drawing }: Design, tool: Tool): PaperPoint[] {
 }
 
 const middlesOf = (line: Line, counts: (piece: PieceShape) => boolean): PaperPoint[] =>
-  pathOf(line)
+  linePath(line)
     .pieces.filter((piece) => piece.length > LEAST_PULLED && counts(piece))
     .map((piece) => pieceAt(piece, piece.length / 2));
 
@@ -148,14 +154,19 @@ export function overVerdict(
 
 const isPlace = ({ why }: Snap): boolean => why === 'end' || why === 'berth' || why === 'line';
 
+/** What a gesture under way shows. */
+export interface Shown {
+  readonly proposal: Proposal;
+  readonly progress: Progress;
+  readonly touch: Touch;
+  readonly editor: Editor;
+  /** Of the drawing as it would be. */
+  readonly picture: Picture;
+}
+
 /** While the finger is down: the stroke so far, and what it has caught on. */
-export function overGesture(
-  proposal: Proposal,
-  progress: Progress,
-  touch: Touch,
-  editor: Editor,
-  context: EditContext,
-): Painter {
+export function overGesture(shown: Shown, context: EditContext): Painter {
+  const { proposal, progress, touch, editor, picture } = shown;
   const { snap, edited } = proposal;
   const width = context.kit.rules.lineWidth.nominal;
   const stroke = progress.gesture.kind === 'stroke' ? paintSamples(progress.samples, width) : null;
@@ -168,7 +179,7 @@ export function overGesture(
     stroke,
     choosing,
     choosing ? glowOf(selection, design) : null,
-    ...(framed ? framesOf(selection, pictureOfDesign(design, context)) : []),
+    ...(framed ? framesOf(selection, picture) : []),
     snap?.guide ? paintGuide(snap.guide.from, snap.at, snap.guide.like) : null,
     snap && snap.why !== 'free' ? paintCatch(snap.at, isPlace(snap) ? 'place' : 'spot') : null,
   );

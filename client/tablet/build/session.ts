@@ -5,6 +5,7 @@ import type { Look } from '../../canvas/view.ts';
 import { commit, redo, startAgain, undo } from '../editor/history.ts';
 import { chooseAll, copyChosen, flipChosen, moveChosen, nudge, rubChosen } from '../editor/keys.ts';
 import { type EditContext, type Editor, type EditRefusal, openEditor, type Tool } from '../editor/model.ts';
+import type { Proposal } from '../editor/proposal.ts';
 
 /** A team's drawing of one round: the editor, and what the page must know around it. */
 export interface Session {
@@ -19,12 +20,22 @@ export interface Session {
   readonly look: Look | null;
   /** Nothing catches while this is held. */
   readonly free: boolean;
+  /** What a gesture under way would come to, as far as words are said about it. */
+  readonly proposal: Proposal | null;
 }
 
 export interface Done {
   readonly editor: Editor;
   readonly refusal: EditRefusal | null;
 }
+
+const saysTheSame = (a: Proposal | null, b: Proposal | null): boolean =>
+  a === b ||
+  (a !== null &&
+    b !== null &&
+    a.snap?.why === b.snap?.why &&
+    a.snap?.degrees === b.snap?.degrees &&
+    a.caught === b.caught);
 
 /** Everything that a page may do to a drawing. */
 export class DrawingSession {
@@ -40,6 +51,7 @@ export class DrawingSession {
       pen: false,
       look: null,
       free: false,
+      proposal: null,
     }));
   }
 
@@ -52,6 +64,11 @@ export class DrawingSession {
 
   readonly finger = (fingerDown: boolean): void => this.#now({ fingerDown });
   readonly usesPen = (pen: boolean): void => this.#now({ pen });
+  /** Only news are taken over: a finger asks at every move. */
+  readonly propose = (proposal: Proposal | null): void => {
+    const before = this.store.getState().proposal;
+    if (!saysTheSame(before, proposal)) this.store.setState({ proposal });
+  };
   readonly free = (free: boolean): void => this.#now({ free });
   readonly look = (look: Look | null): void => this.#now({ look });
 

@@ -8,7 +8,6 @@ import { type SheetHandle, SheetView } from '../../canvas/sheet-view.tsx';
 import { useCamera } from '../../canvas/use-camera.ts';
 import { toScreen } from '../../canvas/view.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
-import type { Proposal } from '../editor/proposal.ts';
 import { Callout } from './callout.tsx';
 import { ChosenButtons } from './chosen-buttons.tsx';
 import { Hint } from './hint.tsx';
@@ -51,10 +50,6 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
   const look = useSessionState(session, (state) => state.look);
   const { frame, box, view, side, camera } = useCamera(sheet, ROOM, { look, onLook: session.look });
   const [buttons, setButtons] = useState<Place | null>(null);
-  const [proposal, setProposal] = useState<Proposal | null>(null);
-  const show = useShown(session, camera, handle, setProposal);
-  usePointer(surface, { session, camera, ready: view !== null, resting, show });
-  useZoomKeys(camera, resting);
 
   const { layout, picture, under, over } = usePainted({
     session,
@@ -66,6 +61,11 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
     ghost: findings.mayMend ? 'mended' : findings.withWords ? 'missing' : null,
     pixel: view ? 1 / view.scale : 1,
   });
+  const shown = useRef({ layout, picture });
+  shown.current = { layout, picture };
+  const show = useShown(session, camera, handle, shown);
+  usePointer(surface, { session, camera, ready: view !== null, resting, show });
+  useZoomKeys(camera, resting);
   const clear = useMemo(
     () => (view ? clearPoints(layout, picture, view, NAME_SIZE) : []),
     [layout, picture, view],
@@ -121,7 +121,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
         </SheetView>
       )}
       {view && <Zoom session={session} camera={camera} whole={look === null} side={side} />}
-      <Hint session={session} proposal={proposal} />
+      <Hint session={session} />
     </div>
   );
 }

@@ -14,7 +14,6 @@ import type { Camera } from '../../canvas/use-camera.ts';
 import { toScreen } from '../../canvas/view.ts';
 import { useLocale } from '../../parts/use-words.ts';
 import type { Editor } from '../editor/model.ts';
-import type { Proposal } from '../editor/proposal.ts';
 import type { ShowProposal } from './hand.ts';
 import { overGesture, overInk, overVerdict, pictureOfDesign, underInk, waitingRobot } from './overlay.ts';
 import type { DrawingSession } from './session.ts';
@@ -47,7 +46,10 @@ export function usePainted(options: PaintedOptions): Painted {
   const { design } = editor;
   const layout = useMemo(() => layOut(context.sheet, design.drawing), [context, design]);
   const locale = useLocale();
-  const picture = useMemo(() => pictureOfDesign(design, context, locale), [design, context, locale]);
+  const picture = useMemo(
+    () => pictureOfDesign(design, context, { language: locale }),
+    [design, context, locale],
+  );
   const mended = options.ghost === 'mended' ? open?.remedy?.design : undefined;
   const missing = open && options.ghost !== null && !mended ? open : undefined;
   const ghost = useMemo(() => {
@@ -70,15 +72,15 @@ export function usePainted(options: PaintedOptions): Painted {
   return { layout, picture, under, over };
 }
 
-/** Draws what a gesture proposes past React; only what it caught on is said by the page. */
 /** A tap needs no loupe: it appears when a finger has gone so far, CSS pixels. */
 const STIRRED = 4;
 
+/** Draws what a gesture proposes past React; only what it caught on is said by the page. */
 export function useShown(
   session: DrawingSession,
   camera: Camera,
   handle: RefObject<SheetHandle | null>,
-  setProposal: (change: (before: Proposal | null) => Proposal | null) => void,
+  shown: RefObject<Pick<Painted, 'layout' | 'picture'>>,
 ): ShowProposal {
   const locale = useLocale();
   return useCallback(
@@ -88,26 +90,24 @@ export function useShown(
         sheet?.preview(null);
         sheet?.over(null);
         sheet?.loupe(null);
-        setProposal(() => null);
+        session.propose(null);
         return;
       }
       const { editor, context } = session;
       const { edited } = proposal;
-      const changed: Picture | null =
-        edited.ok && edited.design !== editor.design ? pictureOfDesign(edited.design, context, locale) : null;
+      const { layout: before, picture: now } = shown.current;
+      const changed =
+        edited.ok && edited.design !== editor.design
+          ? pictureOfDesign(edited.design, context, { language: locale, before })
+          : null;
       sheet?.preview(changed);
-      sheet?.over(overGesture(proposal, progress, touch, editor, context));
+      const picture = changed ?? now;
+      sheet?.over(overGesture({ proposal, progress, touch, editor, picture }, context));
       const view = camera.view();
       const pulls = touch.hides && distance(progress.gesture.down, touch.at) > STIRRED * touch.pixel;
       if (view && pulls) sheet?.loupe(toScreen(view, touch.at));
-      setProposal((before) =>
-        before?.snap?.why === proposal.snap?.why &&
-        before?.snap?.degrees === proposal.snap?.degrees &&
-        before?.caught === proposal.caught
-          ? before
-          : proposal,
-      );
+      session.propose(proposal);
     },
-    [session, camera, handle, setProposal, locale],
+    [session, camera, handle, shown, locale],
   );
 }

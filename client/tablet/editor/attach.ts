@@ -1,6 +1,7 @@
 import type { Line, Mark } from '../../../shared/documents/design.ts';
-import { type Path, pathFoot, pathOf, pieceIndexAt, pointAt } from '../../../shared/geometry/path.ts';
+import { type Path, pathFoot, pieceIndexAt, pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm } from '../../../shared/geometry/units.ts';
+import { linePath } from './paths.ts';
 
 /** The way along a line that a mark's bands take up. */
 export const markLength = (mark: Mark): Mm =>
@@ -37,8 +38,8 @@ function carried(before: Path, after: Path, s: Mm): Mm {
 
 /** Marks of a reshaped line stay on their pieces; those on pieces that kept their shape stay in place. */
 export function carryMarks(marks: readonly Mark[], before: Line, after: Line): Mark[] {
-  const old = pathOf(before);
-  const now = pathOf(after);
+  const old = linePath(before);
+  const now = linePath(after);
   return marks.map((mark) =>
     mark.line === before.id
       ? { ...markAround(mark, carried(old, now, markMiddle(mark)), now.length), line: after.id }
@@ -59,8 +60,8 @@ export function reverseMarks(marks: readonly Mark[], line: string, length: Mm): 
 
 /** Marks of a line that got other pieces go to the nearest place on it. */
 export function nearestMarks(marks: readonly Mark[], before: Line, after: Line): Mark[] {
-  const old = pathOf(before);
-  const now = pathOf(after);
+  const old = linePath(before);
+  const now = linePath(after);
   return marks.map((mark) =>
     mark.line === before.id
       ? markAround(mark, pathFoot(now, pointAt(old, markMiddle(mark))).s, now.length)

@@ -1,9 +1,10 @@
 import { type Band, DESIGN_LIMITS, type Design, type Mark } from '../../../shared/documents/design.ts';
-import { directionAt, pathOf, pointAt } from '../../../shared/geometry/path.ts';
+import { directionAt, pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { freeId } from './lines.ts';
 import { anyLine, markIn, mostMarks } from './marks.ts';
 import { type EditContext, type Edited, refused } from './model.ts';
+import { linePath } from './paths.ts';
 import { designOf, roundLength } from './quantise.ts';
 
 /** Bands that stand no further apart are read as one mark; painting joins them. Chosen. */
@@ -102,7 +103,7 @@ export function paintBand(design: Design, context: EditContext, stroke: BandStro
   const { drawing } = design;
   const here = drawing.marks.filter((mark) => mark.line === line.id);
   const all = here.flatMap(paintedOf).sort((a, b) => a.from - b.from);
-  const { from, to } = stretchOf(stroke, all, context.kit.robot.bandUnit, pathOf(line).length);
+  const { from, to } = stretchOf(stroke, all, context.kit.robot.bandUnit, linePath(line).length);
   if (to - from < LEAST) return refused('too-short');
   const near = here.filter((mark) => {
     const painted = paintedOf(mark);
@@ -171,7 +172,7 @@ export function bandHandles(design: Design, context: EditContext, id: string, pi
   const mark = markIn(design, id);
   const line = mark && anyLine(design, context, mark.line);
   if (!mark || !line) return [];
-  const path = pathOf(line);
+  const path = linePath(line);
   const painted = paintedOf(mark);
   const off = line.width / 2 + HANDLE_OFF * pixel;
   return [painted[0]!.from, ...painted.map((band) => band.to)].map((way, end) => {
@@ -192,7 +193,7 @@ export function pullBand(design: Design, context: EditContext, id: string, end: 
   if (!mark || !line) return refused('not-there');
   const painted = paintedOf(mark);
   const first = painted[0]!;
-  const length = pathOf(line).length;
+  const length = linePath(line).length;
   const pulled =
     end === 0
       ? [{ ...first, from: Math.max(0, Math.min(s, first.to - SHORTEST)) }, ...painted.slice(1)]

@@ -1,5 +1,5 @@
 import { distance } from '../../../shared/geometry/exact-math.ts';
-import { pathFoot, pathOf } from '../../../shared/geometry/path.ts';
+import { pathFoot } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { markMiddle } from './attach.ts';
 import { bandHandles } from './bands.ts';
@@ -7,6 +7,7 @@ import { type Hit, hitAt, lineAt, markAt, nodeAtPoint } from './hit.ts';
 import { lineIn, nodesOf } from './lines.ts';
 import { anyLine, markIn } from './marks.ts';
 import type { EditContext, Editor, EditRefusal, Selection } from './model.ts';
+import { linePath } from './paths.ts';
 import { type Several, selectionOf, severalOf, turnHandle } from './several.ts';
 import { canRound } from './shape.ts';
 import { type Snap, snap } from './snap.ts';
@@ -102,7 +103,7 @@ function beginSlide(editor: Editor, context: EditContext, { at }: Touch, id: str
   const mark = markIn(editor.design, id);
   const line = mark && anyLine(editor.design, context, mark.line);
   if (!mark || !line) return nothing(at);
-  const grabbed = markMiddle(mark) - pathFoot(pathOf(line), at).s;
+  const grabbed = markMiddle(mark) - pathFoot(linePath(line), at).s;
   const chosenBefore = editor.selection?.kind === 'mark' && editor.selection.mark === id;
   return { kind: 'slide', down: at, mark: id, grabbed, chosenBefore };
 }

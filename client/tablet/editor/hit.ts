@@ -1,12 +1,13 @@
 import type { Design } from '../../../shared/documents/design.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
-import { pathFoot, pathOf, pointAt } from '../../../shared/geometry/path.ts';
+import { pathFoot, pointAt } from '../../../shared/geometry/path.ts';
 import { pieceAt } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { markLength, markMiddle } from './attach.ts';
 import { nodesOf } from './lines.ts';
 import { anyLine } from './marks.ts';
 import type { EditContext } from './model.ts';
+import { linePath } from './paths.ts';
 import { gripsOf } from './sections.ts';
 
 /** What is under a finger. */
@@ -31,7 +32,7 @@ export function markAt(p: PaperPoint, design: Design, context: EditContext, reac
   for (const { mark, given } of all) {
     const line = anyLine(design, context, mark.line);
     if (!line) continue;
-    const away = distance(p, pointAt(pathOf(line), markMiddle(mark))) - markLength(mark) / 2;
+    const away = distance(p, pointAt(linePath(line), markMiddle(mark))) - markLength(mark) / 2;
     if (away <= reach && away < (best?.distance ?? reach + 1))
       best = { hit: { kind: 'mark', mark: mark.id, given }, distance: away };
   }
@@ -62,7 +63,7 @@ export function lineAt(
   const all = [...own, ...context.sheet.given.lines.map((line) => ({ line, given: true }))];
   let best: { hit: Hit & { kind: 'line' }; distance: Mm } | undefined;
   for (const { line, given } of all) {
-    const foot = pathFoot(pathOf(line), p);
+    const foot = pathFoot(linePath(line), p);
     if (
       foot.distance > reach + line.width / 2 ||
       foot.distance >= (best?.distance ?? Number.POSITIVE_INFINITY)
@@ -83,7 +84,7 @@ export const LEAST_PULLED: Mm = 25;
 function middleAt(p: PaperPoint, design: Design, reach: Mm): (Hit & { kind: 'middle' }) | undefined {
   let best: { line: string; piece: number; distance: Mm } | undefined;
   for (const line of design.drawing.lines) {
-    for (const [i, piece] of pathOf(line).pieces.entries()) {
+    for (const [i, piece] of linePath(line).pieces.entries()) {
       if (piece.kind === 'straight' || piece.length < LEAST_PULLED) continue;
       const away = distance(p, pieceAt(piece, piece.length / 2));
       if (away <= (best?.distance ?? reach)) best = { line: line.id, piece: i, distance: away };

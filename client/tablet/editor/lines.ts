@@ -6,10 +6,10 @@ import {
   type Piece,
 } from '../../../shared/documents/design.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
-import { pathOf } from '../../../shared/geometry/path.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { carryMarks, nearestMarks, reverseMarks, shiftMarks } from './attach.ts';
 import { drawsLines, type EditContext, type Edited, refused } from './model.ts';
+import { linePath } from './paths.ts';
 import { designOf, roundLine, roundPoint } from './quantise.ts';
 
 /** Two ends closer than this are one: half a step of the file form. */
@@ -62,7 +62,7 @@ export function addRun(
     from,
     pieces: [...pieces],
   });
-  if (line.pieces.length === 0 || pathOf(line).length < SHORTEST) return refused('too-short');
+  if (line.pieces.length === 0 || linePath(line).length < SHORTEST) return refused('too-short');
   const all = [...lines, line];
   if (tooMuch(all)) return refused('drawing-full');
   const joined = joinAt(joinAt({ lines: all, marks }, context, line.from), context, endOf(line));
@@ -98,12 +98,12 @@ interface LineEnd {
 function joinPair({ lines, marks }: Drawn, older: LineEnd, newer: LineEnd): Drawn {
   // The newer line has to run on from the older one's end, or into its beginning.
   const runsOn = older.first ? !newer.first : newer.first;
-  const length = pathOf(newer.line).length;
+  const length = linePath(newer.line).length;
   const other = runsOn ? newer.line : reverseLine(newer.line);
   const turnedMarks = runsOn ? [...marks] : reverseMarks(marks, newer.line.id, length);
   const [head, tail] = older.first ? [other, older.line] : [older.line, other];
   const joined: Line = { ...older.line, from: head.from, pieces: [...head.pieces, ...tail.pieces] };
-  const headLength = pathOf(head).length;
+  const headLength = linePath(head).length;
   const moved = older.first
     ? shiftMarks(
         shiftMarks(turnedMarks, older.line.id, older.line.id, headLength),

@@ -1,10 +1,11 @@
 import { DESIGN_LIMITS, type Design, type Mark } from '../../../shared/documents/design.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
-import { type Path, pathOf } from '../../../shared/geometry/path.ts';
+import type { Path } from '../../../shared/geometry/path.ts';
 import type { Mm } from '../../../shared/geometry/units.ts';
 import { markAround, markLength, turned } from './attach.ts';
 import { freeId, lineIn } from './lines.ts';
 import { type EditContext, type Edited, refused } from './model.ts';
+import { linePath } from './paths.ts';
 import { designOf } from './quantise.ts';
 
 /** A line of the drawing or a given one. */
@@ -35,7 +36,7 @@ export function placeMark(
   const { lines, marks } = design.drawing;
   const most = mostMarks(context);
   if (marks.length >= most) return { ok: false, refusal: { code: 'no-marks-left', most } };
-  const path = pathOf(line);
+  const path = linePath(line);
   const length = context.kit.robot.bandUnit;
   const drawn: Mark = {
     id: freeId('m', [...marks, ...context.sheet.given.marks]),
@@ -80,7 +81,7 @@ export function slideMark(
   const mark = markIn(design, id);
   const line = anyLine(design, context, to.line);
   if (!mark || !line) return refused('not-there');
-  const path = pathOf(line);
+  const path = linePath(line);
   if (markLength(mark) > path.length) return refused('line-too-short-for-mark');
   return withMark(design, { ...markAround(mark, to.s, path.length), line: to.line });
 }

@@ -1,5 +1,5 @@
 import type { Design } from '../../../shared/documents/design.ts';
-import { pathFoot, pathOf } from '../../../shared/geometry/path.ts';
+import { pathFoot } from '../../../shared/geometry/path.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { bandHandles, paintBand, pullBand } from './bands.ts';
 import { type Gesture, hasPulled, heldBy, neighboursOf, type Touch } from './gesture.ts';
@@ -8,6 +8,7 @@ import { lineAt, markAt } from './hit.ts';
 import { joinEnds, lineIn, nodesOf, samePlace } from './lines.ts';
 import { anyLine, flipMark, markIn, placeMark, rubMark, slideMark } from './marks.ts';
 import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
+import { linePath } from './paths.ts';
 import { type Proposal, plain, unchanged } from './proposal.ts';
 import { proposeBox, proposeSeveral, proposeShift, proposeTurn } from './propose-several.ts';
 import { rubLine, rubSection } from './sections.ts';
@@ -102,7 +103,7 @@ function proposeSlide(
   const mark = markIn(editor.design, gesture.mark);
   const line = mark && anyLine(editor.design, context, mark.line);
   if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, held));
-  const foot = pathFoot(pathOf(line), touch.at);
+  const foot = pathFoot(linePath(line), touch.at);
   const other =
     foot.distance > touch.reach * 1.5 ? lineAt(touch.at, editor.design, context, touch.reach) : undefined;
   const to = other ?? { line: line.id, s: foot.s + gesture.grabbed };
@@ -118,7 +119,7 @@ function proposeBands(
 ): Proposal {
   const line = anyLine(editor.design, context, gesture.line);
   if (!line) return plain(unchanged(editor, null));
-  const { s } = pathFoot(pathOf(line), touch.at);
+  const { s } = pathFoot(linePath(line), touch.at);
   const stroke = { line: line.id, from: gesture.from, to: s, ink: editor.ink, free: touch.free };
   return plain(paintBand(editor.design, context, stroke));
 }
@@ -133,7 +134,7 @@ function proposeBandEnd(
   const line = mark && anyLine(editor.design, context, mark.line);
   if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
   // The handle stands beside the line: what counts is how far it is pulled along.
-  const path = pathOf(line);
+  const path = linePath(line);
   const pulled = pathFoot(path, touch.at).s - pathFoot(path, gesture.down).s;
   const end = bandHandles(editor.design, context, gesture.mark, touch.pixel)[gesture.end];
   if (!end) return plain(unchanged(editor, heldBy(gesture)));

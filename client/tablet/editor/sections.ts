@@ -1,6 +1,6 @@
 import type { Design, Line } from '../../../shared/documents/design.ts';
 import { acos } from '../../../shared/geometry/exact-math.ts';
-import { type Path, pathFoot, pathOf, pathPart } from '../../../shared/geometry/path.ts';
+import { type Path, pathFoot, pathPart } from '../../../shared/geometry/path.ts';
 import { pathIntersections, selfIntersections } from '../../../shared/geometry/path-intersections.ts';
 import { pieceDirection } from '../../../shared/geometry/piece.ts';
 import type { Mm, Rad } from '../../../shared/geometry/units.ts';
@@ -8,6 +8,7 @@ import { markMiddle } from './attach.ts';
 import { endOf, freeLineId, lineIn } from './lines.ts';
 import { anyLine } from './marks.ts';
 import { type EditContext, type Edited, refused } from './model.ts';
+import { linePath } from './paths.ts';
 import { designOf } from './quantise.ts';
 
 /** A turn of more than this is a corner that can be taken hold of (20 degrees). */
@@ -25,14 +26,14 @@ function turnAfter(path: Path, i: number): Rad {
 
 /** The nodes that can be taken hold of: both ends and every corner. */
 export function gripsOf(line: Line): number[] {
-  const path = pathOf(line);
+  const path = linePath(line);
   const corners = path.pieces.slice(1).flatMap((_, i) => (turnAfter(path, i) > CORNER ? [i + 1] : []));
   return [0, ...corners, line.pieces.length];
 }
 
 /** Ways along a line at which it can be cut: its ends, its corners, and where lines meet it. */
 function cutsOf(line: Line, design: Design, context: EditContext): Mm[] {
-  const path = pathOf(line);
+  const path = linePath(line);
   const corners = gripsOf(line)
     .slice(1, -1)
     .map((node) => path.starts[node]!);
@@ -45,7 +46,7 @@ function cutsOf(line: Line, design: Design, context: EditContext): Mm[] {
     .filter((foot) => foot.distance < TOUCH)
     .map((foot) => foot.s);
   const crossings = [
-    ...others.flatMap((other) => pathIntersections(path, pathOf(other)).map((meeting) => meeting.a)),
+    ...others.flatMap((other) => pathIntersections(path, linePath(other)).map((meeting) => meeting.a)),
     ...selfIntersections(path).flatMap((meeting) => [meeting.a, meeting.b]),
   ];
   const inside = [...corners, ...touching, ...crossings].filter((s) => s > TOUCH && s < path.length - TOUCH);
@@ -72,7 +73,7 @@ export function rubSection(design: Design, context: EditContext, id: string, s: 
   const line = lineIn(design, id);
   const section = sectionAt(design, context, id, s);
   if (!line || !section) return refused(anyLine(design, context, id) ? 'given' : 'not-there');
-  const path = pathOf(line);
+  const path = linePath(line);
   const before = section.from > 0 ? partOf(line, path, 0, section.from, id) : null;
   const others = design.drawing.lines.filter((other) => other.id !== id);
   const tailId = before ? freeLineId(design.drawing.lines, context) : id;

@@ -1,12 +1,13 @@
 import { DESIGN_LIMITS, type Design, type Line, type Mark } from '../../../shared/documents/design.ts';
 import { type Box, boxAround } from '../../../shared/geometry/box.ts';
 import { cos, sin } from '../../../shared/geometry/exact-math.ts';
-import { directionAt, pathOf, pointAt } from '../../../shared/geometry/path.ts';
+import { directionAt, pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint, Rad } from '../../../shared/geometry/units.ts';
 import { markMiddle } from './attach.ts';
 import { freeId, freeLineId, lineIn, reshape, tooMuch } from './lines.ts';
 import { anyLine, markIn, mostMarks, slideMark } from './marks.ts';
 import { drawsLines, type EditContext, type Edited, refused, type Selection } from './model.ts';
+import { linePath } from './paths.ts';
 import { designOf } from './quantise.ts';
 
 /** Lines of one's own, with all that is on them, and marks that were chosen without their line. */
@@ -37,7 +38,7 @@ const holds = (box: Box, { x, y }: PaperPoint): boolean =>
   x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY;
 
 function isCaught(line: Line, box: Box): boolean {
-  const path = pathOf(line);
+  const path = linePath(line);
   const steps = Math.max(2, Math.ceil(path.length / STEP));
   let inside = 0;
   for (let i = 0; i <= steps; i++) if (holds(box, pointAt(path, (path.length * i) / steps))) inside++;
@@ -51,7 +52,7 @@ export function caughtIn(box: Box, design: Design, context: EditContext): Severa
   const ids = lines.map((line) => line.id);
   const marks = drawing.marks.filter((mark) => {
     const line = anyLine(design, context, mark.line);
-    return line && !ids.includes(mark.line) && holds(box, pointAt(pathOf(line), markMiddle(mark)));
+    return line && !ids.includes(mark.line) && holds(box, pointAt(linePath(line), markMiddle(mark)));
   });
   return { lines: ids, marks: marks.map((mark) => mark.id) };
 }
@@ -77,7 +78,7 @@ const linesOf = ({ lines }: Several, design: Design): Line[] =>
 
 /** The least upright box around the chosen lines; null without one. */
 export function boundsOf(several: Several, design: Design): Box | null {
-  const boxes = linesOf(several, design).flatMap((line) => pathOf(line).pieces.map((piece) => piece.box));
+  const boxes = linesOf(several, design).flatMap((line) => linePath(line).pieces.map((piece) => piece.box));
   return boxes.length > 0 ? boxAround(boxes) : null;
 }
 
@@ -137,7 +138,7 @@ function slidBy(design: Design, context: EditContext, id: string, by: PaperPoint
   const line = mark && anyLine(design, context, mark.line);
   if (!mark || !line) return design;
   const middle = markMiddle(mark);
-  const along = directionAt(pathOf(line), middle);
+  const along = directionAt(linePath(line), middle);
   const edited = slideMark(design, context, id, {
     line: line.id,
     s: middle + along.x * by.x + along.y * by.y,

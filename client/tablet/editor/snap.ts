@@ -1,10 +1,11 @@
 import type { Design, Line } from '../../../shared/documents/design.ts';
 import { distance, norm } from '../../../shared/geometry/exact-math.ts';
-import { directionAt, pathFoot, pathOf } from '../../../shared/geometry/path.ts';
+import { directionAt, pathFoot } from '../../../shared/geometry/path.ts';
 import type { Direction } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { endOf, samePlace } from './lines.ts';
 import type { EditContext } from './model.ts';
+import { linePath } from './paths.ts';
 
 /** Where a point caught, and why: shown while the finger is down. */
 export interface Snap {
@@ -87,7 +88,7 @@ function nearest(
 function onLine(p: PaperPoint, query: SnapQuery): Snap | undefined {
   let best: { at: PaperPoint; distance: Mm } | undefined;
   for (const line of linesOf(query)) {
-    const foot = pathFoot(pathOf(line), p);
+    const foot = pathFoot(linePath(line), p);
     const near = Math.min(query.reach * 0.6, line.width);
     if (foot.distance <= near && foot.distance < (best?.distance ?? near + 1) && allowed(query, foot.point))
       best = { at: foot.point, distance: foot.distance };
@@ -166,7 +167,7 @@ function endsOn(line: Line, here: PaperPoint): Direction[] {
   const atFrom = samePlace(line.from, here);
   const atEnd = samePlace(endOf(line), here);
   if (!atFrom && !atEnd) return [];
-  const path = pathOf(line);
+  const path = linePath(line);
   const out = directionAt(path, 0);
   return [...(atFrom ? [{ x: -out.x, y: -out.y }] : []), ...(atEnd ? [directionAt(path, path.length)] : [])];
 }
@@ -176,7 +177,7 @@ const LEAST_LIKE: Mm = 20;
 
 /** Beside each slanting straight of a line; level and upright ones are directions of the paper already. */
 function besideOf(line: Line, from: PaperPoint): Wanted[] {
-  return pathOf(line).pieces.flatMap((piece): Wanted[] => {
+  return linePath(line).pieces.flatMap((piece): Wanted[] => {
     if (piece.kind !== 'straight' || piece.length < LEAST_LIKE) return [];
     const { along } = piece;
     if (DIRECTIONS.some(({ x, y }) => parallel(along, { x, y }))) return [];

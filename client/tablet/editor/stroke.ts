@@ -24,7 +24,7 @@ export function endsOfStroke(samples: readonly PaperPoint[], query: SnapQuery): 
   const first = samples[0]!;
   const last = samples.at(-1)!;
   const from = snapEnd(first, query);
-  const closes = distance(last, from.at) <= query.reach && lengthOf(samples) > LOOP;
+  const closes = !query.free && distance(last, from.at) <= query.reach && lengthOf(samples) > LOOP;
   return { from, to: closes ? { at: from.at, why: 'end' } : snapEnd(last, query) };
 }
 
