@@ -5,7 +5,7 @@ import type { Pace, Robot } from '../../shared/documents/kit.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { pictureOf } from '../../shared/picture/picture.ts';
-import { poseAt, type Replay, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
+import { coveredAt, poseAt, type Replay, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { clearPoints } from './clear-points.ts';
@@ -140,6 +140,14 @@ function useEachFrame(timeAt: () => Seconds, draw: (t: Seconds) => void): void {
   }, [timeAt, draw]);
 }
 
+/** What was driven fast by time `t`, to half a millimetre: all ink is drawn anew when that changes. */
+const fastUntil = (replays: readonly Replay[], t: Seconds): string =>
+  replays
+    .flatMap((replay) => replay.fast)
+    .map((part) => coveredAt(part, t))
+    .map((covered) => covered && `${Math.round(covered.from * 2)} ${Math.round(covered.to * 2)}`)
+    .join();
+
 function usePaintedRobots(
   handle: RefObject<SheetHandle | null>,
   replays: readonly Replay[],
@@ -147,18 +155,20 @@ function usePaintedRobots(
   timeAt: () => Seconds,
   shown: boolean,
 ): void {
-  const draw = useMemo(
-    () => (t: Seconds) => {
+  const draw = useMemo(() => {
+    let edged = '';
+    return (t: Seconds) => {
       if (!shown) return;
       const robots = replays.map((replay, i) =>
         paintRobot(poseAt(replay.trace, t), robot, { plate: PLATES[i % PLATES.length]! }),
       );
       const acts = replays.flatMap((replay) => replay.acts.filter((act) => act.t <= t));
-      handle.current?.under(paintFastEdges(replays, t));
+      const edges = fastUntil(replays, t);
+      if (edges !== edged) handle.current?.under(paintFastEdges(replays, t));
+      edged = edges;
       handle.current?.over(together(paintActs(acts), ...robots));
-    },
-    [handle, replays, robot, shown],
-  );
+    };
+  }, [handle, replays, robot, shown]);
   useEachFrame(timeAt, draw);
 }
 
