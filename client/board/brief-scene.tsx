@@ -26,6 +26,7 @@ export function BriefScene({ room }: { readonly room: RoomState }) {
             ))}
           </ul>
           <p className="brief-time">{board.brief.seconds(challenge.limits.time)}</p>
+          {room.rounds.at(-1)?.varied && <p className="brief-time">{board.brief.varied}</p>}
         </section>
       </div>
     </>

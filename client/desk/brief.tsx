@@ -7,6 +7,8 @@ import { textIn } from '../../shared/wording/wording.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Miniature } from '../parts/miniature.tsx';
 import { Notice } from '../parts/notice.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
@@ -44,7 +46,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
           ))}
         </div>
       </main>
-      <Aside label={title} foot={ready && <TimeChoice />}>
+      <Aside label={title} foot={ready && <BeforeBuilding room={room} />}>
         {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={title} />}
       </Aside>
     </div>
@@ -93,6 +95,39 @@ function ChallengeCard({ ready, marked, state }: CardProps) {
         </span>
       </span>
     </label>
+  );
+}
+
+/** How long teams shall build, and whether each on a sheet of its own. */
+function BeforeBuilding({ room }: { readonly room: RoomState }) {
+  return (
+    <>
+      <TimeChoice />
+      <SheetChoice room={room} />
+    </>
+  );
+}
+
+function SheetChoice({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const { ask, refusal, busy } = useAsk();
+  const on = room.variedSheets;
+  return (
+    <>
+      <label className="brief-varied">
+        <input
+          type="checkbox"
+          checked={on}
+          disabled={busy}
+          onChange={() => void ask({ kind: 'vary-sheets', on: !on })}
+        />
+        <span>
+          {desk.briefing.varied}
+          <span className="desk-quiet">{desk.briefing.variedNote}</span>
+        </span>
+      </label>
+      <Refused refusal={refusal} />
+    </>
   );
 }
 

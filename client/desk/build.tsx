@@ -3,6 +3,7 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useDocument } from '../parts/use-document.ts';
 import { useWords } from '../parts/use-words.ts';
+import { onTeamsSheet } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
@@ -43,7 +44,7 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
       </main>
       <Aside label={picked ? emblems.name(picked.emblem) : desk.building.thisChallenge}>
         {picked && challenge ? (
-          <TeamDetail room={room} team={picked} challenge={challenge} />
+          <TeamDetail room={room} team={picked} challenge={onTeamsSheet(room, picked, challenge)} />
         ) : (
           challenge && (
             <>

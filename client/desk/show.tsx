@@ -12,6 +12,7 @@ import { useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { RESTING } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
+import { onSheetOf } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
@@ -149,10 +150,11 @@ function StageWhy({ room }: { readonly room: RoomState }) {
   const entry = room.stage.length === 1 ? entryOf(room, room.stage[0]!) : undefined;
   const challenge = useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null);
   if (!entry || challenge.kind !== 'here') return null;
-  const Why = challenge.value.play === 'predict' ? PredictedWhy : DrawnWhy;
+  const played = onSheetOf(entry, challenge.value);
+  const Why = played.play === 'predict' ? PredictedWhy : DrawnWhy;
   return (
     <div className="show-why">
-      <Why entry={entry} challenge={challenge.value} />
+      <Why entry={entry} challenge={played} />
     </div>
   );
 }

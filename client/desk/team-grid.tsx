@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useRef } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import { onTeamsSheet } from '../parts/variants.ts';
 import { useDesk } from './desk-store.ts';
 import { TeamCard } from './team-card.tsx';
 import './team-grid.css';
@@ -41,7 +42,7 @@ export function TeamGrid({ room, challenge, label }: TeamGridProps) {
           key={team.id}
           room={room}
           team={team}
-          challenge={challenge}
+          challenge={onTeamsSheet(room, team, challenge)}
           picked={team.id === picked}
           inTabOrder={team.id === first}
           onKey={move}

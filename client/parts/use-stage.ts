@@ -13,6 +13,7 @@ import type { JudgedHere } from './judge-here.ts';
 import { useJudged } from './judging.ts';
 import { hereOf, useDocument } from './use-document.ts';
 import { useLink, useLinkState } from './use-link.tsx';
+import { onSheetOf } from './variants.ts';
 
 /** An entry on the stage with everything that its replay shows. */
 export interface Staged {
@@ -44,9 +45,10 @@ export function useStage(room: RoomState): readonly Staged[] | null {
 function useStaged(room: RoomState, id: EntryId | undefined): Staged | 'none' | 'loading' {
   const entry = id === undefined ? undefined : entryOf(room, id);
   const team = entry ? teamOf(room, entry.team) : undefined;
-  const challenge = hereOf(
+  const chosen = hereOf(
     useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null),
   );
+  const challenge = entry && chosen ? onSheetOf(entry, chosen) : null;
   const isPredicted = challenge?.play === 'predict';
   const answers = hereOf(useDocument('answers', isPredicted ? (entry?.design ?? null) : null));
   const drawn = hereOf(useDocument('design', challenge && !isPredicted ? (entry?.design ?? null) : null));

@@ -4,7 +4,7 @@ import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
-import { useWakeLock } from '../parts/use-wake-lock.ts';
+import { onTeamsSheet } from '../parts/variants.ts';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
@@ -31,7 +31,6 @@ function Screen() {
   const status = useLinkState((state) => state.status);
   const room = useLinkState((state) => state.room);
   const you = useLinkState((state) => state.you);
-  useWakeLock(you ? room : null);
   if (status.kind === 'quiet') return <QuietScreen />;
   const refused = status.kind === 'refused' ? status.refusal : null;
   // A seat that this page had is another tablet's now, or nobody's.
@@ -46,16 +45,16 @@ function Screen() {
 
 function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
   const round = currentRound(room);
-  const challenge = useDocument('challenge', room.rounds[round]?.challenge ?? null);
+  const loaded = useDocument('challenge', room.rounds[round]?.challenge ?? null);
+  const challenge = loaded.kind === 'here' ? onTeamsSheet(room, team, loaded.value) : null;
   // While a team draws, the pause lies over the drawing instead.
-  if (room.paused !== null && (room.phase !== 'build' || challenge.kind !== 'here'))
-    return <RestingScreen why="paused" />;
+  if (room.paused !== null && (room.phase !== 'build' || !challenge)) return <RestingScreen why="paused" />;
   if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'close') return <CloseScreen room={room} team={team} />;
-  if (challenge.kind !== 'here') return <WaitingScreen room={room} team={team} />;
-  if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge.value} />;
-  if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge.value} />;
-  const Work = challenge.value.play === 'predict' ? PredictScreen : BuildScreen;
+  if (!challenge) return <WaitingScreen room={room} team={team} />;
+  if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge} />;
+  if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge} />;
+  const Work = challenge.play === 'predict' ? PredictScreen : BuildScreen;
   return (
     <Suspense fallback={<ConnectingScreen />}>
       <Work
@@ -63,7 +62,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
         room={room}
         team={team}
         round={round}
-        challenge={challenge.value}
+        challenge={challenge}
       />
     </Suspense>
   );

@@ -1,10 +1,11 @@
 import { type Request, type Response, Router } from 'express';
-import { Challenge } from '../../shared/documents/challenge.ts';
+import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
-import type { Entry, Team } from '../../shared/room/state.ts';
+import { type Entry, type Team, variantFor } from '../../shared/room/state.ts';
 import { PAGES_HEAD, PrintAsk, type PrintProgress, TEAM_KINDS } from '../../shared/wire/print.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { type Checked, checkForm } from '../../shared/wire/schemas.ts';
@@ -73,8 +74,8 @@ class Reader {
   async source(): Promise<PrintSource> {
     const { open, ask } = this.#asking;
     const { state } = open.room;
-    const challenge = await this.#challenge();
     const asked = state.teams.find(({ id }) => id === ask.team);
+    const challenge = await this.#challenge(asked);
     const teams: PrintedTeam[] = [];
     if (ask.kind === 'class') for (const team of state.teams) teams.push(await this.#team(team));
     return {
@@ -86,52 +87,61 @@ class Reader {
     };
   }
 
-  /** The one that is named, else the one that is being played. */
-  async #challenge(): Promise<PrintedChallenge | undefined> {
-    const { open, ask } = this.#asking;
-    if (ask.challenge === undefined) return this.#ofRound(open.room.state.rounds.length - 1);
+  /** The one that is named, else the one that is being played, on the sheet that a team has. */
+  async #challenge(team?: Team): Promise<PrintedChallenge | undefined> {
+    const { ask } = this.#asking;
+    if (ask.challenge === undefined) return this.#playedBy(team);
     const named = readyNamed(ask.challenge, ask.language);
     return named && { ...named, id: storedChallenge(named.challenge).id };
   }
 
-  async #ofRound(round: number): Promise<PrintedChallenge | undefined> {
+  async #playedBy(team: Team | undefined): Promise<PrintedChallenge | undefined> {
+    const { rounds } = this.#asking.open.room.state;
+    return this.#ofRound(rounds.length - 1, team ? variantFor(rounds.at(-1), team) : null);
+  }
+
+  async #ofRound(round: number, variant: Variant | null): Promise<PrintedChallenge | undefined> {
     const { open, ask } = this.#asking;
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#read(Challenge, played.challenge));
     if (!played || !challenge) return undefined;
     const title = readyNamed(played.key, ask.language)?.title ?? played.key;
-    return { title, id: played.challenge, challenge };
+    return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
   }
 
   async #team(team: Team, entry?: string): Promise<PrintedTeam> {
-    return { emblem: team.emblem, drawing: await this.#drawing(team, entry) };
+    const challenge = await this.#challenge(team);
+    return { emblem: team.emblem, challenge, drawing: await this.#drawing(team, entry) };
   }
 
   /** The entry that is named; else what is on the tablet now, or the newest entry of the round. */
-  async #drawing({ id }: Team, named: string | undefined): Promise<PrintedDrawing | undefined> {
+  async #drawing(team: Team, named: string | undefined): Promise<PrintedDrawing | undefined> {
     const { entries, rounds } = this.#asking.open.room.state;
-    const own = entries.filter(({ team }) => team === id);
+    const own = entries.filter((entry) => entry.team === team.id);
     if (named !== undefined) return this.#ofEntry(own.find((entry) => entry.id === named));
     const newest = own.filter(({ round }) => round === rounds.length - 1).at(-1);
-    return (await this.#draft(id)) ?? this.#ofEntry(newest);
+    return (await this.#draft(team)) ?? this.#ofEntry(newest);
   }
 
   async #ofEntry(entry: Entry | undefined): Promise<PrintedDrawing | undefined> {
     if (!entry?.design) return undefined;
-    const [design, on] = [await this.#read(Design, entry.design), await this.#ofRound(entry.round)];
+    const [design, on] = [
+      await this.#read(Design, entry.design),
+      await this.#ofRound(entry.round, entry.variant),
+    ];
     return design && on && { drawing: design.drawing, id: entry.design, on, entry: entry.number };
   }
 
-  async #draft(team: string): Promise<PrintedDrawing | undefined> {
+  async #draft(of: Team): Promise<PrintedDrawing | undefined> {
     const { open } = this.#asking;
     const { state } = open.room;
     const draft = open.newest
       .seenBy({ role: 'desk' }, state, () => true)
       .find(
-        (value) => value.kind === 'draft' && value.team === team && value.round === state.rounds.length - 1,
+        (value) => value.kind === 'draft' && value.team === of.id && value.round === state.rounds.length - 1,
       );
     const design = draft?.kind === 'draft' ? parseDocument(Design, draft.design) : undefined;
-    const on = await this.#ofRound(state.rounds.length - 1);
+    const on = await this.#playedBy(of);
     if (!design?.ok || !on || design.value.drawing.lines.length === 0) return undefined;
     return { drawing: design.value.drawing, id: storedDesign(design.value).id, on };
   }

@@ -6,6 +6,7 @@ import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
 import { judge } from '../../shared/judge/judge.ts';
 import { judgeAnswers } from '../../shared/judge/predict.ts';
+import { challengeIn } from '../../shared/library/variants.ts';
 import type { Judged, JudgeTask } from './judging.ts';
 
 /**
@@ -13,7 +14,7 @@ import type { Judged, JudgeTask } from './judging.ts';
  * kept: every page makes them again from the same design, bit for bit.
  */
 export default function judgeEntry(task: JudgeTask): Judged {
-  const challenge = read('challenge', Challenge, task.challenge);
+  const challenge = challengeIn(task.variant ?? null, read('challenge', Challenge, task.challenge));
   if (challenge.play === 'predict') {
     const verdict = judgeAnswers(challenge, read('answers', Answers, task.design));
     const met = verdict.right === verdict.questions;

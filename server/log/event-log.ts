@@ -63,9 +63,10 @@ export interface Append {
 
 /**
  * `clash`: another event has one of these numbers; read on and decide again. `answered`: one of these
- * commands has an answer already. `full`: no space left. In all three nothing was written.
+ * commands has an answer already. `full`: no space left. `gone`: there is no such room, or no longer. In all
+ * four nothing was written.
  */
-export type Appended = 'done' | 'clash' | 'answered' | 'full';
+export type Appended = 'done' | 'clash' | 'answered' | 'full' | 'gone';
 
 /** The store cannot be reached now. Whether what was asked of it was done is not known; ask again. */
 export class StoreAway extends Error {
@@ -93,7 +94,7 @@ export interface EventLog extends Values {
   seat(tokenHash: string): Promise<SeatRecord | undefined>;
   /** All newest values of a room, or those of some keys. */
   latest(room: RoomId, keys?: readonly string[]): Promise<LatestRecord[]>;
-  /** Replaces the values of these keys. May be lost in a crash, never half. */
+  /** Replaces the values of these keys; of a room that is gone none. May be lost in a crash, never half. */
   keepLatest(room: RoomId, values: readonly LatestRecord[]): Promise<void>;
   /** When each room was last used: opened here, or its last event. */
   lastUsed(): Promise<ReadonlyMap<RoomId, Millis>>;

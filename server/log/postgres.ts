@@ -83,6 +83,7 @@ export async function openPostgresLog(url: string): Promise<SqlLog> {
   }
   return new SqlLog(db, {
     isFull: (error) => codeOf(error) === DISK_FULL,
+    locksRows: true,
     beforeLossyWrite: 'set local synchronous_commit to off',
   });
 }

@@ -9,7 +9,7 @@ import {
   type RoomRecord,
   StoreAway,
 } from './event-log.ts';
-import { insertParts } from './sql-parts.ts';
+import { holdRoom, insertParts, RoomGone } from './sql-parts.ts';
 import { dropValue, lastUsed, oneValue, removeRows, setValue, someValues } from './sql-values.ts';
 import { summed } from './sums.ts';
 import type { Tables } from './tables.ts';
@@ -21,6 +21,8 @@ export interface Dialect {
   readonly durable?: () => Promise<void>;
   /** Makes a transaction faster that may be lost in a crash. */
   readonly beforeLossyWrite?: string;
+  /** Several processes write: a row that others may remove has to be locked. */
+  readonly locksRows?: boolean;
   /** Called after rows were removed that nobody must be able to read any longer. */
   readonly afterRemoval?: () => void;
   /** Called before the database is let go. */
@@ -100,9 +102,13 @@ export class SqlLog implements EventLog {
 
   async #written(room: string, parts: Append): Promise<Appended> {
     try {
-      await this.#transaction((trx) => insertParts(trx, room, parts));
+      await this.#transaction(async (trx) => {
+        await holdRoom(trx, room, this.#dialect.locksRows ?? false);
+        await insertParts(trx, room, parts);
+      });
       return 'done';
     } catch (error) {
+      if (error instanceof RoomGone) return 'gone';
       if (error instanceof StoreAway) throw error;
       if (this.#dialect.isFull(error)) return 'full';
       const { answers = [], events } = parts;
@@ -189,9 +195,10 @@ export class SqlLog implements EventLog {
   async keepLatest(room: string, values: readonly LatestRecord[]): Promise<void> {
     // In one order everywhere, so that two processes cannot wait for one another.
     const inOrder = [...values].sort((a, b) => (a.key < b.key ? -1 : 1));
-    const { beforeLossyWrite } = this.#dialect;
-    await this.#transaction(async (trx) => {
+    const { beforeLossyWrite, locksRows = false } = this.#dialect;
+    const writing = this.#transaction(async (trx) => {
       if (beforeLossyWrite) await sql.raw(beforeLossyWrite).execute(trx);
+      await holdRoom(trx, room, locksRows);
       for (const { key, value } of inOrder) {
         const row = summed('latest', { room, key, value });
         await trx
@@ -201,6 +208,7 @@ export class SqlLog implements EventLog {
           .execute();
       }
     });
+    await writing.catch((error: unknown) => error instanceof RoomGone || Promise.reject(error));
   }
 
   async lastUsed() {

@@ -3,6 +3,16 @@ import type { Append } from './event-log.ts';
 import { summed } from './sums.ts';
 import type { Tables } from './tables.ts';
 
+/** What is written for a room must not outlive it. */
+export class RoomGone extends Error {}
+
+/** Holds a room's row until the end of the transaction, so that the room cannot be removed meanwhile. */
+export async function holdRoom(trx: Kysely<Tables>, room: string, locksRows: boolean): Promise<void> {
+  const row = trx.selectFrom('rooms').select('id').where('id', '=', room);
+  const found = await (locksRows ? row.forKeyShare() : row).executeTakeFirst();
+  if (!found) throw new RoomGone(`no room ${room}`);
+}
+
 /** Inserts all that belongs to one append, inside of a transaction. */
 export async function insertParts(trx: Kysely<Tables>, room: string, parts: Append): Promise<void> {
   for (const { seq, at, version, fact } of parts.events) {

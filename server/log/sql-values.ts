@@ -37,10 +37,11 @@ export async function dropValue(db: Kysely<Tables>, key: string): Promise<boolea
 }
 
 export async function removeRows(trx: Kysely<Tables>, room: string): Promise<void> {
+  // The room first: that waits for whoever is writing something of it, and what they wrote is seen then.
+  await trx.deleteFrom('rooms').where('id', '=', room).execute();
   for (const table of ['events', 'documents', 'answers', 'seats', 'latest'] as const) {
     await trx.deleteFrom(table).where('room', '=', room).execute();
   }
-  await trx.deleteFrom('rooms').where('id', '=', room).execute();
 }
 
 export async function lastUsed(db: Kysely<Tables>): Promise<ReadonlyMap<string, number>> {

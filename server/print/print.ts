@@ -32,6 +32,8 @@ export interface PrintedDrawing {
 
 export interface PrintedTeam {
   readonly emblem: string;
+  /** What is being played, on the team's own sheet; otherwise what was asked for. */
+  readonly challenge?: PrintedChallenge | undefined;
   readonly drawing?: PrintedDrawing | undefined;
 }
 
@@ -124,8 +126,8 @@ function questionsOf(
 }
 
 /** What a team gets: its drawing, or the sheet where there is none, and slips. */
-function packOf(team: PrintedTeam, ask: Asked, { challenge }: PrintSource, tools: PrintTools): Printed {
-  const { emblem, drawing } = team;
+function packOf(team: PrintedTeam, ask: Asked, source: PrintSource, tools: PrintTools): Printed {
+  const { emblem, drawing, challenge = source.challenge } = team;
   const toDrive = drawing
     ? drawingOf(drawing, emblem, ask, tools)
     : challenge && sheetOf(challenge, emblem, ask, tools);

@@ -166,6 +166,11 @@ export class LiveRoom {
         for (const [i, { resolve }] of left.entries()) resolve(answers[i]!);
         return;
       }
+      if (result === 'gone') {
+        // Erased at another process, of which this one has not heard yet.
+        this.#ended = true;
+        return end(refused({ code: 'unknown-room' }));
+      }
       if (result !== 'full') await this.#readOn();
       left = await this.#unanswered(left);
       if (result === 'full') return end(refused({ code: 'store-full' }));

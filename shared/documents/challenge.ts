@@ -17,6 +17,10 @@ export const Goal = z.strictObject({
   start: z.optional(z.enum(['start', 'finish'])),
 });
 
+/** The same sheet as in a mirror, or turned by half a turn: for neighbouring tables. */
+export const VARIANTS = ['mirrored', 'turned'] as const;
+export type Variant = (typeof VARIANTS)[number];
+
 /**
  * `draw`: the track is the team's; `fill-in`: lines are given; `mend`: the draft begins as a faulty
  * drawing; `predict`: all is given, and the team answers questions.

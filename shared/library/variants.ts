@@ -1,4 +1,4 @@
-import { Challenge } from '../documents/challenge.ts';
+import { Challenge, type Variant } from '../documents/challenge.ts';
 import type { Band, Design, Drawing, Mark } from '../documents/design.ts';
 import { type Action, actionOf, type Kit, reversed } from '../documents/kit.ts';
 import type { Area, Berth, Sheet } from '../documents/sheet.ts';
@@ -7,11 +7,20 @@ import type { Mm, PaperPoint, Rad } from '../geometry/units.ts';
 
 /**
  * Fair variants of a challenge, for neighbouring tables: the same sheet as in a mirror, or turned by half
- * a turn. Goals, limits and par stay; a drawing copied from the other table does not do. (A sheet that looks the same after half a turn is turned
- * in vain; none looks the same in a mirror.)
+ * a turn. Goals, limits and par stay; a drawing copied from the other table does not do. (A sheet that
+ * looks the same after half a turn is turned in vain; none looks the same in a mirror.) Where the kit's chart
+ * can't say left for right, nothing is mirrored.
  */
-export const VARIANTS = ['mirrored', 'turned'] as const;
-export type Variant = (typeof VARIANTS)[number];
+export function challengeIn(variant: Variant | null, challenge: Challenge): Challenge {
+  const cannot = variant === 'mirrored' && !canMirror(challenge.kit);
+  return (variant !== null && !cannot && variantOf(challenge, variant)) || challenge;
+}
+
+/**
+ * Whether the chart has for every word that takes left or right the word that does so in the mirror. It is asked
+ * instead of what a challenge needs, since teams are not told the maker's design and must come to the same.
+ */
+const canMirror = (kit: Kit): boolean => kit.chart.every(({ word }) => swappedWord(word, kit) !== undefined);
 
 /**
  * The variant, in the numbers that its file holds. Undefined where a mark that is given, begun with or

@@ -9,6 +9,7 @@ import {
   type Team,
   timeIn,
   USUAL_HELP,
+  variantFor,
 } from './state.ts';
 
 type Opened = Extract<RoomFact, { kind: 'opened' }>;
@@ -26,6 +27,7 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     teams: [],
     removed: [],
     rounds: [],
+    variedSheets: false,
     building: null,
     lookHere: false,
     paused: null,
@@ -82,10 +84,15 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   },
   'challenge-chosen': (state, fact) => ({
     ...state,
-    rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key }],
+    rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key, varied: state.variedSheets }],
     building: null,
     stage: [],
   }),
+  'sheets-varied': (state, { on }) => {
+    const last = state.rounds.length - 1;
+    const rounds = state.rounds.map((round, i) => (i === last ? { ...round, varied: on } : round));
+    return { ...state, variedSheets: on, rounds: state.building ? state.rounds : rounds };
+  },
   /** The stage belongs to the phase in which it was set. */
   'phase-changed': (state, fact) => ({ ...state, phase: fact.phase, stage: [] }),
   'building-started': (state, fact, event) => ({
@@ -157,6 +164,7 @@ const newTeam = (state: RoomState, { team, emblem }: FactOf<'team-joined'>): Tea
 
 function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
   const round = state.rounds.length - 1;
+  const team = state.teams.find(({ id }) => id === fact.team);
   const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
   return {
     id: fact.entry,
@@ -166,7 +174,8 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     design: fact.design,
     at: event.at,
     late: fact.late,
-    mended: state.teams.some(({ id, mended }) => id === fact.team && mended.includes(round)),
+    variant: team ? variantFor(state.rounds[round], team) : null,
+    mended: team?.mended.includes(round) ?? false,
     taken: fact.taken ?? true,
     verdict: null,
     shown: false,

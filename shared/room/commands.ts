@@ -27,6 +27,8 @@ export type RoomCommand =
   /** By the server only: another tablet has come with the desk's leave. */
   | { readonly kind: 'move-seat'; readonly team: TeamId }
   | { readonly kind: 'choose-challenge'; readonly challenge: DocumentId; readonly key: string }
+  /** Whether neighbours get mirrored or turned sheets. Not once teams have built in this round. */
+  | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }
   /** `seconds` null: without a time limit. */
   | { readonly kind: 'start-building'; readonly seconds: number | null }

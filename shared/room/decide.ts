@@ -34,6 +34,12 @@ function chooseChallenge(state: RoomState, command: CommandOf<'choose-challenge'
   return stays ? done(chosen) : done(chosen, { kind: 'phase-changed', phase: 'brief' });
 }
 
+/** A sheet that somebody draws on, or has drawn on, stays as it is. */
+function varySheets(state: RoomState, { on }: CommandOf<'vary-sheets'>): Decision {
+  if (state.variedSheets === on) return ALREADY;
+  return state.building === null ? done({ kind: 'sheets-varied', on }) : notNow(state);
+}
+
 /** Any phase may follow any other; leaving the building phase ends the building. */
 function goTo(state: RoomState, command: CommandOf<'go-to'>): Decision {
   if (command.phase === state.phase) return ALREADY;
@@ -161,6 +167,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   ...TEAM_RULES,
   ...LEARNING_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
+  'vary-sheets': { by: 'desk', decide: varySheets },
   'go-to': { by: 'desk', decide: goTo },
   'start-building': { by: 'desk', decide: startBuilding },
   'extend-building': { by: 'desk', decide: extendBuilding },

@@ -52,6 +52,8 @@ export type RoomFact =
   | ({ readonly kind: 'explained'; readonly team: TeamId; readonly round: number } & Because)
   | { readonly kind: 'mended'; readonly team: TeamId; readonly round: number }
   | { readonly kind: 'challenge-chosen'; readonly challenge: DocumentId; readonly key: string }
+  /** Neighbours get mirrored or turned sheets, or no longer: for rounds in which nobody has built yet. */
+  | { readonly kind: 'sheets-varied'; readonly on: boolean }
   | { readonly kind: 'phase-changed'; readonly phase: Phase }
   | { readonly kind: 'building-started'; readonly until: Millis | null }
   | { readonly kind: 'building-extended'; readonly until: Millis }

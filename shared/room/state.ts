@@ -1,3 +1,4 @@
+import type { Variant } from '../documents/challenge.ts';
 import type { Guess, Reason } from '../documents/reason.ts';
 import type { Millis, Mm } from '../geometry/units.ts';
 
@@ -65,7 +66,15 @@ export interface Round {
   readonly challenge: DocumentId;
   /** The library's key, for the desk's list. */
   readonly key: string;
+  /** Neighbouring berths have mirrored or turned sheets. */
+  readonly varied: boolean;
 }
+
+const VARIANT_OF_BERTH: readonly (Variant | null)[] = [null, 'mirrored', 'turned'];
+
+/** Which variant of a round's sheet a team has; null: as it is. No two berths side by side have the same. */
+export const variantFor = (round: Round | undefined, { berth }: Pick<Team, 'berth'>): Variant | null =>
+  round?.varied ? VARIANT_OF_BERTH[(berth - 1) % VARIANT_OF_BERTH.length]! : null;
 
 export interface EntryVerdict {
   readonly document: DocumentId;
@@ -84,6 +93,8 @@ export interface Entry {
   readonly at: Millis;
   /** Handed in after the building time had ended. */
   readonly late: boolean;
+  /** Of the round's sheet; it stays, whatever berth the team has later. */
+  readonly variant: Variant | null;
   /** The engine had mended something for the team in this round before. */
   readonly mended: boolean;
   /** Whether its points count: it was in time, or the desk has taken it. */
@@ -118,6 +129,8 @@ export interface RoomState {
   /** Those whom the desk has taken out, the last one last. Their entries are kept and count nowhere. */
   readonly removed: readonly Team[];
   readonly rounds: readonly Round[];
+  /** Whether rounds to come have varied sheets, and the current one as long as nobody builds. */
+  readonly variedSheets: boolean;
   /** Of the current round; null before its first building phase. */
   readonly building: Building | null;
   readonly lookHere: boolean;

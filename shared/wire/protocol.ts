@@ -73,6 +73,7 @@ export type ClientAsk =
   | { readonly kind: 'watch-charger' }
   /** `key` names a ready challenge of the library. */
   | { readonly kind: 'choose-challenge'; readonly key: string }
+  | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }
   | { readonly kind: 'start-building'; readonly seconds: number | null }
   | { readonly kind: 'extend-building'; readonly seconds: number }

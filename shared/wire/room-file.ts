@@ -49,6 +49,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('explained'), team: Name, ...BECAUSE }),
   z.strictObject({ kind: z.literal('mended'), team: Name, round: TRIED.round }),
   z.strictObject({ kind: z.literal('challenge-chosen'), challenge: DocId, key: Name }),
+  z.strictObject({ kind: z.literal('sheets-varied'), on: z.boolean() }),
   z.strictObject({ kind: z.literal('phase-changed'), phase: z.enum(PHASES) }),
   z.strictObject({ kind: z.literal('building-started'), until: z.nullable(Time) }),
   z.strictObject({ kind: z.literal('building-extended'), until: Time }),

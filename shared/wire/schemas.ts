@@ -52,6 +52,7 @@ export const BECAUSE = {
 const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('watch-charger') }),
   z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
+  z.strictObject({ kind: z.literal('vary-sheets'), on: On }),
   z.strictObject({ kind: z.literal('go-to'), phase: z.enum(PHASES) }),
   z.strictObject({ kind: z.literal('start-building'), seconds: z.nullable(Seconds) }),
   z.strictObject({ kind: z.literal('extend-building'), seconds: Seconds }),

@@ -33,6 +33,7 @@ describe('a SQLite log', () => {
     database.exec('drop table latest; drop table seats; delete from kysely_migration');
     database.close();
     const log = await openSqliteLog(folder);
+    await log.openRoom({ id: 'r1', word: 'plum-42', openedAt: 1000 }, { events: [] });
     await log.keepLatest('r1', [{ key: 'draft t1', value: '1' }]);
     expect(await log.latest('r1')).toEqual([{ key: 'draft t1', value: '1' }]);
     expect(await log.seat('h1')).toBeUndefined();

@@ -160,6 +160,33 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
       expect(found.map((one) => one?.team)).toEqual([undefined, undefined, 't2', 't1']);
     });
 
+    it('takes nothing for a room that is removed, or was never there', async () => {
+      const seats = [{ tokenHash: 'h1', room: 'r1', team: 't1' }];
+      const parts = { events: [event(2)], documents: [design('d1')], seats, answers: [answer('c1', 2)] };
+      await log.remove('r1');
+      for (const room of ['r1', 'nowhere']) {
+        expect(await log.append(room, parts)).toBe('gone');
+        await log.keepLatest(room, [{ key: 'draft t1', value: '1' }]);
+        expect(await log.eventsAfter(room, 0)).toEqual([]);
+        expect([await log.documents(room), await log.latest(room)]).toEqual([[], []]);
+        expect([await log.seat('h1'), await log.answer(room, 'desk', 'c1')]).toEqual([undefined, undefined]);
+      }
+      // Nothing of it stands in the way of a room that is opened under the same id.
+      expect(await log.openRoom(ROOM, first)).toBe('done');
+      expect(await log.append('r1', parts)).toBe('done');
+    });
+
+    it('leaves nothing of a room to which is written while it is removed', async () => {
+      const writing = Array.from({ length: 12 }, (_, i) =>
+        log.append('r1', { events: [event(2 + i)], documents: [design(`d${i}`)] }),
+      );
+      const keeping = log.keepLatest('r1', [{ key: 'draft t1', value: '1' }]);
+      const [, , ...results] = await Promise.all([log.remove('r1'), keeping, ...writing]);
+      for (const result of results) expect(['done', 'gone']).toContain(result);
+      expect(await log.eventsAfter('r1', 0)).toEqual([]);
+      expect([await log.documents('r1'), await log.latest('r1')]).toEqual([[], []]);
+    });
+
     it('removes everything of a room, and nothing of another', async () => {
       const other = { id: 'r2', word: 'fern-10', openedAt: 2000 };
       const all = (room: string) => ({

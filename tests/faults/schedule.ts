@@ -3,6 +3,7 @@ import { stateOf } from '../../shared/room/apply.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import { view } from '../../shared/room/seen.ts';
 import { joinCookie, lineDesign, openRoom, ownerCookie } from '../rooms/harness.ts';
+import { notJudgedOnce } from './judged-once.ts';
 import { FaultyPage, later, until } from './page.ts';
 import { FaultyProxy, type Weather } from './proxy.ts';
 import { randomFrom } from './random.ts';
@@ -93,7 +94,7 @@ async function teamPlays(tablet: FaultyPage, team: number, random: () => number)
 const judgedOn = (page: FaultyPage): number =>
   page.link.state().room?.entries.filter((entry) => entry.verdict).length ?? 0;
 
-/** What is wrong at the end: nothing, when every page shows the log and every entry is there once. */
+/** What is wrong at the end: nothing, when every page shows the log and every entry is there once, judged once. */
 function differences(events: readonly RoomEvent[], pages: readonly FaultyPage[]): string[] {
   const wrong: string[] = [];
   const state = stateOf(events);
@@ -115,7 +116,7 @@ function differences(events: readonly RoomEvent[], pages: readonly FaultyPage[])
       );
     }
   }
-  return wrong;
+  return [...wrong, ...notJudgedOnce(state, events)];
 }
 
 /** Plays the schedule of a seed; what was wrong in the end. Rejects where a page never comes back. */

@@ -6,6 +6,7 @@ import { stateOf } from '../../shared/room/apply.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import { view } from '../../shared/room/seen.ts';
 import type { Answer, ClientAsk } from '../../shared/wire/protocol.ts';
+import { notJudgedOnce } from '../faults/judged-once.ts';
 import { joinCookie, lineDesign, openRoom, ownerCookie } from '../rooms/harness.ts';
 
 /** A class that plays a lesson with the link that pages have, through whatever is at `url`. */
@@ -135,9 +136,5 @@ export function differences(
     if (designs.length !== drawings || new Set(designs).size !== drawings)
       wrong.push(`team ${i} has ${designs.length} entries of ${new Set(designs).size} drawings`);
   }
-  for (const entry of state.entries) {
-    const times = events.filter(({ fact }) => fact?.kind === 'judged' && fact.entry === entry.id).length;
-    if (times !== 1) wrong.push(`entry ${entry.id} was judged ${times} times`);
-  }
-  return wrong;
+  return [...wrong, ...notJudgedOnce(state, events)];
 }

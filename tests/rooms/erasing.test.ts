@@ -10,9 +10,10 @@ import {
   lineDesign,
   openRoom,
   ownerCookie,
-  pagesOfTest,
+  type Page,
   post,
   quickJudging,
+  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -22,7 +23,7 @@ import {
 
 let server: TestServer;
 let owner: string;
-const { pages, page, closePages } = pagesOfTest();
+const pages: Page[] = [];
 const DAY = 24 * 3_600_000;
 
 const begin = async (config: Parameters<typeof testServer>[0] = {}) => {
@@ -30,7 +31,7 @@ const begin = async (config: Parameters<typeof testServer>[0] = {}) => {
   owner = await ownerCookie(server);
 };
 afterEach(async () => {
-  closePages();
+  for (const page of pages.splice(0)) page.close();
   await server.end();
 });
 
@@ -39,6 +40,11 @@ const read = async <T>(route: string) =>
   (await (await fetch(server.url + route, { headers: { cookie: owner } })).json()) as T;
 const words = async () => (await read<RoomInList[]>(ROUTES.rooms)).map(({ word }) => word);
 const erased = async () => (await read<ErasedRoom[]>(ROUTES.erasedRooms)).map(({ word, why }) => [word, why]);
+const page = async (...parts: Parameters<typeof seated>) => {
+  const one = await seated(...parts);
+  pages.push(one);
+  return one;
+};
 /** Waits for something that the server does by itself. */
 async function eventually(what: string, holds: () => boolean | Promise<boolean>): Promise<void> {
   const end = Date.now() + 15_000;
@@ -85,7 +91,7 @@ describe('a room that its desk erases', () => {
     const [entry] = desk.state?.entries ?? [];
     const secrets = [entry?.id ?? '', entry?.design ?? '', '"handed-in"'];
     await send(ROUTES.eraseRoom, room);
-    closePages();
+    for (const one of pages.splice(0)) one.close();
     const bytes = () => {
       const files = ['rooms.db', 'rooms.db-wal'].map((name) => {
         try {

@@ -1,19 +1,18 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { MemoryLog } from '../../server/log/memory.ts';
 import type { ServerConfig } from '../../server/server.ts';
-import type { MadeLink } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
-  cookiesOf,
+  makeLink,
   openRoom,
   ownerCookie,
   type Page,
-  post,
   quickJudging,
   seated,
   type TestServer,
   testServer,
+  visitLink,
 } from './harness.ts';
 import { FakeLine } from './line.ts';
 
@@ -43,11 +42,8 @@ const shown = async (cookie = '', room: string | null = null) => {
   return welcome?.ok ? (state?.id ?? 'nothing') : codeOf(welcome);
 };
 const picture = (cookie = '') => fetch(server.url + ROUTES.qr, { headers: { cookie } });
-async function deskCookie(): Promise<string> {
-  const made = (await (await post(server.url + ROUTES.links, { kind: 'desk' }, owner)).json()) as MadeLink;
-  const { pathname, search } = new URL(made.address);
-  return cookiesOf(await fetch(server.url + pathname + search, { redirect: 'manual' }));
-}
+const deskCookie = async () =>
+  (await visitLink(server.url, await makeLink(server.url, { kind: 'desk' }, owner))).cookie;
 
 describe('where the owner alone opens rooms', () => {
   beforeEach(() => begin());

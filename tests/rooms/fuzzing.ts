@@ -4,9 +4,11 @@ import { MemoryLog } from '../../server/log/memory.ts';
 import { stateOf } from '../../shared/room/apply.ts';
 import { view } from '../../shared/room/seen.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import type { LinkAsked } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   joinCookie,
+  makeLink,
   NO_RATES,
   openRoom,
   ownerCookie,
@@ -14,6 +16,7 @@ import {
   seated,
   type TestServer,
   testServer,
+  visitLink,
 } from './harness.ts';
 import { type HttpMessage, KNOWN, type Message, message, type SocketMessage, type Who } from './messages.ts';
 
@@ -67,14 +70,20 @@ export class Fuzzed {
     for (const page of this.#pages.values()) page.close();
     const url = this.#url;
     const owner = await ownerCookie(this.#server);
-    const { room, word } = await openRoom(url, owner);
+    const visit = async (asked: LinkAsked, cookie: string) =>
+      (await visitLink(url, await makeLink(url, asked, cookie))).cookie;
+    const teacher = await visit({ kind: 'desk' }, owner);
+    const { room, word } = await openRoom(url, teacher);
     [this.#room, this.#word] = [room, word];
-    const cookies = [owner, '', await joinCookie(url, word), await joinCookie(url, word)];
-    for (const [i, who] of (['desk', 'board', 'first', 'second'] as const).entries()) {
-      this.#cookies.set(who, cookies[i]!);
-      const kind = who === 'desk' || who === 'board' ? who : 'tablet';
-      this.#pages.set(who, await seated(url, kind, cookies[i], kind === 'tablet' ? null : room));
-    }
+    const sit = async (who: Who, page: 'desk' | 'board' | 'tablet', cookie: string) => {
+      this.#cookies.set(who, cookie);
+      this.#pages.set(who, await seated(url, page, cookie, page === 'tablet' ? null : room));
+    };
+    await sit('desk', 'desk', owner);
+    await sit('teacher', 'desk', teacher);
+    await sit('substitute', 'desk', await visit({ kind: 'room', room }, teacher));
+    await sit('board', 'board', '');
+    for (const who of ['first', 'second'] as const) await sit(who, 'tablet', await joinCookie(url, word));
     this.#cookies.set('stranger', '');
     this.#pages.set('stranger', new Page(url, 'desk'));
     const desk = this.#pages.get('desk')!;

@@ -7,6 +7,7 @@ import { type RunningServer, type ServerConfig, startServer } from '../../server
 import { apply } from '../../shared/room/apply.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import type { LinkAsked, MadeLink } from '../../shared/wire/desks.ts';
 import {
   type Answer,
   type ClientAsk,
@@ -67,6 +68,17 @@ export async function openRoom(url: string, owner: string): Promise<{ room: stri
 
 export async function joinCookie(url: string, word: string): Promise<string> {
   return cookiesOf(await post(`${url}${ROUTES.join}`, { word }));
+}
+
+/** A link that an owner or a desk gives away. */
+export const makeLink = async (url: string, asked: LinkAsked, cookie: string): Promise<MadeLink> =>
+  (await (await post(url + ROUTES.links, asked, cookie)).json()) as MadeLink;
+
+/** Opens a link as a browser does: the cookie that it got, and where it was led. */
+export async function visitLink(url: string, { address }: MadeLink) {
+  const { pathname, search } = new URL(address);
+  const response = await fetch(url + pathname + search, { redirect: 'manual' });
+  return { cookie: cookiesOf(response), to: response.headers.get('location'), status: response.status };
 }
 
 const PATIENCE_MS = 10_000;
@@ -163,20 +175,6 @@ export async function seated(...parts: ConstructorParameters<typeof Page>): Prom
   const page = new Page(...parts);
   await page.hello();
   return page;
-}
-
-/** Pages that one test opens, to be closed together after it. */
-export function pagesOfTest() {
-  const pages: Page[] = [];
-  const page = async (...parts: ConstructorParameters<typeof Page>): Promise<Page> => {
-    const one = await seated(...parts);
-    pages.push(one);
-    return one;
-  };
-  const closePages = () => {
-    for (const one of pages.splice(0)) one.close();
-  };
-  return { pages, page, closePages };
 }
 
 /** The sequence number of an accepted command; throws where it was refused. */

@@ -8,8 +8,8 @@ import {
   openRoom,
   ownerCookie,
   Page,
-  pagesOfTest,
   quickJudging,
+  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -20,7 +20,12 @@ import {
 let server: TestServer;
 let owner: string;
 let word: string;
-const { pages, page, closePages } = pagesOfTest();
+const pages: Page[] = [];
+const page = async (...parts: Parameters<typeof seated>) => {
+  const one = await seated(...parts);
+  pages.push(one);
+  return one;
+};
 
 beforeEach(async () => {
   server = await testServer({ judging: quickJudging });
@@ -28,7 +33,7 @@ beforeEach(async () => {
   word = (await openRoom(server.url, owner)).word;
 });
 afterEach(async () => {
-  closePages();
+  for (const one of pages.splice(0)) one.close();
   await server.end();
 });
 

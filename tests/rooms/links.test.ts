@@ -1,19 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { MemoryLog } from '../../server/log/memory.ts';
-import type { DeskAccess, LinkInList, MadeLink } from '../../shared/wire/desks.ts';
+import type { DeskAccess, LinkAsked, LinkInList, MadeLink } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
-  cookiesOf,
   joinCookie,
+  makeLink,
   openRoom,
   ownerCookie,
-  pagesOfTest,
+  type Page,
   post,
   quickJudging,
+  seated,
   seqOf,
   type TestServer,
   testServer,
+  visitLink,
 } from './harness.ts';
 
 /** Links of the owner, of desks and of rooms, from outside: what each opens, and that each can be ended. */
@@ -21,7 +23,7 @@ import {
 let server: TestServer;
 let owner: string;
 let clock = 0;
-const { page, closePages } = pagesOfTest();
+const pages: Page[] = [];
 
 beforeEach(async () => {
   clock = 0;
@@ -29,21 +31,20 @@ beforeEach(async () => {
   owner = await ownerCookie(server);
 });
 afterEach(async () => {
-  closePages();
+  for (const page of pages.splice(0)) page.close();
   await server.end();
 });
 
+const page = async (...parts: Parameters<typeof seated>) => {
+  const one = await seated(...parts);
+  pages.push(one);
+  return one;
+};
 const send = (route: string, body: unknown, cookie: string) => post(server.url + route, body, cookie);
 const read = async <T>(route: string, cookie: string) =>
   (await (await fetch(server.url + route, { headers: { cookie } })).json()) as T;
-const make = async (body: unknown, cookie = owner) =>
-  (await (await send(ROUTES.links, body, cookie)).json()) as MadeLink;
-/** Opens a link as a browser does, and gives the cookie that it got and where it was led. */
-async function visit({ address }: MadeLink): Promise<{ cookie: string; to: string | null; status: number }> {
-  const { pathname, search } = new URL(address);
-  const response = await fetch(server.url + pathname + search, { redirect: 'manual' });
-  return { cookie: cookiesOf(response), to: response.headers.get('location'), status: response.status };
-}
+const make = (asked: LinkAsked, cookie = owner) => makeLink(server.url, asked, cookie);
+const visit = (made: MadeLink) => visitLink(server.url, made);
 const listed = async (cookie: string) =>
   (await read<{ word: string }[]>(ROUTES.rooms, cookie)).map(({ word }) => word);
 

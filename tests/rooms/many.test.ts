@@ -1,13 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Append, type Appended, StoreAway } from '../../server/log/event-log.ts';
 import { MemoryLog } from '../../server/log/memory.ts';
-import type { MadeLink } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
-  cookiesOf,
   joinCookie,
   lineDesign,
+  makeLink,
   openRoom,
   ownerCookie,
   Page,
@@ -17,6 +16,7 @@ import {
   seqOf,
   type TestServer,
   testServer,
+  visitLink,
 } from './harness.ts';
 import { FakeLine } from './line.ts';
 
@@ -161,11 +161,8 @@ describe('two processes on one store', () => {
 
 describe('a link that is revoked at one process', () => {
   it.each([['at once'], ['when the line is mended']])('closes its desk at the other one %s', async (when) => {
-    const made = (await (
-      await post(servers[0]!.url + ROUTES.links, { kind: 'room', room }, owner)
-    ).json()) as MadeLink;
-    const { pathname, search } = new URL(made.address);
-    const cookie = cookiesOf(await fetch(servers[1]!.url + pathname + search, { redirect: 'manual' }));
+    const made = await makeLink(servers[0]!.url, { kind: 'room', room }, owner);
+    const { cookie } = await visitLink(servers[1]!.url, made);
     const desk = new Page(servers[1]!.url, 'desk', cookie, room);
     pages.push(desk);
     expect(codeOf(await desk.hello())).toBe('accepted');

@@ -9,7 +9,8 @@ const { WAYS } = schemas;
 
 /** Everything that a curious child may send: sound, nearly sound and senseless messages of every kind. */
 
-export const WHO = ['desk', 'board', 'first', 'second', 'stranger'] as const;
+/** Seats of every kind: the owner's desk, those of a desk's link and of a room's, a board, two teams; and none. */
+export const WHO = ['desk', 'teacher', 'substitute', 'board', 'first', 'second', 'stranger'] as const;
 export type Who = (typeof WHO)[number];
 
 export interface SocketMessage {

@@ -71,6 +71,7 @@ export const board = {
     goals: 'What must come true',
     asked: 'What will be asked',
     seconds: (s: number) => `The robot has ${numbers.time(s)}.`,
+    varied: 'Neighbours have other sheets: look at your own.',
   },
   building: {
     title: 'Building',

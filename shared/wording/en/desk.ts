@@ -103,6 +103,8 @@ const briefing = {
   time: 'Time to build, in minutes',
   noLimit: 'no limit',
   minutes: (n: number) => String(n),
+  varied: 'Neighbouring tables get mirrored or turned sheets',
+  variedNote: 'Each sheet is as hard as the other; a copied drawing does not do.',
   start: 'Start building',
 };
 

@@ -65,6 +65,7 @@ export const board = {
     goals: 'Lo que hay que cumplir',
     asked: 'Lo que se pregunta',
     seconds: (s: number) => `El robot tiene ${numbers.time(s)}.`,
+    varied: 'Las mesas vecinas tienen otra hoja: mira la tuya.',
   },
   building: {
     title: 'A dibujar',

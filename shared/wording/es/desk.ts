@@ -102,6 +102,8 @@ const briefing = {
   time: 'Tiempo para dibujar, en minutos',
   noLimit: 'sin límite',
   minutes: (n: number) => String(n),
+  varied: 'Mesas vecinas con hojas en espejo o giradas',
+  variedNote: 'Todas las hojas son igual de difíciles; un dibujo copiado no sirve.',
   start: 'Empezar a dibujar',
 };
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { type Challenge, VARIANTS, type Variant } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import { actionOf, type Kit } from '../../../shared/documents/kit.ts';
 import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
@@ -7,7 +7,7 @@ import { judge } from '../../../shared/judge/judge.ts';
 import { answerKey } from '../../../shared/judge/predict.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
-import { designIn, VARIANTS, type Variant, variantOf } from '../../../shared/library/variants.ts';
+import { challengeIn, designIn, variantOf } from '../../../shared/library/variants.ts';
 import { challengeOf, ofForty } from '../../disturbed.ts';
 
 const challenges = readyChallenges(DEMO_KIT).flatMap((one) => (one.playable ? [one.challenge] : []));
@@ -117,6 +117,11 @@ describe('marks in a mirror', () => {
     if (!junction?.playable) throw new Error('taking left is all that the junction needs');
     expect(variantOf(junction.challenge, 'mirrored')).toBeUndefined();
     expect(variantOf(junction.challenge, 'turned')).toBeDefined();
+    // Nor is any other sheet mirrored, and teams, who are not told the maker's design, come to the same.
+    const { model, ...told } = junction.challenge;
+    expect(challengeIn('mirrored', junction.challenge)).toBe(junction.challenge);
+    expect(challengeIn('mirrored', told)).toBe(told);
+    expect(challengeIn('turned', told)).toEqual(variantOf(told, 'turned'));
   });
 
   test('a word whose mirror word has another meaning from behind is not taken for it', () => {

@@ -68,6 +68,7 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
   fc.record({ kind: fc.constant('extend-building' as const), seconds: fc.integer({ min: 1, max: 60 }) }),
   fc.constant<RoomCommand>({ kind: 'end-building' }),
   fc.record({ kind: fc.constant('look-here' as const), on: fc.boolean() }),
+  fc.record({ kind: fc.constant('vary-sheets' as const), on: fc.boolean() }),
   fc.record({ kind: fc.constant('show-standings' as const), on: fc.boolean() }),
   fc.record({ kind: fc.constant('pause' as const), on: fc.boolean() }),
   fc.record({

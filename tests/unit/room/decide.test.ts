@@ -29,6 +29,7 @@ describe('seats', () => {
     [{ kind: 'extend-building', seconds: 60 }, 'desk'],
     [{ kind: 'end-building' }, 'desk'],
     [{ kind: 'look-here', on: true }, 'desk'],
+    [{ kind: 'vary-sheets', on: true }, 'desk'],
     [{ kind: 'pause', on: true }, 'desk'],
     [{ kind: 'swap-emblem', emblem: 'bell' }, 'team'],
     [{ kind: 'remove-team', team: 't1' }, 'desk'],

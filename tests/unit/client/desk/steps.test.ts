@@ -3,7 +3,7 @@ import { nextStep, reachable, standOf } from '../../../../client/desk/steps.ts';
 import type { RoomState } from '../../../../shared/room/state.ts';
 import { roomState } from '../link/fakes.ts';
 
-const rounds = [{ challenge: 'c', key: 'first-line' }];
+const rounds = [{ challenge: 'c', key: 'first-line', varied: false }];
 const open = { since: 0, until: null, ended: false };
 const over = { since: 0, until: null, ended: true };
 const view = (step: Parameters<typeof nextStep>[1]['step'], change = {}) => ({

@@ -118,6 +118,7 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   seq,
   openedAt: 0,
   phase: 'gather',
+  variedSheets: false,
   chargerWatched: false,
   teams: [],
   removed: [],

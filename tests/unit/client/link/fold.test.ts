@@ -3,7 +3,7 @@ import { foldEvents, foldLatest } from '../../../../client/link/fold.ts';
 import { FIRST_STATE, type LinkState } from '../../../../client/link/state.ts';
 import { event, roomState } from './fakes.ts';
 
-const rounds = [{ challenge: 'c', key: 'k' }];
+const rounds = [{ challenge: 'c', key: 'k', varied: false }];
 const clock = { playing: true, speed: 1, at: 2, since: 5 } as const;
 const before: LinkState = {
   ...FIRST_STATE,

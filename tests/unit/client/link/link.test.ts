@@ -79,7 +79,7 @@ describe('hello and welcome', () => {
   it('moved to another room, drafts of the old one are gone', async () => {
     const { link, wire } = fakeLink();
     wire.connect();
-    const rounds = [{ challenge: 'c', key: 'k' }];
+    const rounds = [{ challenge: 'c', key: 'k', varied: false }];
     const draft = { kind: 'draft', team: 't', round: 0, design: {} } as const;
     await wire.answer('hello', welcome({ snapshot: roomState(3, { rounds }), latest: [draft] }));
     expect(Object.keys(link.state().drafts)).toEqual(['t']);
@@ -107,7 +107,7 @@ describe('a lossy value that comes with the answer to a hello', () => {
   it('is newer than the values of that answer', async () => {
     const { link, wire } = fakeLink();
     wire.connect();
-    const rounds = [{ challenge: 'c', key: 'k' }];
+    const rounds = [{ challenge: 'c', key: 'k', varied: false }];
     const draft = (size: number) => ({ kind: 'draft', team: 't', round: 0, design: { size } }) as const;
     const answered = wire.answer(
       'hello',

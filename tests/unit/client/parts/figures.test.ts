@@ -12,6 +12,7 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   design: null,
   at: 0,
   late: false,
+  variant: null,
   mended: false,
   verdict: points === null ? null : { document: 'v', points, met: points === 100 },
   shown: false,
@@ -32,8 +33,8 @@ const teams = ['a', 'b', 'c', 'd'].map(
   }),
 );
 const rounds = [
-  { challenge: 'c', key: 'k' },
-  { challenge: 'd', key: 'l' },
+  { challenge: 'c', key: 'k', varied: false },
+  { challenge: 'd', key: 'l', varied: false },
 ];
 const entries = [
   entry('a', 40),
