@@ -85,6 +85,7 @@ describe('looking closely', () => {
     await expect.poll(scale).toBeGreaterThan(before * 1.9);
     const now = await hand.place(250, 50);
     expect(Math.abs(now.x - at.x)).toBeLessThan(2);
+    await page.locator('.surface').focus();
     await page.keyboard.press('0');
     await expect.poll(scale).toBeCloseTo(before, 3);
     await page.keyboard.press('+');

@@ -76,6 +76,7 @@ function Workbench({
     session.replace(mended);
     void link.command({ kind: 'mend', round });
   };
+  const tryIt = () => setOpen('trying');
   const fingerDown = useSessionState(session, (state) => state.fingerDown);
   // A stroke in progress is finished before the tablet rests.
   const paused = room.paused !== null;
@@ -116,13 +117,14 @@ function Workbench({
               findings={findings}
               resting={room.lookHere || paused}
               onMend={mend}
+              keys={{ t: tryIt }}
             />
             <Tray session={session} />
             <Foot
               session={session}
               findings={findings}
               looked={live.now !== null}
-              onTry={() => setOpen('trying')}
+              onTry={tryIt}
               onHandIn={() => setOpen('handing-in')}
             />
           </>

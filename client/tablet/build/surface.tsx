@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import { textIn } from '../../../shared/wording/wording.ts';
@@ -6,11 +6,13 @@ import { clearPoints } from '../../canvas/clear-points.ts';
 import { type Place, pointsOf } from '../../canvas/placement.ts';
 import { type SheetHandle, SheetView } from '../../canvas/sheet-view.tsx';
 import { useCamera } from '../../canvas/use-camera.ts';
-import { toScreen } from '../../canvas/view.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
-import { Callout } from './callout.tsx';
+import { KeysHelp } from '../keyboard/keys-help.tsx';
+import { Paper } from '../keyboard/paper.tsx';
+import { useKeyboard } from '../keyboard/use-keyboard.ts';
 import { ChosenButtons } from './chosen-buttons.tsx';
 import { Hint } from './hint.tsx';
+import { OpenFinding } from './open-finding.tsx';
 import type { DrawingSession } from './session.ts';
 import type { Findings } from './use-findings.ts';
 import type { LiveVerdict } from './use-live-verdict.ts';
@@ -28,6 +30,8 @@ export interface SurfaceProps {
   readonly resting: boolean;
   /** Takes over a drawing in which the engine has mended something. */
   readonly onMend: (mended: Design) => void;
+  /** What letters do on the paper, beside drawing. */
+  readonly keys: Readonly<Record<string, () => void>>;
 }
 
 /** Names on the sheet, CSS pixels. */
@@ -39,7 +43,7 @@ const HINT_HEIGHT = 60;
 const ROOM = { pad: 14, beside: 72 } as const;
 
 /** The paper: what is drawn, what is being drawn, and what was found. */
-export function Surface({ challenge, session, live, findings, resting, onMend }: SurfaceProps) {
+export function Surface({ challenge, session, live, findings, resting, onMend, keys }: SurfaceProps) {
   const words = useWords().tablet.building;
   const label = words.sheet(textIn(challenge.sentence, useLocale()));
   const { sheet } = challenge;
@@ -50,6 +54,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
   const look = useSessionState(session, (state) => state.look);
   const { frame, box, view, side, camera } = useCamera(sheet, ROOM, { look, onLook: session.look });
   const [buttons, setButtons] = useState<Place | null>(null);
+  const [help, setHelp] = useState(false);
 
   const { layout, picture, under, over } = usePainted({
     session,
@@ -64,6 +69,8 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
   const shown = useRef({ layout, picture });
   shown.current = { layout, picture };
   const show = useShown(session, camera, handle, shown);
+  const others = { ...keys, g: findings.next, '?': () => setHelp(true) };
+  const cursor = useKeyboard(surface, { session, camera, ready: view !== null, resting, show, others });
   usePointer(surface, { session, camera, ready: view !== null, resting, show });
   useZoomKeys(camera, resting);
   const clear = useMemo(
@@ -71,11 +78,6 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
     [layout, picture, view],
   );
   const notes = useNotes({ session, editor, fingerDown, layout, view, clear });
-  const finding = findings.open;
-  useEffect(() => {
-    if (finding) camera.reveal(finding.place.at);
-  }, [camera, finding]);
-  const mended = finding?.remedy?.design;
   const clearOfHint = box && { width: box.width, height: box.height - HINT_HEIGHT };
   return (
     <div className="surface-frame" ref={frame}>
@@ -91,7 +93,7 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
           handle={handle}
           label={label}
         >
-          <div className="surface" ref={surface} role="application" aria-label={label} />
+          <Paper surface={surface} label={label} cursor={cursor} view={view} />
           {!fingerDown && (
             <ChosenButtons
               session={session}
@@ -103,23 +105,19 @@ export function Surface({ challenge, session, live, findings, resting, onMend }:
               onPlace={setButtons}
             />
           )}
-          {finding && !fingerDown && (
-            <Callout
-              finding={finding}
-              number={findings.all.indexOf(finding) + 1}
-              of={findings.all.length}
-              at={toScreen(view, finding.place.at)}
+          {!fingerDown && (
+            <OpenFinding
+              findings={findings}
+              camera={camera}
+              view={view}
               within={clearOfHint}
               clear={buttons && editor.selection ? [...clear, ...pointsOf(buttons)] : clear}
-              withWords={findings.withWords}
-              triesLeft={mended ? findings.triesLeft : 0}
-              onMend={mended && findings.mayMend ? () => onMend(mended) : null}
-              onNext={findings.next}
-              onClose={findings.close}
+              onMend={onMend}
             />
           )}
         </SheetView>
       )}
+      <KeysHelp open={help} button={cursor !== null} onOpen={setHelp} />
       {view && <Zoom session={session} camera={camera} whole={look === null} side={side} />}
       <Hint session={session} />
     </div>

@@ -14,6 +14,10 @@ export const typesText = ({ target }: KeyboardEvent): boolean =>
   target instanceof HTMLElement &&
   target.closest('dialog, select, textarea, input:not([type="radio"])') !== null;
 
+/** Letters and signs alone work only on the paper, for those whose keys are pressed by speech or by chance. */
+export const isOnPaper = ({ target }: KeyboardEvent): boolean =>
+  target instanceof HTMLElement && target.closest('.surface') !== null;
+
 /** A key that means something to the element that has the focus is left to it. */
 function isTaken(event: KeyboardEvent): boolean {
   if (!(event.target instanceof HTMLElement)) return false;
@@ -54,7 +58,7 @@ function plain(session: DrawingSession, event: KeyboardEvent): boolean {
     return true;
   }
   if (event.key === 'Delete' || event.key === 'Backspace') session.rubChosen();
-  else if (event.key === 'f' || event.key === 'F') session.flip();
+  else if ((event.key === 'f' || event.key === 'F') && isOnPaper(event)) session.flip();
   else if (event.key === 'Escape') session.choose({ selection: null });
   else return false;
   return true;

@@ -4,7 +4,7 @@ import type { Camera } from '../../canvas/use-camera.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import type { DrawingSession } from './session.ts';
-import { typesText } from './use-keys.ts';
+import { isOnPaper } from './use-keys.ts';
 import { useSessionState } from './use-session.ts';
 
 /** What a button or a key enlarges by. */
@@ -77,7 +77,7 @@ export function useZoomKeys(camera: Camera, resting: boolean): void {
   useEffect(() => {
     if (resting) return;
     const listen = (event: globalThis.KeyboardEvent) => {
-      if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || typesText(event))
+      if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || !isOnPaper(event))
         return;
       if (event.key === '+' || event.key === '=') camera.zoom(STEP);
       else if (event.key === '-') camera.zoom(1 / STEP);

@@ -8,6 +8,7 @@ import { findings } from './findings.ts';
 import { foretelling } from './foretelling.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
+import { keys } from './keys.ts';
 import { learning } from './learning.ts';
 import { library } from './library.ts';
 import { numbers } from './numbers.ts';
@@ -47,6 +48,7 @@ export const es = {
   findings,
   foretelling,
   goals,
+  keys,
   judging,
   learning,
   library,
