@@ -32,7 +32,7 @@ function agreesWith(chain: TrackChain, track: Track, run: Trace, limit: Seconds)
   const { ending, t } = foretell(chain, decisionsOf(run, track), limit);
   if (ending === 'otherwise') return false;
   if (run.ending === 'time-up') return t > limit - slackAt(limit);
-  if (ending === 'endless' || ending === 'on the way' || ending.ending !== run.ending) return false;
+  if (typeof ending === 'string' || ending.ending !== run.ending) return false;
   const end = run.events.findLast((event) => event.kind === 'end')!;
   const arrival = run.events.find((event) => event.kind === 'finish');
   if ((arrival !== undefined) !== ending.arrived) return false;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { drawn, line, mark, mended, of, PIER, withRobot } from './setting.ts';
 
 /** A way that leaves the pier to the right (down the sheet) at 110 mm, so that nothing leaves it to the left. */
@@ -71,5 +72,34 @@ describe('R-missing-arm', () => {
     ).toBe('ACA');
     const tee = of('R-missing-arm', drawn([lines[0]!, lines[1]!, lines[2]!], [mark('m', 'pier', 49, 'AV')]));
     expect(tee).toMatchObject([{ variant: 'no-right' }]);
+  });
+});
+
+describe('R-missing-arm says which mark to draw instead', () => {
+  /** A street across the end of the pier: ways to the left and to the right, none straight on. */
+  const street = line('street', [260, 40], [260, 160]);
+  const [pier, back] = [line('pier', [40, 100], [260, 100]), line('back', [260, 100], [40, 100])];
+  const leftOnly = { ...DEMO_KIT, chart: DEMO_KIT.chart.filter(({ word }) => word !== 'VA') };
+  const straightOn = (on: typeof pier, kit = leftOnly) =>
+    of('R-missing-arm', drawn([on, street], [mark('m', on.id, 90, 'ACA')]), { kit });
+
+  it('R-missing-arm reads it as the robot meets it, on a line drawn either way', () => {
+    const inks = (on: typeof pier) => mended(straightOn(on)[0]).marks[0]!.bands.map(({ ink }) => ink);
+    expect([inks(pier), inks(back)]).toEqual([
+      ['A', 'V'],
+      ['V', 'A'],
+    ]);
+  });
+
+  it('R-missing-arm prefers the shorter of two words for one way', () => {
+    const chart = [{ word: 'CVA', action: { kind: 'choose', way: 'left' } } as const, ...leftOnly.chart];
+    const [finding] = straightOn(pier, { ...leftOnly, chart });
+    expect(mended(finding).marks[0]!.bands).toHaveLength(2);
+    expect(finding?.remedy?.code).toBe('choose-way');
+  });
+
+  it('R-missing-arm says nothing of given marks', () => {
+    const given = drawn([pier, street], [mark('m', 'pier', 90, 'ACA')]);
+    expect(of('R-missing-arm', drawn([]), { kit: leftOnly, sheet: { given } })).toEqual([]);
   });
 });
