@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import type { Answers } from '../../shared/documents/answers.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import { textIn } from '../../shared/wording/wording.ts';
 import { ReplayView } from '../canvas/replay-view.tsx';
 import { AnswerRows } from '../parts/answer-rows.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
@@ -10,7 +11,7 @@ import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { runFrom, type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useLocale, useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { RunLog } from './run-log.tsx';
 import { StandingsSide } from './standings.tsx';
@@ -23,14 +24,17 @@ export function StageScene({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const current = useCurrentChallenge(room);
   const stage = useStage(room);
+  const locale = useLocale();
   const title = current?.sentence ?? board.show.title;
   if (!stage) return <Head title={title} word={board.show.loading} />;
   const first = stage[0];
   const heat = stage.length > 1;
+  // On a mirrored sheet the goal may say right for left.
+  const own = first && !heat ? textIn(first.challenge.sentence, locale) : title;
   return (
     <>
       <Head
-        title={title}
+        title={own}
         word={heat || !first ? board.show.heat : <EmblemBadge emblem={first.team.emblem} size="1.4em" />}
         {...(heat || !first ? {} : { note: board.show.entry(first.entry.number) })}
       />
