@@ -1,3 +1,4 @@
+import { boxesMeet, boxOf } from '../geometry/box.ts';
 import { pathFoot, pointAt } from '../geometry/path.ts';
 import { isClosed } from '../geometry/path-intersections.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
@@ -52,12 +53,15 @@ export function joinsOf(layout: Layout, snap: Mm, pairs = pairsOf(layout.lines))
 function touchedBy(lines: readonly LaidLine[], a: number, s: Mm, snap: Mm): LinePlace[] {
   const own = lines[a]!.path;
   const end = pointAt(own, s);
+  const here = boxOf([end]);
   const touched: LinePlace[] = [];
   lines.forEach((line, b) => {
     if (b === a) {
       if (isClosed(own)) touched.push({ line: a, s: s === 0 ? own.length : 0 });
       return;
     }
+    // Most ends are far from most lines: boxes tell that for less.
+    if (!line.path.pieces.some((piece) => boxesMeet(piece.box, here, snap))) return;
     const foot = pathFoot(line.path, end);
     if (foot.distance <= snap) touched.push({ line: b, s: foot.s });
   });

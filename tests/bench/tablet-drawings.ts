@@ -9,7 +9,7 @@ const mark = (id: string, line: string, at: number, ...inks: string[]): Mark => 
 
 /**
  * Forty lines and twenty marks on A4: a road from the start berth and short streets in rows beside it, every
- * second one with a mark.
+ * second one with a mark. Ends of streets stand apart, so that they are no gaps to be closed.
  */
 export function fullSheet(): Design {
   const road: Line = {
@@ -24,18 +24,18 @@ export function fullSheet(): Design {
   };
   const streets = Array.from({ length: 39 }, (_, i): Line => {
     const [column, row] = [i % 13, Math.floor(i / 13)];
-    const [x, y] = [15 + column * 21, 15 + row * 34];
+    const [x, y] = [22 + column * 17, 22 + row * 42 + (column % 2) * 3];
     return {
       id: `l${i + 2}`,
       width: 5,
       from: { x, y },
-      pieces: [{ to: { x, y: y + 22 }, bulge: i % 3 === 0 ? 0.1 : 0 }],
+      pieces: [{ to: { x, y: y + 16 }, bulge: i % 6 === 3 ? 0.1 : 0 }],
     };
   });
   const marks = streets
     .filter((_, i) => i % 2 === 0)
     .slice(0, 19)
-    .map((line, i) => mark(`m${i + 2}`, line.id, 5, 'A', 'C', 'A'));
+    .map((line, i) => mark(`m${i + 2}`, line.id, 2.5, 'C', 'A'));
   return {
     version: 1,
     drawing: { lines: [road, ...streets], marks: [mark('m1', 'l1', 60, 'C', 'A'), ...marks] },
