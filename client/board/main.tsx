@@ -10,12 +10,13 @@ import { Board } from './board.tsx';
 
 const room = new URLSearchParams(location.search).get('room');
 
-followDevice();
-createRoot(document.getElementById('root')!).render(
-  <Announcer>
-    <LinkProvider held={holdLink(connect(room === null ? { page: 'board' } : { page: 'board', room }))}>
-      <Board />
-    </LinkProvider>
-    <DeviceSettingsDialog />
-  </Announcer>,
+void followDevice().then(() =>
+  createRoot(document.getElementById('root')!).render(
+    <Announcer>
+      <LinkProvider held={holdLink(connect(room === null ? { page: 'board' } : { page: 'board', room }))}>
+        <Board />
+      </LinkProvider>
+      <DeviceSettingsDialog />
+    </Announcer>,
+  ),
 );

@@ -1,6 +1,6 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
+import { textIn } from '../../shared/documents/values.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import { textIn } from '../../shared/wording/wording.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLocale } from '../parts/use-words.ts';
 

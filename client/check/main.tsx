@@ -6,10 +6,11 @@ import { followDevice } from '../parts/device-settings.ts';
 import { DeviceSettingsDialog } from '../parts/device-settings-dialog.tsx';
 import { CheckPage } from './check.tsx';
 
-followDevice();
-createRoot(document.getElementById('root')!).render(
-  <Announcer>
-    <CheckPage />
-    <DeviceSettingsDialog />
-  </Announcer>,
+void followDevice().then(() =>
+  createRoot(document.getElementById('root')!).render(
+    <Announcer>
+      <CheckPage />
+      <DeviceSettingsDialog />
+    </Announcer>,
+  ),
 );

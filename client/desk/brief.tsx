@@ -1,9 +1,9 @@
 import { Check } from 'lucide-react';
 import { useEffect, useId, useMemo } from 'react';
+import { textIn } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import { textIn } from '../../shared/wording/wording.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Miniature } from '../parts/miniature.tsx';
 import { Notice } from '../parts/notice.tsx';

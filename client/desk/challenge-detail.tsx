@@ -1,5 +1,5 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
-import { textIn } from '../../shared/wording/wording.ts';
+import { textIn } from '../../shared/documents/values.ts';
 import { aimsOf } from '../parts/aims.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { useLocale, useWords } from '../parts/use-words.ts';

@@ -1,9 +1,9 @@
 import { Download } from 'lucide-react';
 import { useMemo } from 'react';
+import { textIn } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import { textIn } from '../../shared/wording/wording.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';

@@ -21,10 +21,11 @@ const page =
     </LinkProvider>
   );
 
-followDevice();
-createRoot(document.getElementById('root')!).render(
-  <Announcer>
-    {page}
-    <DeviceSettingsDialog />
-  </Announcer>,
+void followDevice().then(() =>
+  createRoot(document.getElementById('root')!).render(
+    <Announcer>
+      {page}
+      <DeviceSettingsDialog />
+    </Announcer>,
+  ),
 );

@@ -1,9 +1,9 @@
 import { type ReactNode, useId, useMemo } from 'react';
+import { textIn } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { LINE_LOOKS, MARK_LOOKS, PAPERS, type PrintKind } from '../../shared/wire/print.ts';
-import { textIn } from '../../shared/wording/wording.ts';
 import { Button } from '../parts/button.tsx';
 import { entriesOf } from '../parts/figures.ts';
 import { Notice } from '../parts/notice.tsx';

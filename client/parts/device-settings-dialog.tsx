@@ -1,11 +1,13 @@
 import { Languages } from 'lucide-react';
+import { useState } from 'react';
 import { create } from 'zustand';
 import { LOCALES, UNITS } from '../../shared/documents/values.ts';
-import { LANGUAGE_NAMES } from '../../shared/wording/wording.ts';
 import { Button } from './button.tsx';
-import { changeDevice, TEXT_SIZES, useDevice } from './device-settings.ts';
+import { changeDevice, type DeviceSettings, TEXT_SIZES, useDevice } from './device-settings.ts';
 import { Dialog } from './dialog.tsx';
 import { Icon } from './icon.tsx';
+import { LANGUAGE_NAMES } from './languages.ts';
+import { Notice } from './notice.tsx';
 import { useWords } from './use-words.ts';
 import './device-settings.css';
 
@@ -17,31 +19,38 @@ export function DeviceSettingsDialog() {
   const { device } = useWords();
   const { language, units, text } = useDevice();
   const { open } = useDialog();
+  const [missing, setMissing] = useState(false);
+  const choose = async (change: Partial<DeviceSettings>) => setMissing(!(await changeDevice(change)));
   const onClose = () => useDialog.setState({ open: false });
   return (
     <Dialog open={open} title={device.title} closeWord={device.close} onClose={onClose}>
       <div className="device-settings">
         <p>{device.note}</p>
+        {missing && (
+          <Notice tone="stops" role="alert">
+            {device.missing}
+          </Notice>
+        )}
         <Choice
           name={device.language}
           values={LOCALES}
           chosen={language}
           say={(locale) => <span lang={locale}>{LANGUAGE_NAMES[locale]}</span>}
-          onChoose={(chosen) => changeDevice({ language: chosen })}
+          onChoose={(chosen) => void choose({ language: chosen })}
         />
         <Choice
           name={device.units}
           values={UNITS}
           chosen={units}
           say={device.unit}
-          onChoose={(chosen) => changeDevice({ units: chosen })}
+          onChoose={(chosen) => void choose({ units: chosen })}
         />
         <Choice
           name={device.text}
           values={TEXT_SIZES}
           chosen={text}
           say={device.textSize}
-          onChoose={(chosen) => changeDevice({ text: chosen })}
+          onChoose={(chosen) => void choose({ text: chosen })}
         />
       </div>
     </Dialog>

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { create } from 'zustand';
 import { LOCALES, type Locale, UNITS, type Units } from '../../shared/documents/values.ts';
+import { loadLanguage } from './languages.ts';
 
 /** Percent of the size that the browser gives text by itself. */
 export const TEXT_SIZES = [100, 150, 200] as const;
@@ -53,13 +54,25 @@ function readKept(): DeviceSettings {
 
 export const useDevice = create<DeviceSettings>()(readKept);
 
-export function changeDevice(change: Partial<DeviceSettings>): void {
-  useDevice.setState(change);
+/** Sets the device; another language once it is there. Resolves to false where it could not be fetched. */
+export async function changeDevice(change: Partial<DeviceSettings>): Promise<boolean> {
+  if (!(await take(change))) return false;
   try {
     window.localStorage.setItem(KEPT, JSON.stringify(useDevice.getState()));
   } catch {
     // Not kept over a reload, no more.
   }
+  return true;
+}
+
+async function take(change: Partial<DeviceSettings>): Promise<boolean> {
+  try {
+    await loadLanguage(change.language ?? useDevice.getState().language);
+  } catch {
+    return false;
+  }
+  useDevice.setState(change);
+  return true;
 }
 
 /** From this size of text on, CSS pixels, pages set their parts under one another. */
@@ -73,12 +86,16 @@ function look({ language, text }: DeviceSettings): void {
   root.dataset.large = String(Number.parseFloat(getComputedStyle(root).fontSize) >= LARGE_TEXT);
 }
 
-/** Called once by each page: it looks as the device is set, also when another tab sets it otherwise. */
-export function followDevice(): void {
+/**
+ * Called once by each page, before it shows anything: it looks as the device is set, also when another
+ * tab sets it otherwise.
+ */
+export async function followDevice(): Promise<void> {
+  await loadLanguage(useDevice.getState().language);
   look(useDevice.getState());
   useDevice.subscribe(look);
   window.addEventListener('resize', () => look(useDevice.getState()));
   window.addEventListener('storage', ({ key }) => {
-    if (key === KEPT) useDevice.setState(readKept());
+    if (key === KEPT) void take(readKept());
   });
 }

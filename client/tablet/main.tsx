@@ -9,14 +9,15 @@ import { holdLink, LinkProvider } from '../parts/use-link.tsx';
 import { App } from './app.tsx';
 import { workOffline } from './offline.ts';
 
-followDevice();
 const link = connect({ page: 'tablet' });
 workOffline(link);
-createRoot(document.getElementById('root')!).render(
-  <Announcer>
-    <LinkProvider held={holdLink(link)}>
-      <App />
-    </LinkProvider>
-    <DeviceSettingsDialog />
-  </Announcer>,
+void followDevice().then(() =>
+  createRoot(document.getElementById('root')!).render(
+    <Announcer>
+      <LinkProvider held={holdLink(link)}>
+        <App />
+      </LinkProvider>
+      <DeviceSettingsDialog />
+    </Announcer>,
+  ),
 );

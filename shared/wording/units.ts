@@ -4,11 +4,17 @@ let said: Units = 'cm';
 /** The units of the sentence that is being made. */
 export const unitsNow = (): Units => said;
 
+export type InBothUnits<Words> = Readonly<Record<Units, Words>>;
+export const inBothUnits = <Words>(words: Words): InBothUnits<Words> => ({
+  cm: inUnits(words, 'cm'),
+  in: inUnits(words, 'in'),
+});
+
 /**
  * The same words with lengths in these units. Sentences are made at once, so whoever makes one sets the
  * units for that long; nothing is left set.
  */
-export function inUnits<Words>(words: Words, units: Units): Words {
+function inUnits<Words>(words: Words, units: Units): Words {
   if (typeof words === 'function')
     return ((...values: unknown[]) => {
       const before = said;

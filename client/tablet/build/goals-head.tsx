@@ -1,8 +1,8 @@
 import { Circle, CircleCheck, Dices } from 'lucide-react';
 import { useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import type { GoalResult } from '../../../shared/documents/verdict.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import type { MissedWays, WaysOfGoals } from '../../parts/judge-here.ts';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { textIn } from '../../../shared/wording/wording.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import { drawsLines } from '../editor/model.ts';
 import { InkChoice } from './ink-choice.tsx';

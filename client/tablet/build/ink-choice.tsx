@@ -1,5 +1,5 @@
 import { Eraser } from 'lucide-react';
-import { textIn } from '../../../shared/wording/wording.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';

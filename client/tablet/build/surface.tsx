@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import { clearPoints } from '../../canvas/clear-points.ts';
 import { type Place, pointsOf } from '../../canvas/placement.ts';
 import { type SheetHandle, SheetView } from '../../canvas/sheet-view.tsx';

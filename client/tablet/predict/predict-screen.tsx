@@ -1,9 +1,8 @@
 import { BookOpen, CloudOff, Send } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { Answers } from '../../../shared/documents/answers.ts';
-import { writeDocument } from '../../../shared/documents/values.ts';
+import { textIn, writeDocument } from '../../../shared/documents/values.ts';
 import { questionsOf } from '../../../shared/judge/questions.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';

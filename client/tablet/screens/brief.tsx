@@ -1,6 +1,6 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import type { Team } from '../../../shared/room/state.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
 import { aimsOf } from '../../parts/aims.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { Miniature } from '../../parts/miniature.tsx';

@@ -2,9 +2,9 @@ import { useEffect, useRef, useState } from 'react';
 import type { Kit } from '../../../shared/documents/kit.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { TRACE_RATE } from '../../../shared/documents/trace.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import type { PaperPoint, Seconds } from '../../../shared/geometry/units.ts';
 import { type BarReadings, SEEN } from '../../../shared/run/bar-readings.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 
 export interface SensorBarProps {

@@ -1,6 +1,6 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import type { ReplayMoment } from '../../canvas/replay-view.tsx';
 import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';

@@ -9,6 +9,7 @@ export const device = {
   note: 'Only for this device. You can change it at any time.',
   close: 'Close',
   language: 'Language',
+  missing: 'This language could not be fetched. Try again when the server answers.',
   units: 'Lengths',
   unit: (units: Units): string => UNIT_NAMES[units],
   text: 'Size of text',

@@ -9,6 +9,7 @@ export const device = {
   note: 'Solo para este aparato. Puedes cambiarlo cuando quieras.',
   close: 'Cerrar',
   language: 'Idioma',
+  missing: 'Este idioma no se pudo traer. Prueba otra vez cuando responda el servidor.',
   units: 'Medidas',
   unit: (units: Units): string => UNIT_NAMES[units],
   text: 'Tamaño de la letra',
