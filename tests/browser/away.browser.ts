@@ -80,6 +80,7 @@ async function drawAndTry(page: Page, hand: TestHand): Promise<void> {
   await hand.drag([200, 160], [160, 135], [120, 110]);
   await page.locator('.callout', { hasText: 'Sharp corner' }).waitFor();
   await page.getByRole('button', { name: 'Try it' }).click();
+  await page.getByRole('button', { name: 'Not sure' }).click();
   await page.getByText('4×').click();
   await page.locator('.trying-goals').getByText('missing').first().waitFor();
   await page.getByRole('button', { name: 'Back to the drawing' }).click();

@@ -1,6 +1,7 @@
 import { en } from '../../shared/wording/en/index.ts';
 import { es } from '../../shared/wording/es/index.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
+import { ofForetelling } from './foretelling.ts';
 import { ofGoals, ofQuestions } from './goals.ts';
 import { ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
 import { listedOnes, plainOnes } from './pages.ts';
@@ -61,6 +62,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofMakers,
   ofRefusals,
   ofReports,
+  ofForetelling,
   ofPreparing,
 ];
 

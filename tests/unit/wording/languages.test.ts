@@ -7,7 +7,8 @@ const english = everySentence('en');
 const spanish = everySentence('es');
 
 /** The same in both: names, codes of the page, and who gave advice. */
-const SAME_PLACE = /^(emblems|numbers)|\.(by|key)$|^(desk|board)\.title$|^check\.desk\.place$/;
+const SAME_PLACE =
+  /^(emblems|numbers)|\.(by|key)$|^(desk|board)\.title$|^check\.desk\.place$|^keys\.rows\.\d+\.0$/;
 const SAME_WORD = /^(met|caution|stops|plum-42|Robots?|Total|Kit)$/;
 /** Signs and figures without a word: "4×", "12 s", "B". */
 const NO_WORD = /^[^\p{L}]*(\p{L}{0,3}\.?[^\p{L}]*)?$/u;
@@ -60,12 +61,14 @@ describe('every sentence in both languages', () => {
   });
 
   it('opens its questions and cries in Spanish, and contracts "a el" and "de el"', () => {
-    const wrong = spanish.said.filter(
-      ({ text }) =>
-        /[^¿]*\?/.test(text.replace(/¿[^?]*\?/g, '')) ||
-        /\b(a|de) el\b/.test(text) ||
-        /undefined|NaN|\[object/.test(text),
-    );
+    const wrong = spanish.said
+      .filter(({ path }) => !SAME_PLACE.test(path))
+      .filter(
+        ({ text }) =>
+          /[^¿]*\?/.test(text.replace(/¿[^?]*\?/g, '')) ||
+          /\b(a|de) el\b/.test(text) ||
+          /undefined|NaN|\[object/.test(text),
+      );
     expect([...new Set(wrong.map(({ path, text }) => `${path}: ${text}`))]).toEqual([]);
   });
 });

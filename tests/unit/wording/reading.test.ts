@@ -19,6 +19,7 @@ import '../../seed.ts';
 /** What children read, by where it stands. Goals are those of the library, not any formula. */
 const GROUPS: Readonly<Record<string, RegExp>> = {
   tablet: /^tablet\./,
+  foretelling: /^(foretelling|reasons|replay)\b/,
   findings: /^findings\./,
   questions: /^questions\.ask$/,
   board: /^board\.(gather|brief|building|look|paused|close|noRoom)\b/,

@@ -1,0 +1,44 @@
+import { CAUSES, WEATHERS } from '../../shared/documents/outlook.ts';
+import { GUESSES, MISTAKEN_REASONS, REASONS } from '../../shared/documents/reason.ts';
+import type { RunEvent } from '../../shared/documents/trace.ts';
+import type { Wording } from '../../shared/wording/wording.ts';
+import { each } from './each.ts';
+
+/** What a tablet asks before a run and after it, and the log of a run. */
+export function ofForetelling({ foretelling, reasons, replay }: Wording): void {
+  each(GUESSES, (guess) => [
+    foretelling.guess(guess),
+    foretelling.differs(guess, true),
+    foretelling.differs(guess, false),
+  ]);
+  each(REASONS, reasons.said);
+  each(MISTAKEN_REASONS, reasons.but);
+  each([foretelling.wrong, foretelling.truth, foretelling.barSees], (say) => say('…'));
+  each(WEATHERS, (weather) => [
+    foretelling.robots(18, 20, weather, true),
+    foretelling.robots(1, 1, weather, false),
+  ]);
+  each(CAUSES, (cause) => [foretelling.frays(1, 20, cause), foretelling.frays(3, 20, cause)]);
+  foretelling.noFray(20);
+  foretelling.chance(0.35);
+  foretelling.chooseWay('…', '7');
+  each(['fewer-marks', 'other-end', 'storm'] as const, foretelling.nextAsk);
+  each([true, false], (yes) => [foretelling.youSaid(yes), foretelling.otherEnd(yes)]);
+  each([1, 18], (same) => foretelling.storm(same, 20));
+  for (const event of EVENTS) replay.log({ t: 1, x: 1, y: 1, way: 1, pace: 'fast', ...event } as RunEvent);
+}
+
+const EVENTS = [
+  { kind: 'read', word: 'CA', along: true, already: false, action: { kind: 'park' } },
+  { kind: 'read', word: 'CA', along: true, already: true },
+  { kind: 'read', word: 'CA', along: true, already: false },
+  { kind: 'junction', took: 'left', by: 'chance', arms: [] },
+  { kind: 'corner', took: 'right' },
+  { kind: 'turn-back' },
+  { kind: 'wait', until: 3 },
+  { kind: 'signal', until: 3 },
+  { kind: 'loose-end' },
+  { kind: 'finish' },
+  { kind: 'off-paper' },
+  { kind: 'end', ending: 'lost' },
+] as const;
