@@ -154,7 +154,7 @@ it('the language is switched at any time, before joining too, and stays after a 
   const en = wording('en');
   await page.goto(`${room.server.url}/`);
   await page.getByRole('button', { name: en.device.open }).click();
-  await page.getByLabel('Español').check();
+  await page.getByText('Español').click();
   await page.getByRole('button', { name: es.device.close }).click();
   await page.getByRole('heading', { name: es.tablet.joining.title }).waitFor();
   expect(await page.getAttribute('html', 'lang')).toBe('es');
@@ -174,7 +174,7 @@ it('a board is set by a key, and another tab of its device follows', async () =>
     await page.getByText(wording('en').board.gather.empty).waitFor();
   }
   await board.page.keyboard.press('l');
-  await board.page.getByLabel('Español').check();
+  await board.page.getByText('Español').click();
   await picture(board.page, 'es-board-settings');
   await board.page.keyboard.press('Escape');
   for (const page of [board.page, second]) await page.getByText(es.board.gather.empty).waitFor();
