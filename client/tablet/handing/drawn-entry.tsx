@@ -8,6 +8,7 @@ import { useDevice } from '../../parts/device-settings.ts';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWays } from '../../parts/judging.ts';
+import { MeritRows } from '../../parts/merit-rows.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { useDocument } from '../../parts/use-document.ts';
@@ -33,6 +34,7 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
         <Miniature sheet={challenge.sheet} kit={challenge.kit} drawing={design.value.drawing} />
       )}
       <div className="handing-words">
+        {entry.mended && <p className="quiet-words">{handing.mended}</p>}
         {verdict.kind === 'here' && (
           <GoalRows
             challenge={challenge}
@@ -41,6 +43,7 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
             points={verdict.value.points}
           />
         )}
+        {verdict.kind === 'here' && <MeritRows challenge={challenge} points={verdict.value.points} />}
         {design.kind === 'here' && (
           <Button
             icon={<Icon of={PencilLine} size={22} />}

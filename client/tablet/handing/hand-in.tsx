@@ -1,8 +1,10 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import { useJudged } from '../../parts/judging.ts';
+import { MeritRows } from '../../parts/merit-rows.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { useStudy } from '../../parts/studying.ts';
 import { useWords } from '../../parts/use-words.ts';
 import type { DrawingSession } from '../build/session.ts';
 import { useSessionState } from '../build/use-session.ts';
@@ -22,6 +24,9 @@ export function HandInDialog({ open, challenge, session, late, onClose, onYes }:
   const { handing } = useWords().tablet;
   const design = useSessionState(session, ({ editor }) => editor.design);
   const judged = useJudged(challenge, open ? design : null);
+  // As an entry is scored, once its robots have been driven.
+  const { entry } = useStudy(challenge, open ? design : null);
+  const verdict = entry ?? judged?.verdict;
   const { lines, marks } = design.drawing;
   const empty = lines.length + marks.length === 0;
   const allMust = challenge.goals.every((goal) => goal.must);
@@ -35,13 +40,16 @@ export function HandInDialog({ open, challenge, session, late, onClose, onYes }:
             <Notice>{handing.empty}</Notice>
           ) : (
             <>
-              <p className="quiet-words">{handing.asItIs}</p>
+              <p className="quiet-words">
+                {handing.asItIs} {entry && <strong>{handing.points(entry.total)}</strong>}
+              </p>
               <GoalRows
                 challenge={challenge}
-                results={judged?.verdict.goals}
+                results={verdict?.goals}
                 ways={judged?.ways}
-                points={judged?.verdict.points}
+                points={verdict?.points}
               />
+              {verdict && <MeritRows challenge={challenge} points={verdict.points} />}
             </>
           )}
           {late && <Notice tone="caution">{handing.late}</Notice>}

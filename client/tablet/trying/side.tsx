@@ -1,6 +1,5 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
-import { USUAL_WEATHER } from '../../../shared/documents/outlook.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
 import type { Seconds } from '../../../shared/geometry/units.ts';
 import type { NextQuestion } from '../../../shared/judge/next-questions.ts';
@@ -66,7 +65,7 @@ export function Side(props: SideProps) {
         <LogNow {...props} />
       </div>
       <div className="trying-part">
-        <Robots study={study} weather={challenge.weather ?? USUAL_WEATHER} met={judged.verdict.met} />
+        <Robots study={study} met={judged.verdict.met} />
         <div className="trying-goals" data-known={over}>
           <h2>{trying.goals}</h2>
           <GoalRows

@@ -232,6 +232,7 @@ const handing = {
   late1: (taken: boolean): string => (taken ? 'late, counts' : 'late, does not count yet'),
   done: 'Challenge done',
   notDone: 'Not done yet',
+  mended: 'Something in it was mended with help.',
   takeUp: 'Go on from this one',
   takenUp: 'It is on your sheet again. Undo brings back what was there.',
   why: 'Point by point',

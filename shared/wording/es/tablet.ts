@@ -223,6 +223,7 @@ const handing = {
   late1: (taken: boolean): string => (taken ? 'tarde, cuenta' : 'tarde, aún no cuenta'),
   done: 'Reto hecho',
   notDone: 'Aún no está hecho',
+  mended: 'Algo de este dibujo se arregló con ayuda.',
   takeUp: 'Seguir con este',
   takenUp: 'Está otra vez en tu hoja. Con «Deshacer» vuelve lo de antes.',
   why: 'Punto por punto',

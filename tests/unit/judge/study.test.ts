@@ -49,9 +49,10 @@ describe('studyOf', () => {
   const near = challenge({ sheet: lighthouseAt(100, 60), limits: { time: 12 } });
 
   test('drives 200 robots, the twenty of the verdict first, and says where they leave', () => {
-    const { robots, frayed, bars, steps } = studied(near, close);
-    const { steadiness, runs } = judge(near, design(close), 'entry').verdict;
-    expect(robots).toEqual({ same: steadiness!.same, of: 20 });
+    const { entry, frayed, bars, steps } = studied(near, close);
+    const { verdict } = judge(near, design(close), 'entry');
+    const { steadiness, runs } = verdict;
+    expect(entry).toEqual(verdict);
     expect(bars).toHaveLength(runs.length);
     expect(steps).toBeGreaterThanOrEqual(200);
     const { of, same, interval, stretches } = frayed!;
@@ -155,7 +156,7 @@ describe('next questions', () => {
   });
 
   test('of a drawing that is not met there are none', () => {
-    const past = studied(challenge(), FORK.drawing, ({ robots }) => robots?.of === 20);
+    const past = studied(challenge(), FORK.drawing, ({ entry }) => entry !== undefined);
     const pieces = studyOf(challenge(), design(FORK.drawing));
     const following = Array.from({ length: past.steps + 2 }, () => pieces.next().value);
     expect(following.slice(past.steps)).toEqual([{}, {}]);
