@@ -1,7 +1,6 @@
 import { Check, MessageCircleQuestionMark, PencilLine, Play, Unplug } from 'lucide-react';
 import { type RoomState, type Team, timeIn } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
-import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf } from '../parts/figures.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon, type IconShape } from '../parts/icon.tsx';
@@ -12,6 +11,7 @@ import { Head } from './head.tsx';
 import { SheetPicture } from './sheet-picture.tsx';
 import { StandingsSide } from './standings.tsx';
 import { StandingsScene } from './standings-scene.tsx';
+import { onTheWall, TeamBadge } from './team-badge.tsx';
 import { useCurrentChallenge } from './use-challenge.ts';
 import './building-scene.css';
 
@@ -34,7 +34,7 @@ export function BuildingScene({ room }: { readonly room: RoomState }) {
       />
       <div className="building">
         <ul className="doings" data-size={size}>
-          {room.teams.map((team) => (
+          {onTheWall(room.teams).map((team) => (
             <TeamDoing key={team.id} room={room} team={team} />
           ))}
         </ul>
@@ -83,7 +83,7 @@ function TeamDoing({ room, team }: { readonly room: RoomState; readonly team: Te
   const doing: Doing = said ?? (handedIn ? 'handed-in' : 'drawing');
   return (
     <li className="doing" data-doing={doing} data-handed-in={handedIn}>
-      <EmblemBadge emblem={team.emblem} size="1.5em" />
+      <TeamBadge team={team} size="1.5em" />
       <span className="doing-word">
         {board.building.doing(doing)}
         <Icon of={ICONS[doing]} size="1em" />

@@ -1,7 +1,8 @@
 import type { CSSProperties } from 'react';
-import { EmblemBadge } from '../parts/emblem-badge.tsx';
+import type { Team } from '../../shared/room/state.ts';
 import type { TeamStanding } from '../parts/figures.ts';
 import { type Place, stacked } from './stacked.ts';
+import { TeamBadge } from './team-badge.tsx';
 import './points-line.css';
 
 export interface PointsLineProps {
@@ -19,12 +20,12 @@ export function PointsLine({ rows, most, levels }: PointsLineProps) {
     ranked.map((row) => ({ id: row.team.id, at: row.points / most })),
     levels,
   );
-  const emblems = new Map(ranked.map((row) => [row.team.id, row.team.emblem]));
+  const teams = new Map(ranked.map((row) => [row.team.id, row.team]));
   return (
     <div className="points-line" style={{ '--levels': levels } as CSSProperties} aria-hidden="true">
       <div className="points-line-rings">
         {places.map((place) => (
-          <Ring key={place.id} place={place} emblem={emblems.get(place.id) ?? ''} />
+          <Ring key={place.id} place={place} team={teams.get(place.id)!} />
         ))}
       </div>
       <div className="points-line-stroke" />
@@ -39,14 +40,14 @@ export function PointsLine({ rows, most, levels }: PointsLineProps) {
   );
 }
 
-function Ring({ place, emblem }: { readonly place: Place; readonly emblem: string }) {
+function Ring({ place, team }: { readonly place: Place; readonly team: Team }) {
   const where = { left: `${place.at * 100}%`, bottom: `calc(${place.level} * var(--ring))` };
   return (
     <span className="points-line-ring" style={where}>
       {place.others > 0 ? (
         <span className="points-line-count">+{place.others + 1}</span>
       ) : (
-        <EmblemBadge emblem={emblem} size="0.85em" look="round" />
+        <TeamBadge team={team} size="0.85em" look="round" />
       )}
     </span>
   );

@@ -5,7 +5,6 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { textIn } from '../../shared/wording/wording.ts';
 import { ReplayView } from '../canvas/replay-view.tsx';
 import { AnswerRows } from '../parts/answer-rows.tsx';
-import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { entriesOf } from '../parts/figures.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
@@ -15,6 +14,7 @@ import { useLocale, useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { RunLog } from './run-log.tsx';
 import { StandingsSide } from './standings.tsx';
+import { onTheWall, TeamBadge } from './team-badge.tsx';
 import { useCurrentChallenge } from './use-challenge.ts';
 import { useRem } from './use-rem.ts';
 import './stage-scene.css';
@@ -35,7 +35,7 @@ export function StageScene({ room }: { readonly room: RoomState }) {
     <>
       <Head
         title={own}
-        word={heat || !first ? board.show.heat : <EmblemBadge emblem={first.team.emblem} size="1.4em" />}
+        word={heat || !first ? board.show.heat : <TeamBadge team={first.team} size="1.4em" />}
         {...(heat || !first ? {} : { note: board.show.entry(first.entry.number) })}
       />
       {heat ? <Heat room={room} stage={stage} /> : first && <Single room={room} staged={first} />}
@@ -75,7 +75,7 @@ function Heat({ room, stage }: { readonly room: RoomState; readonly stage: reado
       {stage.map((staged) => (
         <section key={staged.entry.id} className="heat-lane">
           <h2>
-            <EmblemBadge emblem={staged.team.emblem} size="1.3em" />
+            <TeamBadge team={staged.team} size="1.3em" />
             <span>{board.show.entry(staged.entry.number)}</span>
           </h2>
           <Replay staged={staged} duration={duration} />
@@ -100,7 +100,10 @@ function Replay({ staged, duration }: { readonly staged: Staged; readonly durati
         timeAt={timeAt}
         textSize={rem}
         pad={6}
-        label={board.show.label(emblems.name(team.emblem), entry.number)}
+        label={board.show.label(
+          team.wall === 'shown' ? emblems.name(team.emblem) : board.aTeam,
+          entry.number,
+        )}
       />
       {traces.length === 0 && <p className="stage-never">{board.show.neverStarted}</p>}
     </div>
@@ -174,7 +177,7 @@ function useSlowTime(duration: Seconds): Seconds {
 export function BeforeStage({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const current = useCurrentChallenge(room);
-  const ready = room.teams.filter((team) => entriesOf(room, team.id).length > 0);
+  const ready = onTheWall(room.teams).filter((team) => entriesOf(room, team.id).length > 0);
   return (
     <>
       <Head title={current?.sentence ?? board.show.title} word={board.show.title} />
@@ -184,7 +187,7 @@ export function BeforeStage({ room }: { readonly room: RoomState }) {
         <ul>
           {ready.map((team) => (
             <li key={team.id}>
-              <EmblemBadge emblem={team.emblem} size="1.5em" />
+              <TeamBadge team={team} size="1.5em" />
             </li>
           ))}
         </ul>

@@ -1,9 +1,9 @@
 import type { RoomState } from '../../shared/room/state.ts';
-import { standingsOf } from '../parts/figures.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { PointsLine } from './points-line.tsx';
 import { StandingsRows } from './standings.tsx';
+import { standingsOnWall } from './team-badge.tsx';
 import './standings-scene.css';
 
 /** What fits on the whole board, three columns of twelve. */
@@ -14,7 +14,7 @@ const sizeFor = (teams: number) => (teams <= 10 ? 'large' : teams <= 18 ? 'middl
 /** The table alone, as large as it can be. */
 export function StandingsScene({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
-  const all = standingsOf(room);
+  const all = standingsOnWall(room);
   const none = all.every((row) => row.rank === null);
   const size = sizeFor(all.length);
   return (

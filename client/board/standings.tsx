@@ -1,8 +1,8 @@
 import type { RoomState } from '../../shared/room/state.ts';
-import { EmblemBadge } from '../parts/emblem-badge.tsx';
-import { standingsOf, type TeamStanding } from '../parts/figures.ts';
+import type { TeamStanding } from '../parts/figures.ts';
 import { useWords } from '../parts/use-words.ts';
 import { PointsLine } from './points-line.tsx';
+import { standingsOnWall, TeamBadge } from './team-badge.tsx';
 import { useFittedRows } from './use-rows.ts';
 import './standings.css';
 
@@ -19,7 +19,7 @@ export interface StandingsSideProps {
 export function StandingsSide({ room, onStage = [] }: StandingsSideProps) {
   const { board } = useWords();
   const { box, fit } = useFittedRows(ROW);
-  const all = standingsOf(room);
+  const all = standingsOnWall(room);
   const shown = all.length > fit ? all.slice(0, fit - 1) : all;
   return (
     <section className="standings">
@@ -49,7 +49,7 @@ export function StandingsRows({ rows, onStage = [] }: StandingsRowsProps) {
       {rows.map(({ team, points, rank }) => (
         <li key={team.id} className="standing" data-on={onStage.includes(team.id)}>
           <span className="standing-rank">{rank ?? '–'}</span>
-          <EmblemBadge emblem={team.emblem} size="1.25em" />
+          <TeamBadge team={team} size="1.25em" />
           <strong className="standing-points">{rank === null ? '' : points}</strong>
         </li>
       ))}

@@ -1,11 +1,12 @@
 import { CAUSES, WEATHERS } from '../../shared/documents/outlook.ts';
 import { GUESSES, MISTAKEN_REASONS, REASONS } from '../../shared/documents/reason.ts';
 import type { RunEvent } from '../../shared/documents/trace.ts';
+import { WALL_WISHES } from '../../shared/room/state.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { each } from './each.ts';
 
-/** What a tablet asks before a run and after it, and the log of a run. */
-export function ofForetelling({ foretelling, reasons, replay }: Wording): void {
+/** What a tablet asks before a run and after it, the log of a run, and what a team agrees on. */
+export function ofForetelling({ foretelling, reasons, replay, together }: Wording): void {
   each(GUESSES, (guess) => [
     foretelling.guess(guess),
     foretelling.differs(guess, true),
@@ -25,6 +26,9 @@ export function ofForetelling({ foretelling, reasons, replay }: Wording): void {
   each(['fewer-marks', 'other-end', 'storm'] as const, foretelling.nextAsk);
   each([true, false], (yes) => [foretelling.youSaid(yes), foretelling.otherEnd(yes)]);
   each([1, 18], (same) => foretelling.storm(same, 20));
+  each(['pen', 'chart', 'lookout'] as const, together.role);
+  each([0, 1, 2], together.seat);
+  each(WALL_WISHES, together.wish);
   for (const event of EVENTS) replay.log({ t: 1, x: 1, y: 1, way: 1, pace: 'fast', ...event } as RunEvent);
 }
 

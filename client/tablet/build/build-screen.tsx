@@ -13,7 +13,9 @@ import { useWords } from '../../parts/use-words.ts';
 import { DrawnEntry } from '../handing/drawn-entry.tsx';
 import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
 import { HandInDialog } from '../handing/hand-in.tsx';
+import { handedInBy, Roles } from '../handing/roles.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
+import { WallWishes } from '../handing/wall-wishes.tsx';
 import { TryIt } from '../trying/try-it.tsx';
 import { Foot } from './foot.tsx';
 import { GoalsHead } from './goals-head.tsx';
@@ -147,6 +149,8 @@ function Workbench({
           entries={entries}
           sending={sending}
           onClose={() => closed('entries')}
+          before={entries.length > 0 && <Roles handedIn={handedInBy(room, team)} />}
+          after={<WallWishes team={team} />}
           view={(entry, close) => (
             <DrawnEntry
               entry={entry}

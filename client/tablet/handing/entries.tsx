@@ -50,6 +50,9 @@ export interface EntriesDialogProps {
   readonly entries: readonly Entry[];
   readonly sending: Sending;
   readonly onClose: () => void;
+  /** Stand before the entries and after them. */
+  readonly before?: ReactNode;
+  readonly after?: ReactNode;
   /** One entry in full, under its points. */
   readonly view: (entry: Entry, close: () => void) => ReactNode;
 }
@@ -69,6 +72,7 @@ export function EntriesDialog(props: EntriesDialogProps) {
   return (
     <Dialog open={open} title={title} closeWord={closeWord} onClose={close}>
       <div className="entries">
+        {props.before}
         {sending.waiting && <Notice role="status">{sending.away ? handing.waiting : handing.sending}</Notice>}
         <Refused refusal={sending.refusal} />
         {entries.length === 0 && !sending.waiting && <p className="quiet-words">{handing.none}</p>}
@@ -95,6 +99,7 @@ export function EntriesDialog(props: EntriesDialogProps) {
             {view(shown, close)}
           </>
         )}
+        {props.after}
       </div>
     </Dialog>
   );

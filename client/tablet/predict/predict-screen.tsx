@@ -14,7 +14,9 @@ import type { BuildScreenProps } from '../build/build-screen.tsx';
 import { Resting } from '../build/resting.tsx';
 import { TimeLeft } from '../build/time-left.tsx';
 import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
+import { handedInBy, Roles } from '../handing/roles.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
+import { WallWishes } from '../handing/wall-wishes.tsx';
 import { Chart } from './chart.tsx';
 import { GivenSheet } from './given-sheet.tsx';
 import { HandInAnswers } from './hand-in-answers.tsx';
@@ -99,6 +101,8 @@ function Questions({ room, team, round, challenge, now }: BuildScreenProps & { r
           entries={entries}
           sending={sending}
           onClose={() => closed('entries')}
+          before={entries.length > 0 && <Roles handedIn={handedInBy(room, team)} />}
+          after={<WallWishes team={team} />}
           view={(entry) => <PredictedEntry entry={entry} challenge={challenge} />}
         />
       </main>

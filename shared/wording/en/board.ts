@@ -47,6 +47,8 @@ function timeLeft(ms: number): string {
 
 export const board = {
   title: 'Harbour Lines',
+  /** In the place of an emblem that a team would rather not show. */
+  aTeam: 'a team',
   flipBack: 'Back to the desk',
   noRoom: {
     title: 'No room is open yet',

@@ -24,6 +24,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
+import { together } from './together.ts';
 
 export const en = {
   emblems,
@@ -52,4 +53,5 @@ export const en = {
   desk,
   board,
   tablet,
+  together,
 };

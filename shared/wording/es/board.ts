@@ -41,6 +41,8 @@ function timeLeft(ms: number): string {
 
 export const board = {
   title: 'Harbour Lines',
+  /** In the place of an emblem that a team would rather not show. */
+  aTeam: 'un equipo',
   flipBack: 'Volver a la mesa',
   noRoom: {
     title: 'Aún no hay ninguna sala abierta',

@@ -24,6 +24,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
+import { together } from './together.ts';
 
 /**
  * Spanish. To children it says "tú", in short sentences; to teachers it uses infinitives and speaks of
@@ -69,4 +70,5 @@ export const es = {
   desk,
   board,
   tablet,
+  together,
 };

@@ -1,0 +1,58 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expectClean, openBrowser, picture, watchedPage } from './browser.ts';
+import { expectTidy } from './looks.ts';
+import { type TestRoom, testRoom } from './room.ts';
+import { tabletIn } from './tablet-page.ts';
+
+/** What a team agrees on: roles that are passed on, and its wish about the wall. */
+
+let browser: Browser;
+let room: TestRoom;
+beforeAll(async () => {
+  browser = await openBrowser();
+  room = await testRoom();
+});
+afterAll(async () => {
+  await browser.close();
+  await room.end();
+});
+
+it('roles move on by one seat at each hand-in, and a wish takes the emblem off the board', async () => {
+  const { hand, watched } = await tabletIn(browser, room, 'one-fast-stretch');
+  const { page } = watched;
+  const board = await watchedPage(browser, `${room.server.url}/`, { width: 1920, height: 1080 });
+  await board.page.goto(room.server.boardLink);
+  await board.page.locator('.doing', { hasText: 'Sailboat' }).waitFor();
+  const seats = () => page.locator('.roles li strong').allTextContents();
+  const handIn = async () => {
+    await page.getByRole('button', { name: 'Hand in' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
+    await page.locator('.roles').waitFor();
+  };
+  await hand.drag([50, 160], [200, 160]);
+  await handIn();
+  await expect.poll(seats).toEqual(['lookout', 'pen', 'chart']);
+  for (const [width, height] of [
+    [820, 1180],
+    [1180, 820],
+    [1366, 768],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await expectTidy(page, `entries at ${width}`);
+    await picture(page, `together-${width}`);
+  }
+  await page.getByText('Yes, without our emblem').click();
+  await board.page.locator('.doing', { hasText: 'a team' }).waitFor();
+  expect(await board.page.getByText('Sailboat').count()).toBe(0);
+  await picture(board.page, 'together-board');
+  await page.getByText('Not on the wall, please').click();
+  await board.page.locator('.doing').waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Back to the drawing' }).click();
+  await handIn();
+  await expect.poll(seats).toEqual(['chart', 'lookout', 'pen']);
+  expectClean(board);
+  expectClean(watched);
+  await board.context.close();
+  await watched.context.close();
+});
