@@ -2,6 +2,7 @@ import { Unplug } from 'lucide-react';
 import type { RoomState } from '../../shared/room/state.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useLinkState } from '../parts/use-link.tsx';
+import { useWakeLock } from '../parts/use-wake-lock.ts';
 import { useWords } from '../parts/use-words.ts';
 import { BriefScene } from './brief-scene.tsx';
 import { BuildingScene } from './building-scene.tsx';
@@ -17,6 +18,7 @@ import { WallScene } from './wall-scene.tsx';
 export function Board() {
   // A room that is no more leaves the board.
   const room = useLinkState(({ room: last, status }) => (status.kind === 'refused' ? null : last));
+  useWakeLock(room);
   const scene = sceneOf(room);
   return (
     <div className="board">

@@ -4,6 +4,7 @@ import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
+import { useWakeLock } from '../parts/use-wake-lock.ts';
 import { onTeamsSheet } from '../parts/variants.ts';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
@@ -31,6 +32,7 @@ function Screen() {
   const status = useLinkState((state) => state.status);
   const room = useLinkState((state) => state.room);
   const you = useLinkState((state) => state.you);
+  useWakeLock(you ? room : null);
   if (status.kind === 'quiet') return <QuietScreen />;
   const refused = status.kind === 'refused' ? status.refusal : null;
   // A seat that this page had is another tablet's now, or nobody's.

@@ -10,10 +10,9 @@ import {
   lineDesign,
   openRoom,
   ownerCookie,
-  type Page,
+  pagesOfTest,
   post,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -23,7 +22,7 @@ import {
 
 let server: TestServer;
 let owner: string;
-const pages: Page[] = [];
+const { pages, page, closePages } = pagesOfTest();
 const DAY = 24 * 3_600_000;
 
 const begin = async (config: Parameters<typeof testServer>[0] = {}) => {
@@ -31,7 +30,7 @@ const begin = async (config: Parameters<typeof testServer>[0] = {}) => {
   owner = await ownerCookie(server);
 };
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
@@ -40,11 +39,6 @@ const read = async <T>(route: string) =>
   (await (await fetch(server.url + route, { headers: { cookie: owner } })).json()) as T;
 const words = async () => (await read<RoomInList[]>(ROUTES.rooms)).map(({ word }) => word);
 const erased = async () => (await read<ErasedRoom[]>(ROUTES.erasedRooms)).map(({ word, why }) => [word, why]);
-const page = async (...parts: Parameters<typeof seated>) => {
-  const one = await seated(...parts);
-  pages.push(one);
-  return one;
-};
 /** Waits for something that the server does by itself. */
 async function eventually(what: string, holds: () => boolean | Promise<boolean>): Promise<void> {
   const end = Date.now() + 15_000;
@@ -91,7 +85,7 @@ describe('a room that its desk erases', () => {
     const [entry] = desk.state?.entries ?? [];
     const secrets = [entry?.id ?? '', entry?.design ?? '', '"handed-in"'];
     await send(ROUTES.eraseRoom, room);
-    for (const one of pages.splice(0)) one.close();
+    closePages();
     const bytes = () => {
       const files = ['rooms.db', 'rooms.db-wal'].map((name) => {
         try {

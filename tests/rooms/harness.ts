@@ -177,6 +177,20 @@ export async function seated(...parts: ConstructorParameters<typeof Page>): Prom
   return page;
 }
 
+/** Pages that one test opens, to be closed together after it. */
+export function pagesOfTest() {
+  const pages: Page[] = [];
+  const page = async (...parts: ConstructorParameters<typeof Page>): Promise<Page> => {
+    const one = await seated(...parts);
+    pages.push(one);
+    return one;
+  };
+  const closePages = () => {
+    for (const one of pages.splice(0)) one.close();
+  };
+  return { pages, page, closePages };
+}
+
 /** The sequence number of an accepted command; throws where it was refused. */
 export function seqOf(answer: Answer): number {
   if (!answer.ok) throw new Error(`refused: ${JSON.stringify(answer.refusal)}`);

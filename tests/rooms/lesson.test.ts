@@ -8,8 +8,8 @@ import {
   openRoom,
   ownerCookie,
   Page,
+  pagesOfTest,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -20,12 +20,7 @@ import {
 let server: TestServer;
 let owner: string;
 let word: string;
-const pages: Page[] = [];
-const page = async (...parts: Parameters<typeof seated>) => {
-  const one = await seated(...parts);
-  pages.push(one);
-  return one;
-};
+const { pages, page, closePages } = pagesOfTest();
 
 beforeEach(async () => {
   server = await testServer({ judging: quickJudging });
@@ -33,7 +28,7 @@ beforeEach(async () => {
   word = (await openRoom(server.url, owner)).word;
 });
 afterEach(async () => {
-  for (const one of pages.splice(0)) one.close();
+  closePages();
   await server.end();
 });
 

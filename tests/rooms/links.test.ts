@@ -8,10 +8,9 @@ import {
   makeLink,
   openRoom,
   ownerCookie,
-  type Page,
+  pagesOfTest,
   post,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -23,7 +22,7 @@ import {
 let server: TestServer;
 let owner: string;
 let clock = 0;
-const pages: Page[] = [];
+const { page, closePages } = pagesOfTest();
 
 beforeEach(async () => {
   clock = 0;
@@ -31,15 +30,10 @@ beforeEach(async () => {
   owner = await ownerCookie(server);
 });
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
-const page = async (...parts: Parameters<typeof seated>) => {
-  const one = await seated(...parts);
-  pages.push(one);
-  return one;
-};
 const send = (route: string, body: unknown, cookie: string) => post(server.url + route, body, cookie);
 const read = async <T>(route: string, cookie: string) =>
   (await (await fetch(server.url + route, { headers: { cookie } })).json()) as T;

@@ -7,9 +7,9 @@ import {
   joinCookie,
   lineDesign,
   type Page,
+  pagesOfTest,
   post,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -25,7 +25,7 @@ let cookie: string;
 let desk: Page;
 let tablet: Page;
 let team: string;
-const pages: Page[] = [];
+const { pages, page, closePages } = pagesOfTest();
 
 beforeEach(async () => {
   clock = 0;
@@ -35,15 +35,10 @@ beforeEach(async () => {
   team = desk.state?.teams[0]?.id ?? '';
 });
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
-const page = async (...parts: Parameters<typeof seated>) => {
-  const one = await seated(...parts);
-  pages.push(one);
-  return one;
-};
 const makeCode = async () => {
   const response = await post(`${server.url}${ROUTES.seatCode}`, { room: desk.state?.id, team }, owner);
   return (await response.json()) as SeatCode;
