@@ -1,12 +1,11 @@
-import { boxesMeet, boxGapSquared } from './box.ts';
+import { boxesMeet } from './box.ts';
 import { norm } from './exact-math.ts';
 import { type Meeting, pieceIntersections } from './intersections.ts';
-import type { Path } from './path.ts';
 import { type Arc, type PieceShape, pieceFoot } from './piece.ts';
 import { TOLERANCE } from './tolerances.ts';
 import type { Mm, PaperPoint } from './units.ts';
 
-/** The least distance of two pieces or paths, with the way along each where it is attained. */
+/** The least distance of two pieces, with the way along each where it is attained. */
 export interface LeastDistance {
   readonly distance: Mm;
   readonly a: Mm;
@@ -72,21 +71,4 @@ function squareOn(arc: Arc, x: number, y: number): PaperPoint[] {
     { x: arc.center.x + dx, y: arc.center.y + dy },
     { x: arc.center.x - dx, y: arc.center.y - dy },
   ];
-}
-
-/** The least distance of two paths, ways measured along the whole paths. */
-export function pathDistance(a: Path, b: Path): LeastDistance {
-  let best: LeastDistance | undefined;
-  for (let i = 0; i < a.pieces.length; i++) {
-    const piece = a.pieces[i]!;
-    for (let j = 0; j < b.pieces.length; j++) {
-      const other = b.pieces[j]!;
-      if (best && boxGapSquared(piece.box, other.box) >= best.distance * best.distance) continue;
-      const found = pieceDistance(piece, other);
-      if (best && found.distance >= best.distance) continue;
-      best = { ...found, a: found.a + a.starts[i]!, b: found.b + b.starts[j]! };
-    }
-  }
-  if (!best) throw new RangeError('a path has at least one piece');
-  return best;
 }

@@ -163,9 +163,3 @@ export function piecePart(piece: PieceShape, s0: Mm, s1: Mm): PieceEnds {
   const quarter = ((s1 - s0) * piece.curvature) / 4;
   return { from, to, bulge: sin(quarter) / cos(quarter) };
 }
-
-export const reversePiece = (piece: PieceEnds): PieceEnds => ({
-  from: piece.to,
-  to: piece.from,
-  bulge: -piece.bulge,
-});

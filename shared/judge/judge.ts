@@ -83,7 +83,6 @@ export function* judging(
   const proposed = checkDrawing({
     sheet,
     drawing: design.drawing,
-    layout: track.layout,
     track,
     kit,
     starts,

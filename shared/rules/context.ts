@@ -3,7 +3,6 @@ import type { Drawing } from '../documents/design.ts';
 import type { Kit } from '../documents/kit.ts';
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import type { Finding, RuleId } from '../documents/verdict.ts';
-import type { Layout } from '../track/layout.ts';
 import { type Start, startOn } from '../track/start.ts';
 import type { Track } from '../track/track.ts';
 import { type Travel, travelFrom } from '../track/travel.ts';
@@ -14,7 +13,6 @@ export interface RuleContext {
   /** As it was drawn: findings name these lines, and remedies change these. */
   readonly drawing: Drawing;
   /** Of the canonical form, so that how something was drawn does not matter to any rule. */
-  readonly layout: Layout;
   readonly track: Track;
   readonly kit: Kit;
   /** The berths that robots start from. */

@@ -15,7 +15,8 @@ import { type Curve, kinkedCurves } from './kinks.ts';
  */
 export const curveRadius: Rule = {
   id: 'R-curve-radius',
-  check: (view) => view.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
+  check: (view) =>
+    view.track.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
 };
 
 function checkLine(view: RuleView, line: LaidLine): Draft[] {

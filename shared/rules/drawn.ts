@@ -59,10 +59,10 @@ interface Carried {
 }
 
 /** Undefined where no such mark was drawn, or what carries it is gone. */
-export function carried({ drawing, layout, sheet }: RuleView, mark: LaidMark): Carried | undefined {
+export function carried({ drawing, track, sheet }: RuleView, mark: LaidMark): Carried | undefined {
   const drawn = drawing.marks.find((m) => m.id === mark.id);
   const line = [...drawing.lines, ...sheet.given.lines].find((l) => l.id === drawn?.line);
-  const form = layout.lines.find((l) => l.id === mark.line);
+  const form = track.layout.lines.find((l) => l.id === mark.line);
   if (!drawn || !line || !form) return undefined;
   const path = pathOf(line);
   const begin = pointAt(path, drawn.at);

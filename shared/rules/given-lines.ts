@@ -19,8 +19,8 @@ import { facingEnds, type Gap } from './gaps.ts';
 export const givenLines: Rule = { id: 'R-given-lines', check };
 
 function check(view: RuleView): Draft[] {
-  const given = view.layout.lines.filter((line) => line.given);
-  const own = view.layout.lines.filter((line) => !line.given);
+  const given = view.track.layout.lines.filter((line) => line.given);
+  const own = view.track.layout.lines.filter((line) => !line.given);
   if (given.length === 0 || own.length === 0) return [];
   const gaps = givenGaps(view);
   return own.flatMap((line) => {

@@ -10,7 +10,7 @@ import { findingAt, lengths } from './findings.ts';
 /** The team draws no more line than the challenge allows. Its ring stands on the longest line. */
 export const inkBudget: Rule = { id: 'R-ink-budget', check };
 
-const ownLines = ({ layout }: RuleContext): LaidLine[] => layout.lines.filter((line) => !line.given);
+const ownLines = ({ track }: RuleContext): LaidLine[] => track.layout.lines.filter((line) => !line.given);
 const inkIn = (context: RuleContext): Mm => lengthsTogether(ownLines(context).map(({ path }) => path.length));
 
 /** Whether a drawing has more line than its challenge allows. */

@@ -15,7 +15,7 @@ import { findingAt, lengths, pointPlace } from './findings.ts';
 export const keepOut: Rule = {
   id: 'R-keep-out',
   check: (view) => {
-    const own = view.layout.lines.filter((line) => !line.given);
+    const own = view.track.layout.lines.filter((line) => !line.given);
     return view.sheet.keepOut.flatMap((area) => own.flatMap((line) => checkLine(view, line, area)));
   },
 };

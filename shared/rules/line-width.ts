@@ -8,7 +8,8 @@ import { findingAt, lengths } from './findings.ts';
 /** A line is drawn neither thinner nor thicker than the sensors like. */
 export const lineWidth: Rule = {
   id: 'R-line-width',
-  check: (view) => view.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
+  check: (view) =>
+    view.track.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
 };
 
 function checkLine(view: RuleView, line: LaidLine): Draft[] {

@@ -8,7 +8,8 @@ import { findingAt, lengths, pointPlace } from './findings.ts';
 /** Lines keep off the paper's edge. */
 export const margin: Rule = {
   id: 'R-margin',
-  check: (view) => view.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
+  check: (view) =>
+    view.track.layout.lines.filter((line) => !line.given).flatMap((line) => checkLine(view, line)),
 };
 
 interface Side {

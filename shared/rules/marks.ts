@@ -25,7 +25,7 @@ export function meetings(view: RuleView): Meeting[] {
 }
 
 /** The team's own marks. */
-export const ownMarks = (view: RuleView): LaidMark[] => view.layout.marks.filter((mark) => !mark.given);
+export const ownMarks = (view: RuleView): LaidMark[] => view.track.layout.marks.filter((mark) => !mark.given);
 
 const lengthOf = (mark: LaidMark): Mm => mark.to - mark.from;
 

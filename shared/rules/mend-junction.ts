@@ -43,10 +43,10 @@ const SPARE: Rad = Math.PI / 180;
  * squarely: just enough, or square.
  */
 export function squaredBranch(view: RuleView, node: TrackNode): Drawing[] {
-  const { drawing, track, layout, kit } = view;
+  const { drawing, track, kit } = view;
   const { armsApart, snap } = kit.rules.junction;
   const wide = armsApart + SPARE;
-  const others = new Set(node.arms.map((arm) => layout.lines[track.edges[arm.edge]!.line]!));
+  const others = new Set(node.arms.map((arm) => track.layout.lines[track.edges[arm.edge]!.line]!));
   return straightEnds(drawing, node.at, snap).flatMap((branch) =>
     [...others].flatMap(({ path }) => {
       const { point: foot, distance: off } = pathFoot(path, branch.before);

@@ -81,14 +81,14 @@ export function ruleContext(
   limits: Limits = {},
 ): RuleContext {
   const layout = layOut(sheet, canonicalDrawing(drawing, sheet.given));
-  return { sheet, drawing, layout, track: buildTrack(layout, kit), kit, starts, limits };
+  return { sheet, drawing, track: buildTrack(layout, kit), kit, starts, limits };
 }
 
 /** The same for another drawing on the same sheet, whose lines mostly lie where they lay. */
 function changedTo(context: RuleContext, drawing: Drawing): RuleContext {
   const { sheet, kit } = context;
-  const layout = layOut(sheet, canonicalDrawing(drawing, sheet.given), context.layout);
-  return { ...context, drawing, layout, track: buildTrack(layout, kit, context.track.pairs) };
+  const layout = layOut(sheet, canonicalDrawing(drawing, sheet.given), context.track.layout);
+  return { ...context, drawing, track: buildTrack(layout, kit, context.track.pairs) };
 }
 
 /**

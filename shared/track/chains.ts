@@ -25,8 +25,9 @@ export interface Chain {
 export function chainsOf(drawn: readonly InkLine[]): Chain[] {
   const lines = uniqueLines(drawn);
   const arms = armCounts(lines);
-  const parts = lines.flatMap((line) => cutLine(line, branchings(line, arms)));
-  return assembled(parts, partnersOf(parts, arms));
+  // What was drawn twice in other stretches, as a ring from another vertex, is the same parts now.
+  const parts = uniqueLines(lines.flatMap((line) => cutLine(line, branchings(line, arms))));
+  return assembled(parts, partnersOf(parts, armCounts(parts)));
 }
 
 /** A line drawn twice is drawn once; its marks stand together on the one that stays. */

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pathDistance } from '../../shared/geometry/distances.ts';
+
 import { pieceIntersections } from '../../shared/geometry/intersections.ts';
 import { type Path, pathFoot, pathFrom, pathOf, pathPart, pointAt } from '../../shared/geometry/path.ts';
 import { pathIntersections } from '../../shared/geometry/path-intersections.ts';
-import { type PieceEnds, pieceAt, piecePart, reversePiece, shapeOf } from '../../shared/geometry/piece.ts';
+import { type PieceEnds, pieceAt, piecePart, shapeOf } from '../../shared/geometry/piece.ts';
 import type { PaperPoint } from '../../shared/geometry/units.ts';
+import { pathDistance } from '../paths.ts';
 import '../seed.ts';
 
 const coordinate = fc.integer({ min: 0, max: 30_000 }).map((n) => n / 100);
@@ -25,6 +26,7 @@ const paths: fc.Arbitrary<Path> = fc
   .map(pathOf);
 const share = fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000);
 
+const reversePiece = ({ from, to, bulge }: PieceEnds): PieceEnds => ({ from: to, to: from, bulge: -bulge });
 const reversed = ({ pieces }: Path): Path => pathFrom([...pieces].reverse().map(reversePiece));
 
 describe('pieces', () => {

@@ -4,6 +4,7 @@ import { type Drawing, Drawing as DrawingDocument } from '../../shared/documents
 import type { Kit } from '../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
+import { cos, sin } from '../../shared/geometry/exact-math.ts';
 import { plainFindings, ruleContext } from '../../shared/rules/rules.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 import {
@@ -16,6 +17,7 @@ import {
   type Plausible,
   plausible,
   sheetFrom,
+  stepped,
 } from '../designs.ts';
 import { KITS } from '../kits.ts';
 import '../seed.ts';
@@ -116,6 +118,41 @@ describe('the same ink', () => {
         expect(names(found(other))).toEqual(names(found(design)));
       }),
       { numRuns: 80 },
+    );
+  });
+
+  it('a ring drawn again and again, each time from another vertex, is the ring drawn once', () => {
+    const away = fc.integer({ min: 40, max: 90 });
+    const again = fc.record({ from: fc.nat(6), back: fc.boolean(), parted: fc.nat(6) });
+    fc.assert(
+      fc.property(
+        fc.array(away, { minLength: 3, maxLength: 7 }),
+        fc.array(again, { maxLength: 3 }),
+        (r, more) => {
+          const corners = r.map((length, i) => {
+            const angle = (2 * Math.PI * i) / r.length;
+            return { x: stepped(150 + length * cos(angle)), y: stepped(150 + length * sin(angle)) };
+          });
+          const drawn = [{ from: 0, back: false, parted: 0 }, ...more].map(({ from, back, parted }) => {
+            const turned = corners.map((_, i) => corners[(i + from) % corners.length]!);
+            const way = [...turned, turned[0]!];
+            return { way: back ? way.reverse() : way, parted };
+          });
+          const lines = drawn.flatMap(({ way, parted }, i) => {
+            const ways =
+              parted > 0 && parted < way.length - 1 ? [way.slice(0, parted + 1), way.slice(parted)] : [way];
+            return ways.map((part, j) => ({
+              id: `l${i}-${j}`,
+              width: 5,
+              from: part[0]!,
+              pieces: part.slice(1).map((to) => ({ to, bulge: 0 })),
+            }));
+          });
+          const of = (some: typeof lines) => canonicalDrawing({ lines: some, marks: [] }, NOTHING);
+          expect(of(lines)).toEqual(of(lines.slice(0, 1)));
+        },
+      ),
+      { numRuns: 200 },
     );
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { pathDistance } from '../../../shared/geometry/distances.ts';
 import { pathIntersections, selfIntersections } from '../../../shared/geometry/path-intersections.ts';
 import { canonicalDrawing } from '../../../shared/track/canonical.ts';
+import { pathDistance } from '../../paths.ts';
 import { bulgeOf, path, piece } from './scenes.ts';
 
 /** Input that all but has no shape: full circles, joints on joints, lines over lines. Worked by hand. */

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { pathDistance, pieceDistance } from '../../../shared/geometry/distances.ts';
+import { pieceDistance } from '../../../shared/geometry/distances.ts';
 import { pieceIntersections } from '../../../shared/geometry/intersections.ts';
 import { piecePart, shapeOf } from '../../../shared/geometry/piece.ts';
+import { pathDistance } from '../../paths.ts';
 import { path, piece } from './scenes.ts';
 
 describe('pieceIntersections', () => {

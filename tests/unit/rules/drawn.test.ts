@@ -50,7 +50,7 @@ describe('linesOn', () => {
 describe('withSlidMark', () => {
   const slid = (drawing: Drawing, id: string, shift: number) => {
     const view = viewIn(drawing);
-    return withSlidMark(view, view.layout.marks.find((m) => m.id === id)!, shift)?.marks;
+    return withSlidMark(view, view.track.layout.marks.find((m) => m.id === id)!, shift)?.marks;
   };
   const M = mark('m', 'pier', 60, 'CA');
 
@@ -76,7 +76,7 @@ describe('withSlidMark', () => {
   it('moves a mark of the team’s on a given line', () => {
     const given = drawn([PIER]);
     const view = viewOf(ruleContext({ ...SHEET, given }, drawn([], [M]), DEMO_KIT));
-    expect(withSlidMark(view, view.layout.marks[0]!, 5)?.marks).toEqual([{ ...M, at: 65 }]);
+    expect(withSlidMark(view, view.track.layout.marks[0]!, 5)?.marks).toEqual([{ ...M, at: 65 }]);
   });
 });
 

@@ -40,8 +40,8 @@ describe('markPlace', () => {
   const placeOf = (id: string, at: number) => {
     const other = line('other', [40, 40], [260, 40]);
     const drawing = drawn([other, PIER], [mark('low', 'pier', at, 'CA'), mark('high', 'other', at, 'CA')]);
-    const { track, layout } = ruleContext(SHEET, drawing, DEMO_KIT);
-    return markPlace(track, layout.marks.find((m) => m.id === id)!);
+    const { track } = ruleContext(SHEET, drawing, DEMO_KIT);
+    return markPlace(track, track.layout.marks.find((m) => m.id === id)!);
   };
 
   it('is the middle of the mark on its own line', () => {

@@ -11,7 +11,7 @@ const OTHER = line('other', [40, 180], [260, 180]);
 
 function laid(lines: ReturnType<typeof line>[], on: string, at: number) {
   const context = ruleContext(SHEET, drawn(lines, [mark('m', on, at, 'CA')]), DEMO_KIT);
-  return { track: context.track, laid: context.layout.marks[0]! };
+  return { track: context.track, laid: context.track.layout.marks[0]! };
 }
 
 describe('nodeUnder', () => {

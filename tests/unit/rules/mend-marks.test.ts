@@ -22,7 +22,7 @@ interface Setting {
 /** Where the mark `m` may slide to, nearest first. */
 function slides(marks: Marks, { lines = [PIER, UP], sheet, kit = DEMO_KIT, starts }: Setting = {}): number[] {
   const view = viewOf(ruleContext({ ...SHEET, ...sheet }, drawn(lines, marks), kit, starts));
-  const laid = view.layout.marks.find(({ id }) => id === 'm')!;
+  const laid = view.track.layout.marks.find(({ id }) => id === 'm')!;
   return slidMark(view, laid).map(({ marks: after }) => after.find(({ id }) => id === 'm')!.at);
 }
 const up = (at: number, word = 'CA') => mark('m', 'up', at, word);

@@ -69,6 +69,16 @@ describe('canonicalDrawing', () => {
     expect(shapes([a])).toEqual(['60,40 110,140 160,60 60,40']);
   });
 
+  it('draws a ring once that was drawn twice from different corners, in one line or in two', () => {
+    const once = line('a', [60, 40], [160, 60], [150, 150], [70, 140], [60, 40]);
+    const again = line('b', [150, 150], [70, 140], [60, 40], [160, 60], [150, 150]);
+    const halves = [line('c', [160, 60], [60, 40], [70, 140]), line('d', [160, 60], [150, 150], [70, 140])];
+    const marks = [mark('m', 'b', 30, 'CA')];
+    expect(form([once, again])).toEqual(form([once]));
+    expect(form([once, ...halves])).toEqual(form([once]));
+    expect(form([once, again], marks)).toEqual(form([again], marks));
+  });
+
   it('draws a line once that was drawn twice, with the marks of both', () => {
     const a = line('a', [40, 100], [140, 100]);
     const b = line('b', [140, 100], [40, 100]);
