@@ -1,5 +1,6 @@
 import { Check, X } from 'lucide-react';
 import type { Entry, RoomState } from '../../shared/room/state.ts';
+import { LIMITS } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { teamOf, waitingLate } from '../parts/figures.ts';
@@ -17,10 +18,11 @@ function useTakeLate(entries: readonly Entry[], on: boolean) {
   const { ask, refusal, busy } = useAsk();
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);
-  const command = { kind: 'take-late', entries: entries.map((entry) => entry.id), on } as const;
+  const ids = entries.slice(0, LIMITS.lateAtOnce).map((entry) => entry.id);
+  const command = { kind: 'take-late', entries: ids, on } as const;
   const take = async () => {
     if (!(await ask(command))) return;
-    const said = on ? undo.lateTaken(entries.length) : undo.lateLeft(entries.length);
+    const said = on ? undo.lateTaken(ids.length) : undo.lateLeft(ids.length);
     offerUndo({ said, back: () => void link.command({ ...command, on: !on }) });
   };
   return { take, refusal, busy };
