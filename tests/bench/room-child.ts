@@ -44,7 +44,7 @@ async function told<K extends Told['kind']>(child: ChildProcess, kind: K) {
   }
 }
 
-export async function startChild(kind: 'room' | 'bare', pace: 'as-ever' | 'at-speed' = 'as-ever') {
+export async function startChild(kind: 'room' | 'bare' | 'synced', pace: 'as-ever' | 'at-speed' = 'as-ever') {
   const folder = mkdtempSync(join(tmpdir(), 'harbour-bench-'));
   const child = fork(join(FOLDER, 'server.js'), [kind, folder, pace], { execArgv: ['--expose-gc'] });
   const { port, ownerKey } = await told(child, 'listening');

@@ -1,6 +1,8 @@
 import { once } from 'node:events';
+import { open } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { Server } from 'socket.io';
 import { Rates } from '../../server/seats/rates.ts';
@@ -9,15 +11,26 @@ import type { Told } from './room-child.ts';
 
 /**
  * A process of its own for the benches of the room: `room FOLDER` is the whole server, `bare` one that
- * only echoes and broadcasts; with `at-speed` a lesson may be played faster than children do. Tells its parent where it listens, and its memory and delay when asked.
+ * only echoes and broadcasts, `synced` one that does so when the command is on the disk; with `at-speed`
+ * a lesson may be played faster than children do. Tells its parent where it listens, and its memory and
+ * delay when asked.
  */
 
 const TICK_MS = 5;
 const [kind, folder, pace] = process.argv.slice(2);
 const tell = (told: Told) => process.send?.(told);
 
-/** A commands' answer and a broadcast to the room, nothing more; sizes as in the room. */
-async function startBare(): Promise<number> {
+/** Writes to the end of a file and syncs it: the least that outlives a power cut. */
+async function syncedFile(): Promise<(text: string) => Promise<void>> {
+  const file = await open(join(folder!, 'synced'), 'a');
+  return async (text) => {
+    await file.write(text);
+    await file.datasync();
+  };
+}
+
+/** A command's answer and a broadcast to the room, nothing more; sizes as in the room. */
+async function startBare(kept: ((text: string) => Promise<void>) | undefined): Promise<number> {
   const http = createServer();
   const io = new Server(http, { transports: ['websocket'], serveClient: false });
   let seq = 0;
@@ -25,7 +38,8 @@ async function startBare(): Promise<number> {
     const { room, page } = socket.handshake.auth as { room: string; page: string };
     void socket.join(room);
     if (page === 'desk') void socket.join(`${room} desk`);
-    socket.on('command', (_: unknown, ack: (answer: unknown) => void) => {
+    socket.on('command', async (command: unknown, ack: (answer: unknown) => void) => {
+      if (kept) await kept(JSON.stringify(command));
       seq++;
       const fact = { kind: 'handed-in', entry: 'x'.repeat(10), team: 'x'.repeat(8), design: 'x'.repeat(64) };
       ack({ ok: true, seq });
@@ -57,8 +71,8 @@ async function startRoom(dataDir: string): Promise<RunningServer> {
 
 const delay = monitorEventLoopDelay({ resolution: TICK_MS });
 delay.enable();
-const server = kind === 'bare' ? undefined : await startRoom(folder!);
-const port = server?.port ?? (await startBare());
+const server = kind === 'room' ? await startRoom(folder!) : undefined;
+const port = server?.port ?? (await startBare(kind === 'synced' ? await syncedFile() : undefined));
 
 process.on('message', (asked) => {
   if (asked === 'figures') {
