@@ -11,15 +11,15 @@ const chart = {
     `${capital(inks.join(' · '))}. ${kit}. Las marcas que no están aquí no le dicen nada a este robot.`,
 };
 
-const WIDTHS = { least: 'no más fina', nominal: 'dibuja así', most: 'no más gruesa' } as const;
+const WIDTHS = { least: 'mínimo', nominal: 'dibuja así', most: 'máximo' } as const;
 
 const gauge = {
   title: 'Tarjetas de medida',
   how: 'Recortar por las líneas de trazos y por la muesca. Poner una tarjeta sobre el dibujo antes de que pase un robot.',
-  width: (length: string, which: 'least' | 'nominal' | 'most') => `línea de ${length}: ${WIDTHS[which]}`,
+  width: (length: string, which: 'least' | 'nominal' | 'most') => `línea ${length}: ${WIDTHS[which]}`,
   band: (length: string) => `una banda, ${length} de largo`,
   plain: (length: string) => `${length} de línea lisa antes y después de una marca`,
-  corner: ['una esquina que llena', 'esta muesca, o es más', 'abierta, vale'],
+  corner: ['vale la esquina', 'que llena la muesca', 'o es más abierta'],
 };
 
 const patch = {
