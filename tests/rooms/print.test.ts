@@ -52,6 +52,17 @@ describe('a download of print', () => {
     expect(await svg.text()).toContain('Key: What will the robot do?');
   });
 
+  it('speaks the language that is asked for, English where none is, and no other', async () => {
+    const titled = async (more: Partial<PrintAsk>) =>
+      await (
+        await ask({ kind: 'sheet', format: 'svg', challenge: 'first-line', ...more }, room.owner)
+      ).text();
+    expect(await titled({ language: 'es' })).toContain('La primera línea');
+    expect(await titled({})).toContain('The first line');
+    const foreign = await ask({ kind: 'chart', format: 'svg', language: 'xx' as 'es' }, room.owner);
+    expect(await codeOf(foreign)).toBe('bad-form');
+  });
+
   it('is for the desk, and for a team what is its own', async () => {
     const teamKinds = ['sheet', 'drawing', 'chart', 'gauge', 'slips'] as const;
     for (const kind of teamKinds)

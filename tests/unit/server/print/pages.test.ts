@@ -1,7 +1,9 @@
+import fontkit from '@pdf-lib/fontkit';
 import { PDFDict, PDFDocument, PDFName } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { gaugePage, NOTCH_DEGREES, patchPage, slipsPage } from '../../../../server/print/aids.ts';
 import { chartPages } from '../../../../server/print/chart.ts';
+import type { Item } from '../../../../server/print/page.ts';
 import { pdfOf } from '../../../../server/print/pdf.ts';
 import { type PrintSource, printed } from '../../../../server/print/print.ts';
 import { svgOf } from '../../../../server/print/svg.ts';
@@ -86,6 +88,42 @@ describe('aids', () => {
   it('have slips with three columns and the team’s emblem', () => {
     const texts = textsOf(slipsPage('A4', 'kite', tools).items);
     expect(texts.slice(0, 5)).toEqual(['Kite', 'challenge:', 'we think', 'it did', 'because']);
+  });
+});
+
+/** Two texts of a page that lie over one another. */
+function meeting(items: readonly Item[]): string[] {
+  const texts = placed(items).flatMap(({ item, points }) => {
+    if (item.kind !== 'text' || points.length === 0) return [];
+    const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+    const [left, right] = [Math.min(...xs), Math.max(...xs)];
+    return [{ text: item.text, left, right, top: Math.min(...ys), bottom: Math.max(...ys) }];
+  });
+  return texts.flatMap((a, i) =>
+    texts
+      .slice(i + 1)
+      .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
+      .map((b) => `${a.text} × ${b.text}`),
+  );
+}
+
+describe('printed in Spanish', async () => {
+  const spanish = await printTools('es');
+  const named = { ...on, title: readyNamed('one-fast-stretch', 'es')!.title };
+  it.each(PRINT_KINDS)('%s has no text over another, and only letters that the face has', (kind) => {
+    const faces = [false, true].map((bold) => fontkit.create(fontBytes(bold)));
+    for (const paper of PAPERS) {
+      const print = printed({ ...ask, kind, paper }, { ...source, challenge: named }, spanish);
+      if (!print.ok) throw new Error(print.why);
+      for (const page of print.parts.flatMap((part) => part())) {
+        const letters = new Set(textsOf(page.items).join(''));
+        const unknown = [...letters].filter((letter) =>
+          faces.some((face) => !face.hasGlyphForCodePoint(letter.codePointAt(0)!)),
+        );
+        expect(unknown).toEqual([]);
+        expect(meeting(page.items), paper).toEqual([]);
+      }
+    }
   });
 });
 
