@@ -42,6 +42,17 @@ it('roles move on by one seat at each hand-in, and a wish takes the emblem off t
     await expectTidy(page, `entries at ${width}`);
     await picture(page, `together-${width}`);
   }
+  await page.getByRole('button', { name: 'Read it out for paper' }).click();
+  const steps = page.locator('.read-out li');
+  // Drawn from (50, 160) to (200, 160), which the berth and the grid catch.
+  expect(await steps.allTextContents()).toEqual([
+    'Put the pen at 5 across, 16 down.',
+    'Straight to 20 across, 16 down.',
+  ]);
+  await steps.first().click();
+  expect(await steps.first().getByRole('checkbox').isChecked()).toBe(true);
+  await expectTidy(page, 'read out');
+  await picture(page, 'read-out');
   await page.getByText('Yes, without our emblem').click();
   await board.page.locator('.doing', { hasText: 'a team' }).waitFor();
   expect(await board.page.getByText('Sailboat').count()).toBe(0);

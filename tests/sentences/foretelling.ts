@@ -6,7 +6,7 @@ import type { Wording } from '../../shared/wording/wording.ts';
 import { each } from './each.ts';
 
 /** What a tablet asks before a run and after it, the log of a run, and what a team agrees on. */
-export function ofForetelling({ foretelling, reasons, replay, together }: Wording): void {
+export function ofForetelling({ foretelling, reasons, replay, together, toPaper }: Wording): void {
   each(GUESSES, (guess) => [
     foretelling.guess(guess),
     foretelling.differs(guess, true),
@@ -29,6 +29,13 @@ export function ofForetelling({ foretelling, reasons, replay, together }: Wordin
   each(['pen', 'chart', 'lookout'] as const, together.role);
   each([0, 1, 2], together.seat);
   each(WALL_WISHES, together.wish);
+  const [from, to] = [
+    { x: 12.5, y: 30 },
+    { x: 100, y: 45.5 },
+  ];
+  each(['begin', 'straight', 'bow', 'mark'] as const, (kind) =>
+    toPaper.step({ kind, at: from, from, over: from, to }),
+  );
   for (const event of EVENTS) replay.log({ t: 1, x: 1, y: 1, way: 1, pace: 'fast', ...event } as RunEvent);
 }
 

@@ -24,6 +24,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
+import { toPaper } from './to-paper.ts';
 import { together } from './together.ts';
 
 export const en = {
@@ -53,5 +54,6 @@ export const en = {
   desk,
   board,
   tablet,
+  toPaper,
   together,
 };

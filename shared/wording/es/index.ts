@@ -24,6 +24,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
+import { toPaper } from './to-paper.ts';
 import { together } from './together.ts';
 
 /**
@@ -70,5 +71,6 @@ export const es = {
   desk,
   board,
   tablet,
+  toPaper,
   together,
 };
