@@ -1,4 +1,5 @@
 import { challengeNamed } from '../browser/room.ts';
+import { tryIt } from '../browser/tablet-page.ts';
 import type { Figure } from './figure.ts';
 import { onTablet, putDrawing, SHEET_KEY, SLOWER, slowDown } from './tablet-page.ts';
 
@@ -10,7 +11,7 @@ export const tryFigures = (): Promise<Figure[]> =>
     const { page, cdp } = tablet;
     await putDrawing(tablet, challengeNamed(SHEET_KEY).model!);
     await slowDown(cdp, SLOWER);
-    await page.getByRole('button', { name: 'Try it' }).click();
+    await tryIt(page);
     await page.getByRole('button', { name: 'Pause' }).waitFor({ timeout: 120_000 });
     const times = await page.evaluate(
       () =>

@@ -134,6 +134,7 @@ describe('with keys alone', () => {
     await picture(page, 'keys-finding');
     expect(await axeFindings(page)).toEqual([]);
     await press(page, 't');
+    await page.getByRole('button', { name: 'Not sure' }).press('Enter');
     await page.getByRole('button', { name: 'Pause' }).waitFor();
     expectClean(watched);
   });
