@@ -1,7 +1,7 @@
 import { type Request, type Response, Router } from 'express';
 import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
-import { parseDocument } from '../../shared/documents/values.ts';
+import { type Locale, parseDocument } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
@@ -168,7 +168,12 @@ async function sendSvg(response: Response, { title, parts }: Sound, page: number
 }
 
 /** Line by line how far it is, then the file: the page shows it and can stop it. */
-async function sendWithProgress(response: Response, print: Sound, name: string): Promise<void> {
+async function sendWithProgress(
+  response: Response,
+  print: Sound,
+  name: string,
+  language: Locale,
+): Promise<void> {
   const stop = new AbortController();
   response.on('close', () => stop.abort());
   const tell = (progress: PrintProgress) => response.write(`${JSON.stringify(progress)}\n`);
@@ -176,7 +181,7 @@ async function sendWithProgress(response: Response, print: Sound, name: string):
   const of = print.parts.length;
   tell({ done: 0, of });
   const told = (done: number) => void tell({ done, of });
-  const bytes = await pdfOf(print.title, print.parts, { told, signal: stop.signal });
+  const bytes = await pdfOf(print.title, print.parts, { language, told, signal: stop.signal });
   tell({ bytes: bytes.length, name });
   response.end(Buffer.from(bytes));
 }
@@ -197,8 +202,8 @@ export function printApi(parts: HttpParts): Router {
     if (ask.format === 'svg') return await sendSvg(response, print, Number(ask.page ?? 1));
     const name = `${['harbour-lines', ask.kind, source.team?.emblem].filter(Boolean).join('-')}.pdf`;
     try {
-      if (ask.progress === 'yes') return await sendWithProgress(response, print, name);
-      const bytes = await pdfOf(print.title, print.parts);
+      if (ask.progress === 'yes') return await sendWithProgress(response, print, name, ask.language);
+      const bytes = await pdfOf(print.title, print.parts, { language: ask.language });
       response.attachment(name).type('pdf').send(Buffer.from(bytes));
     } catch (error) {
       // Nobody waits for it any more.

@@ -31,6 +31,7 @@ import {
   showText,
   stroke,
 } from 'pdf-lib';
+import type { Locale } from '../../shared/documents/values.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { Item, Page, Segment, Stroke } from './page.ts';
 import { fontBytes } from './type.ts';
@@ -51,6 +52,8 @@ function channels(color: string): [number, number, number] {
 }
 
 export interface PdfCare {
+  /** What the file says it is written in, for those who have it read out. */
+  readonly language?: Locale;
   /** Hears after each part how many are done. */
   readonly told?: (done: number) => void;
   /** Makes the work end early; it then rejects with the signal's reason. */
@@ -64,13 +67,13 @@ export interface PdfCare {
 export async function pdfOf(
   title: string,
   parts: readonly (() => readonly Page[])[],
-  { told = () => undefined, signal }: PdfCare = {},
+  { language = 'en', told = () => undefined, signal }: PdfCare = {},
 ): Promise<Uint8Array> {
   const pdf = await PDFDocument.create({ updateMetadata: false });
   pdf.registerFontkit(fontkit);
   pdf.setTitle(title, { showInWindowTitleBar: true });
   pdf.setCreator('Harbour Lines');
-  pdf.setLanguage('en');
+  pdf.setLanguage(language);
   pdf.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
   const fonts = {
     plain: await pdf.embedFont(fontBytes(false), { subset: true }),

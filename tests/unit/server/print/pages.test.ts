@@ -108,6 +108,11 @@ function meeting(items: readonly Item[]): string[] {
 }
 
 describe('printed in Spanish', async () => {
+  it('says so in the file', async () => {
+    const pdf = await PDFDocument.load(await pdfOf('x', [() => []], { language: 'es' }));
+    expect(String(pdf.catalog.get(PDFName.of('Lang')))).toBe('(es)');
+  });
+
   const spanish = await printTools('es');
   const named = { ...on, title: readyNamed('one-fast-stretch', 'es')!.title };
   it.each(PRINT_KINDS)('%s has no text over another, and only letters that the face has', (kind) => {
