@@ -10,9 +10,10 @@ import { BLACK_BYTE, WHITE_BYTE } from './tile-paint.ts';
  * rise or fall evenly with light and noise, also when rounded, so that the ends of both tell everything between.
  */
 export function noteCertain(r: RobotState, m: Machine): void {
+  const noise = r.greyNoise * MOST_NOISE;
   r.surePaper = 0;
   for (let sensor = 0; sensor < SENSORS; sensor++) {
-    const most = Math.max(...readings(r, sensor, [WHITE_BYTE], r.greyNoise));
+    const most = Math.max(reading(r, sensor, WHITE_BYTE, noise), reading(r, sensor, WHITE_BYTE, -noise));
     if (most <= MODEL.faint) r.surePaper |= 1 << sensor;
   }
   let level = BLACK_BYTE - 1;
@@ -28,26 +29,28 @@ const addendFor = (level: number): number => ((FULL >> 1) - level) * 0x01010101;
 
 /** Whether no noise makes anything but black of what is as dark as this, or darker. */
 function isBlack(r: RobotState, m: Machine, level: number): boolean {
+  const noise = r.colorNoise * MOST_NOISE;
   let square = 0;
   for (let channel = SENSORS; channel < CHANNELS; channel++) {
-    const off = readings(r, channel, [BLACK_BYTE, level], r.colorNoise).map((reading) => 1 - reading);
-    square += Math.max(...off.map((value) => value * value));
+    square += Math.max(
+      squareOff(r, channel, BLACK_BYTE, noise),
+      squareOff(r, channel, BLACK_BYTE, -noise),
+      squareOff(r, channel, level, noise),
+      squareOff(r, channel, level, -noise),
+    );
   }
   return square <= m.surelyBlack && square <= MODEL.unlike * MODEL.unlike;
 }
 
-/** Readings of a channel at some levels of light, with the most noise either way. */
-const readings = (
-  { optics }: RobotState,
-  channel: number,
-  levels: readonly number[],
-  noise: number,
-): number[] => {
-  const [gain, base, white, perSpan] = optics.subarray(channel * OPTICS);
-  return levels.flatMap((light) =>
-    [-MOST_NOISE, MOST_NOISE].map((most) => {
-      const raw = gain! * light + base! + noise * most;
-      return (white! - Math.min(raw, MODEL.clip)) * perSpan!;
-    }),
-  );
-};
+/** How far a reading is from black's, squared. */
+function squareOff(r: RobotState, channel: number, light: number, noise: number): number {
+  const off = 1 - reading(r, channel, light, noise);
+  return off * off;
+}
+
+/** What a channel reads of some light with some noise. */
+function reading({ optics }: RobotState, channel: number, light: number, noise: number): number {
+  const o = channel * OPTICS;
+  const raw = optics[o]! * light + optics[o + 1]! + noise;
+  return (optics[o + 2]! - Math.min(raw, MODEL.clip)) * optics[o + 3]!;
+}
