@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { create } from 'zustand';
 import { LOCALES, UNITS } from '../../shared/documents/values.ts';
 import { Button } from './button.tsx';
-import { changeDevice, type DeviceSettings, TEXT_SIZES, useDevice } from './device-settings.ts';
+import { changeDevice, type DeviceSettings, TEXT_SIZES, useDevice, VOICES } from './device-settings.ts';
 import { Dialog } from './dialog.tsx';
 import { Icon } from './icon.tsx';
 import { LANGUAGE_NAMES } from './languages.ts';
@@ -17,7 +17,7 @@ export const openDeviceSettings = (): void => useDialog.setState({ open: true })
 /** How this device speaks and shows things. Each page has it once; buttons and keys open it. */
 export function DeviceSettingsDialog() {
   const { device } = useWords();
-  const { language, units, text } = useDevice();
+  const { language, units, text, voice } = useDevice();
   const { open } = useDialog();
   const [missing, setMissing] = useState(false);
   const choose = async (change: Partial<DeviceSettings>) => setMissing(!(await changeDevice(change)));
@@ -51,6 +51,13 @@ export function DeviceSettingsDialog() {
           chosen={text}
           say={device.textSize}
           onChoose={(chosen) => void choose({ text: chosen })}
+        />
+        <Choice
+          name={device.voice}
+          values={VOICES}
+          chosen={voice}
+          say={device.voiceIs}
+          onChoose={(chosen) => void choose({ voice: chosen })}
         />
       </div>
     </Dialog>

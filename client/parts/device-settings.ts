@@ -7,11 +7,16 @@ import { loadLanguage } from './languages.ts';
 export const TEXT_SIZES = [100, 150, 200] as const;
 export type TextSize = (typeof TEXT_SIZES)[number];
 
+/** Whether sentences can be heard, where the device has a voice of its own. */
+export const VOICES = ['on', 'off'] as const;
+export type VoiceSetting = (typeof VOICES)[number];
+
 /** What this browser is set to, whoever sits in front of it and whichever page it shows. */
 export interface DeviceSettings {
   readonly language: Locale;
   readonly units: Units;
   readonly text: TextSize;
+  readonly voice: VoiceSetting;
 }
 
 const KEPT = 'harbour-lines.device';
@@ -21,6 +26,7 @@ const Kept = z.object({
   language: z.catch(z.optional(z.enum(LOCALES)), undefined),
   units: z.catch(z.optional(z.enum(UNITS)), undefined),
   text: z.catch(z.optional(z.literal(TEXT_SIZES)), undefined),
+  voice: z.catch(z.optional(z.enum(VOICES)), undefined),
 });
 
 /** The first of the wanted languages (BCP 47 tags) that is spoken here; English where none is. */
@@ -31,13 +37,14 @@ export function languageFor(wanted: readonly string[]): Locale {
 
 /** What was kept over what a new device has. */
 export function settingsFrom(kept: string | null, languages: readonly string[]): DeviceSettings {
-  const usual: DeviceSettings = { language: languageFor(languages), units: 'cm', text: 100 };
+  const usual: DeviceSettings = { language: languageFor(languages), units: 'cm', text: 100, voice: 'on' };
   try {
     const read = Kept.parse(JSON.parse(kept ?? '{}'));
     return {
       language: read.language ?? usual.language,
       units: read.units ?? usual.units,
       text: read.text ?? usual.text,
+      voice: read.voice ?? usual.voice,
     };
   } catch {
     return usual;

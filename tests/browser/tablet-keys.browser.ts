@@ -139,3 +139,51 @@ describe('with keys alone', () => {
     expectClean(watched);
   });
 });
+
+describe('what is heard', () => {
+  it('is the sheet in words, always there and by R in a dialog, and findings as they come', async () => {
+    const page = await open();
+    await toPaper(page);
+    await press(page, 'Enter', ['ArrowRight', 20], 'Enter');
+    const inWords = page.getByRole('region', { name: 'The sheet in words' });
+    await inWords.getByText('Line 1, from Boathouse to 15 cm across, 16 cm down: 10 cm.').waitFor();
+    await press(page, 'Enter', ['ArrowUp', 4], ['ArrowLeft', 12], 'Enter');
+    await inWords.getByText(/^After 10 cm: corner of 18°, to the left\.$/).waitFor();
+    const said = page.locator('.only-read-aloud[role="status"]');
+    await expect.poll(() => said.textContent(), { timeout: 8000 }).toContain('Sharp corner (18°).');
+    await press(page, 'r');
+    await page.getByRole('dialog').getByText('Lines and marks').waitFor();
+    await picture(page, 'reading');
+    expect(await axeFindings(page)).toEqual([]);
+    expectClean(watched);
+  });
+
+  it('is a sentence, read by a voice of the device where there is one', async () => {
+    await room.ask({ kind: 'go-to', phase: 'brief' });
+    const page = await open();
+    expect(await page.getByRole('button', { name: 'Read aloud' }).count()).toBe(0);
+    await page.evaluate(() => {
+      const voice = { lang: 'en-GB', localService: true, default: true, name: 'own', voiceURI: 'own' };
+      const said: string[] = [];
+      Object.assign(window, {
+        said,
+        SpeechSynthesisUtterance: class {
+          text: string;
+          constructor(text: string) {
+            this.text = text;
+          }
+        },
+      });
+      Object.assign(window.speechSynthesis, {
+        getVoices: () => [voice],
+        cancel: () => {},
+        speak: (what: { text: string }) => said.push(what.text),
+      });
+    });
+    await page.locator('.goals-head').click();
+    await page.getByRole('button', { name: 'Read aloud' }).click();
+    const said = () => page.evaluate(() => (window as unknown as { said: string[] }).said.join());
+    await expect.poll(said).toContain('Finish at the Lighthouse.');
+    await page.getByRole('button', { name: 'Stop reading' }).waitFor();
+  });
+});

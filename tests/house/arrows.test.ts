@@ -33,6 +33,7 @@ const SHARED: Record<string, readonly string[]> = {
   ],
   library: ['geometry', 'documents', 'kit', 'track'],
   picture: ['geometry', 'documents', 'track'],
+  description: ['geometry', 'documents', 'track'],
   wording: ['geometry', 'documents', 'room', 'wire', 'prep'],
   room: ['geometry', 'documents'],
   wire: ['geometry', 'documents', 'room'],

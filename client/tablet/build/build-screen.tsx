@@ -16,6 +16,7 @@ import { HandInDialog } from '../handing/hand-in.tsx';
 import { handedInBy, Roles } from '../handing/roles.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
 import { WallWishes } from '../handing/wall-wishes.tsx';
+import { SheetInWords } from '../reading/sheet-in-words.tsx';
 import { TryIt } from '../trying/try-it.tsx';
 import { Foot } from './foot.tsx';
 import { GoalsHead } from './goals-head.tsx';
@@ -56,7 +57,7 @@ const handedIn = ({ editor }: DrawingSession, round: number): ClientAsk => ({
   design: writeDocument(Design, editor.design),
 });
 
-type Open = 'trying' | 'handing-in' | 'entries' | null;
+type Open = 'trying' | 'handing-in' | 'entries' | 'reading' | null;
 
 function Workbench({
   room,
@@ -97,6 +98,7 @@ function Workbench({
             challenge={challenge}
             results={live.last?.verdict.goals ?? null}
             ways={live.last?.ways ?? {}}
+            onRead={() => setOpen('reading')}
           />
           <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
           <TimeLeft room={room} />
@@ -119,7 +121,7 @@ function Workbench({
               findings={findings}
               resting={room.lookHere || paused}
               onMend={mend}
-              keys={{ t: tryIt }}
+              keys={{ t: tryIt, r: () => setOpen('reading') }}
             />
             <Tray session={session} />
             <Foot
@@ -131,6 +133,7 @@ function Workbench({
             />
           </>
         )}
+        <SheetInWords session={session} open={open === 'reading'} onClose={() => closed('reading')} />
         <HandInDialog
           open={open === 'handing-in'}
           challenge={challenge}

@@ -4,6 +4,7 @@ import type { ScreenPoint } from '../../../shared/geometry/units.ts';
 import { PlacedBox } from '../../canvas/placed-box.tsx';
 import type { Box } from '../../canvas/view.ts';
 import { Button } from '../../parts/button.tsx';
+import { Hear } from '../../parts/hear.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
 
@@ -31,7 +32,7 @@ export function Callout(props: CalloutProps) {
   const { building } = words.tablet;
   const said = words.findings.said(finding);
   return (
-    <PlacedBox className="callout" about={at} within={within} clear={clear} gap={30} role="status">
+    <PlacedBox className="callout" about={at} within={within} clear={clear} gap={30} role="group">
       <div className="callout-head" data-severity={finding.severity}>
         <h2>{withWords ? said.title : building.lookClosely}</h2>
         <button type="button" className="callout-close" onClick={does.onClose} aria-label={building.close}>
@@ -39,6 +40,7 @@ export function Callout(props: CalloutProps) {
         </button>
       </div>
       {withWords && <p>{said.sentence}</p>}
+      {withWords && <Hear text={`${said.title}. ${said.sentence}`} />}
       {withWords && triesLeft > 0 && <p className="quiet-words">{building.mendAfter(triesLeft)}</p>}
       {(does.onMend || of > 1) && (
         <div className="callout-foot">

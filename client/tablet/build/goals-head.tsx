@@ -1,9 +1,11 @@
-import { Circle, CircleCheck, Dices } from 'lucide-react';
+import { Circle, CircleCheck, Dices, ScrollText } from 'lucide-react';
 import { useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import type { GoalResult } from '../../../shared/documents/verdict.ts';
+import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
+import { Hear } from '../../parts/hear.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import type { MissedWays, WaysOfGoals } from '../../parts/judge-here.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
@@ -12,11 +14,17 @@ export interface GoalsHeadProps {
   readonly challenge: Challenge;
   readonly results: readonly GoalResult[] | null;
   readonly ways: WaysOfGoals;
+  /** Opens the sheet in words. */
+  readonly onRead: () => void;
 }
 
 /** The goals in the head of the page: open, until the drawing meets them, and by how much. */
-export function GoalsHead({ challenge, results, ways }: GoalsHeadProps) {
-  const { building } = useWords().tablet;
+export function GoalsHead({ challenge, results, ways, onRead }: GoalsHeadProps) {
+  const words = useWords();
+  const { building } = words.tablet;
+  const heard = challenge.goals.map((goal) =>
+    words.goals.sentence(goal.formula, challenge.sheet, goal.start),
+  );
   const sentence = textIn(challenge.sentence, useLocale());
   const [open, setOpen] = useState(false);
   return (
@@ -52,6 +60,19 @@ export function GoalsHead({ challenge, results, ways }: GoalsHeadProps) {
             />
           ))}
         </ul>
+        <div className="goals-buttons">
+          <Hear text={[sentence, ...heard].join(' ')} />
+          <Button
+            look="quiet"
+            icon={<Icon of={ScrollText} size={24} />}
+            onClick={() => {
+              setOpen(false);
+              onRead();
+            }}
+          >
+            {words.reading.title}
+          </Button>
+        </div>
       </Dialog>
     </>
   );

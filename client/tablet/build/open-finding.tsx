@@ -4,6 +4,8 @@ import type { ScreenPoint } from '../../../shared/geometry/units.ts';
 import { pointsOf } from '../../canvas/placement.ts';
 import type { Camera } from '../../canvas/use-camera.ts';
 import { type Box, toScreen, type View } from '../../canvas/view.ts';
+import { useAnnounce } from '../../parts/announcer.tsx';
+import { useWords } from '../../parts/use-words.ts';
 import { Callout } from './callout.tsx';
 import type { Findings } from './use-findings.ts';
 
@@ -25,6 +27,7 @@ export function OpenFinding({ findings, camera, view, within, clear, onMend }: O
   useEffect(() => {
     if (finding) camera.reveal(finding.place.at);
   }, [camera, finding]);
+  useTold(findings);
   const { width } = within;
   const clearOfButtons = useMemo(
     () => [...clear, ...pointsOf({ left: width - CORNER.width, top: 0, ...CORNER })],
@@ -47,4 +50,16 @@ export function OpenFinding({ findings, camera, view, within, clear, onMend }: O
       onClose={findings.close}
     />
   );
+}
+
+/** Says what opened, once, to those who hear the page. */
+function useTold({ open, withWords }: Findings): void {
+  const words = useWords();
+  const announce = useAnnounce();
+  const said = open && words.findings.said(open);
+  const sentence =
+    said && (withWords ? `${said.title}. ${said.sentence}` : words.tablet.building.lookClosely);
+  useEffect(() => {
+    if (sentence) announce(sentence);
+  }, [announce, sentence]);
 }

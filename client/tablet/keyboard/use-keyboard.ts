@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import { actionOf } from '../../../shared/documents/kit.ts';
-import { textIn } from '../../../shared/wording/wording.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import type { Camera } from '../../canvas/use-camera.ts';
 import { useAnnounce } from '../../parts/announcer.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';

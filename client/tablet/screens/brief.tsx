@@ -3,6 +3,7 @@ import { textIn } from '../../../shared/documents/values.ts';
 import type { Team } from '../../../shared/room/state.ts';
 import { aimsOf } from '../../parts/aims.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
+import { Hear } from '../../parts/hear.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import './screens.css';
@@ -17,6 +18,7 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
   const words = useWords();
   const { briefing, building, predicting } = words.tablet;
   const sentence = textIn(challenge.sentence, useLocale());
+  const aims = aimsOf(challenge, words);
   return (
     <main className="page-screen">
       <header className="page-head">
@@ -27,11 +29,12 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
           <h1>{sentence}</h1>
           <h2>{challenge.play === 'predict' ? predicting.asked : briefing.goals}</h2>
           <ul className="brief-goals">
-            {aimsOf(challenge, words).map((aim) => (
+            {aims.map((aim) => (
               <li key={aim.id}>{aim.sentence}</li>
             ))}
           </ul>
           <p className="quiet-words">{briefing.listen}</p>
+          <Hear text={[sentence, ...aims.map((aim) => aim.sentence)].join(' ')} />
         </div>
         <div className="brief-sheet">
           <Miniature

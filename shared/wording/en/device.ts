@@ -14,4 +14,6 @@ export const device = {
   unit: (units: Units): string => UNIT_NAMES[units],
   text: 'Size of text',
   textSize: (percent: number): string => `${percent} %`,
+  voice: 'Reading aloud',
+  voiceIs: (is: 'on' | 'off'): string => (is === 'on' ? 'with the voice of this device' : 'off'),
 };

@@ -17,6 +17,7 @@ import { par } from './par.ts';
 import { points } from './points.ts';
 import { print } from './print.ts';
 import { questions } from './questions.ts';
+import { reading } from './reading.ts';
 import { reasons } from './reasons.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
@@ -44,6 +45,7 @@ export const en = {
   print,
   questions,
   reasons,
+  reading,
   refusals,
   replay,
   report,

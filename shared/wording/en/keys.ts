@@ -28,6 +28,7 @@ export const keys = {
     ['Delete', 'rub out what is chosen'],
     ['Esc', 'let go; then put the cursor away'],
     ['G', 'to the next thing to look at'],
+    ['R', 'the sheet in words'],
     ['T', 'try it'],
     ['+ −', 'closer, further away'],
     ['0', 'whole sheet'],

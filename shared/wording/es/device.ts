@@ -14,4 +14,6 @@ export const device = {
   unit: (units: Units): string => UNIT_NAMES[units],
   text: 'Tamaño de la letra',
   textSize: (percent: number): string => `${percent} %`,
+  voice: 'Leer en voz alta',
+  voiceIs: (is: 'on' | 'off'): string => (is === 'on' ? 'con la voz de este aparato' : 'apagado'),
 };

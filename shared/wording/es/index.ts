@@ -17,6 +17,7 @@ import { par } from './par.ts';
 import { points } from './points.ts';
 import { print } from './print.ts';
 import { questions } from './questions.ts';
+import { reading } from './reading.ts';
 import { reasons } from './reasons.ts';
 import { refusals } from './refusals.ts';
 import { replay } from './replay.ts';
@@ -61,6 +62,7 @@ export const es = {
   print,
   questions,
   reasons,
+  reading,
   refusals,
   replay,
   report,

@@ -27,6 +27,7 @@ export const keys = {
     ['Supr', 'borrar lo elegido'],
     ['Esc', 'soltar; después, guardar el cursor'],
     ['G', 'a la siguiente cosa que mirar'],
+    ['R', 'la hoja en palabras'],
     ['T', 'probar'],
     ['+ −', 'más cerca, más lejos'],
     ['0', 'la hoja entera'],

@@ -14,11 +14,11 @@ describe('languageFor', () => {
 
 describe('settingsFrom', () => {
   it('keeps what was chosen over what the browser wants', () => {
-    const kept = { language: 'en', units: 'in', text: 150 } as const;
+    const kept = { language: 'en', units: 'in', text: 150, voice: 'off' } as const;
     expect(settingsFrom(JSON.stringify(kept), ['fr'])).toEqual(kept);
   });
   it('takes the usual value for each setting that cannot be read', () => {
-    const usual = { language: 'en', units: 'cm', text: 100 };
+    const usual = { language: 'en', units: 'cm', text: 100, voice: 'on' };
     expect(settingsFrom('{"language":"xx","units":"in"}', [])).toEqual({ ...usual, units: 'in' });
     expect(settingsFrom('{"units":7}', [])).toEqual(usual);
     expect(settingsFrom('{"text":1000}', [])).toEqual(usual);
