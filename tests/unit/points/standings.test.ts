@@ -1,7 +1,21 @@
 import { describe, expect, test } from 'vitest';
-import { growth, standings } from '../../../shared/points/standings.ts';
+import { growth, scoredOf, standings } from '../../../shared/points/standings.ts';
 
 const entry = (team: string, round: number, points: number) => ({ team, round, points });
+
+describe('scoredOf', () => {
+  test('entries count that are taken and judged', () => {
+    const sent = (points: number | null, taken: boolean) => ({
+      team: 'bell',
+      round: 2,
+      taken,
+      verdict: points === null ? null : { points, level: 'entry' },
+    });
+    const entries = [sent(40, true), sent(90, false), sent(null, true), sent(null, false), sent(0, true)];
+    expect(scoredOf(entries)).toEqual([entry('bell', 2, 40), entry('bell', 2, 0)]);
+    expect(scoredOf([])).toEqual([]);
+  });
+});
 
 describe('standings', () => {
   test("a team's best entry of a round counts, and rounds add up", () => {
