@@ -57,7 +57,7 @@ const idOf = (test: Test): string => `${relative(process.cwd(), test.file.filepa
 
 /**
  * Runs the unit tests of a folder in one process, for as many changes as it lives: a test runner that starts
- * anew for each takes ten times as long. A test that fails has to pass again with the change off, or the
+ * anew for each spends most of its time on that. A test that fails has to pass again with the change off, or the
  * process is given up. The tests have no hooks.
  */
 class OneProcess implements TestRunner {
