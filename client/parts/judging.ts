@@ -145,7 +145,8 @@ export function useJudged(
       try {
         const judged = await judgeAside({ challenge, design }, urgency, () => !current);
         if (!judged) return;
-        known.set(design, { challenge, judged });
+        // Two places may have asked at once: what the first got stays, so that its runs stay the same objects.
+        if (known.get(design)?.challenge !== challenge) known.set(design, { challenge, judged });
         if (current) setTurn((turn) => turn + 1);
       } catch {
         if (current) again = setTimeout(order, AGAIN_MS);
