@@ -30,6 +30,7 @@ export function SheetInWords({ session, open, onClose }: SheetInWordsProps) {
     <>
       {!open && (
         <section className="only-read-aloud" aria-label={reading.title}>
+          <h2>{reading.title}</h2>
           <Lists told={told} />
         </section>
       )}
