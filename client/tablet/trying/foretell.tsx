@@ -1,5 +1,5 @@
 import { CircleCheck, CircleHelp, CircleX } from 'lucide-react';
-import { type MouseEvent, useMemo, useState } from 'react';
+import { type PointerEvent, useMemo, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Drawing } from '../../../shared/documents/design.ts';
 import { GUESSES, type Guess } from '../../../shared/documents/reason.ts';
@@ -70,9 +70,9 @@ function GivenDrawing({ challenge, drawing, label, onPlace }: GivenDrawingProps)
     () => pictureOf({ sheet, kit, layout: layOut(sheet, drawing), language }),
     [sheet, kit, drawing, language],
   );
-  const place = (event: MouseEvent<HTMLButtonElement>) => {
-    // Pressed by a key there is no place.
-    if (!view || !onPlace || event.detail === 0) return;
+  // Not its click: a browser makes none of a touch that rests, and a key has no place.
+  const place = (event: PointerEvent<HTMLButtonElement>) => {
+    if (!view || !onPlace) return;
     const rect = event.currentTarget.getBoundingClientRect();
     const { x, y } = toPaper(view, { px: event.clientX - rect.left, py: event.clientY - rect.top });
     onPlace({ x: whole(x, sheet.w), y: whole(y, sheet.h) });
@@ -81,7 +81,9 @@ function GivenDrawing({ challenge, drawing, label, onPlace }: GivenDrawingProps)
     <div className="trying-sheet" ref={frame}>
       {box && view && (
         <SheetView picture={picture} box={box} view={view} textSize={16} label={label}>
-          {onPlace && <button type="button" className="foretell-where" aria-label={label} onClick={place} />}
+          {onPlace && (
+            <button type="button" className="foretell-where" aria-label={label} onPointerUp={place} />
+          )}
         </SheetView>
       )}
     </div>
