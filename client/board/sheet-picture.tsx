@@ -5,6 +5,7 @@ import { pictureOf } from '../../shared/picture/picture.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { SheetView } from '../canvas/sheet-view.tsx';
 import { useFitted } from '../canvas/use-fitted.ts';
+import { useKitOnScreen } from '../parts/kit-on-screen.ts';
 import { useLocale } from '../parts/use-words.ts';
 import { useRem } from './use-rem.ts';
 import './sheet-picture.css';
@@ -17,7 +18,8 @@ export interface SheetPictureProps {
 
 /** A sheet as large as its place allows, with names that can be read from the back. */
 export function SheetPicture({ challenge, drawing, label }: SheetPictureProps) {
-  const { sheet, kit, begin } = challenge;
+  const { sheet, begin } = challenge;
+  const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
   const rem = useRem();
   const { frame, box, view } = useFitted(sheet, 4);

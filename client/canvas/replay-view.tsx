@@ -7,6 +7,7 @@ import type { Seconds } from '../../shared/geometry/units.ts';
 import { pictureOf } from '../../shared/picture/picture.ts';
 import { coveredAt, poseAt, type Replay, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
+import { useKitOnScreen } from '../parts/kit-on-screen.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { clearPoints } from './clear-points.ts';
 import { COLOUR } from './colours.ts';
@@ -56,7 +57,8 @@ export function ReplayView({
   pad = 12,
   ...props
 }: ReplayViewProps) {
-  const { sheet, kit } = challenge;
+  const { sheet } = challenge;
+  const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, pad);
   const layout = useMemo(() => layOut(sheet, drawing), [sheet, drawing]);

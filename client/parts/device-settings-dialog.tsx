@@ -1,9 +1,9 @@
 import { Languages } from 'lucide-react';
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { create } from 'zustand';
 import { LOCALES, UNITS } from '../../shared/documents/values.ts';
 import { Button } from './button.tsx';
-import { changeDevice, type DeviceSettings, TEXT_SIZES, useDevice, VOICES } from './device-settings.ts';
+import { changeDevice, type DeviceSettings, INKS, TEXT_SIZES, useDevice, VOICES } from './device-settings.ts';
 import { Dialog } from './dialog.tsx';
 import { Icon } from './icon.tsx';
 import { LANGUAGE_NAMES } from './languages.ts';
@@ -17,7 +17,7 @@ export const openDeviceSettings = (): void => useDialog.setState({ open: true })
 /** How this device speaks and shows things. Each page has it once; buttons and keys open it. */
 export function DeviceSettingsDialog() {
   const { device } = useWords();
-  const { language, units, text, voice } = useDevice();
+  const { language, units, inks, text, voice } = useDevice();
   const { open } = useDialog();
   const [missing, setMissing] = useState(false);
   const choose = async (change: Partial<DeviceSettings>) => setMissing(!(await changeDevice(change)));
@@ -46,6 +46,14 @@ export function DeviceSettingsDialog() {
           onChoose={(chosen) => void choose({ units: chosen })}
         />
         <Choice
+          name={device.inks}
+          note={device.inksNote}
+          values={INKS}
+          chosen={inks}
+          say={device.inksAre}
+          onChoose={(chosen) => void choose({ inks: chosen })}
+        />
+        <Choice
           name={device.text}
           values={TEXT_SIZES}
           chosen={text}
@@ -66,6 +74,7 @@ export function DeviceSettingsDialog() {
 
 interface ChoiceProps<V extends string | number> {
   readonly name: string;
+  readonly note?: string;
   readonly values: readonly V[];
   readonly chosen: V;
   readonly say: (value: V) => React.ReactNode;
@@ -73,9 +82,10 @@ interface ChoiceProps<V extends string | number> {
 }
 
 /** One of a few, each with a place of its own to tap. */
-function Choice<V extends string | number>({ name, values, chosen, say, onChoose }: ChoiceProps<V>) {
+function Choice<V extends string | number>({ name, note, values, chosen, say, onChoose }: ChoiceProps<V>) {
+  const noteId = useId();
   return (
-    <fieldset>
+    <fieldset aria-describedby={note && noteId}>
       <legend>{name}</legend>
       {values.map((value) => (
         <label key={value}>
@@ -89,6 +99,11 @@ function Choice<V extends string | number>({ name, values, chosen, say, onChoose
           {say(value)}
         </label>
       ))}
+      {note && (
+        <p id={noteId} className="device-settings-note">
+          {note}
+        </p>
+      )}
     </fieldset>
   );
 }

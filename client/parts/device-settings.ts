@@ -11,10 +11,15 @@ export type TextSize = (typeof TEXT_SIZES)[number];
 export const VOICES = ['on', 'off'] as const;
 export type VoiceSetting = (typeof VOICES)[number];
 
+/** The colours of inks on the screen. */
+export const INKS = ['kit', 'other'] as const;
+export type InkSetting = (typeof INKS)[number];
+
 /** What this browser is set to, whoever sits in front of it and whichever page it shows. */
 export interface DeviceSettings {
   readonly language: Locale;
   readonly units: Units;
+  readonly inks: InkSetting;
   readonly text: TextSize;
   readonly voice: VoiceSetting;
 }
@@ -25,6 +30,7 @@ const KEPT = 'harbour-lines.device';
 const Kept = z.object({
   language: z.catch(z.optional(z.enum(LOCALES)), undefined),
   units: z.catch(z.optional(z.enum(UNITS)), undefined),
+  inks: z.catch(z.optional(z.enum(INKS)), undefined),
   text: z.catch(z.optional(z.literal(TEXT_SIZES)), undefined),
   voice: z.catch(z.optional(z.enum(VOICES)), undefined),
 });
@@ -37,12 +43,19 @@ export function languageFor(wanted: readonly string[]): Locale {
 
 /** What was kept over what a new device has. */
 export function settingsFrom(kept: string | null, languages: readonly string[]): DeviceSettings {
-  const usual: DeviceSettings = { language: languageFor(languages), units: 'cm', text: 100, voice: 'on' };
+  const usual: DeviceSettings = {
+    language: languageFor(languages),
+    units: 'cm',
+    inks: 'kit',
+    text: 100,
+    voice: 'on',
+  };
   try {
     const read = Kept.parse(JSON.parse(kept ?? '{}'));
     return {
       language: read.language ?? usual.language,
       units: read.units ?? usual.units,
+      inks: read.inks ?? usual.inks,
       text: read.text ?? usual.text,
       voice: read.voice ?? usual.voice,
     };

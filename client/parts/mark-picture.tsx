@@ -1,9 +1,12 @@
 import type { Kit } from '../../shared/documents/kit.ts';
+import { useKitOnScreen } from './kit-on-screen.ts';
 import './mark-picture.css';
 
 export interface MarkPictureProps {
   readonly kit: Kit;
   readonly word: string;
+  /** For pens and paper: in the kit's own colours, whatever the screen shows. */
+  readonly onPaper?: boolean;
   /** Side of a band, CSS pixels. */
   readonly size?: number;
 }
@@ -24,8 +27,10 @@ const HATCH = {
 } as const;
 
 /** A mark as it lies on a line that runs from left to right: colour, hatch and a rim of ink. */
-export function MarkPicture({ kit, word, size = 20 }: MarkPictureProps) {
-  const bands = [...word].map((letter, place) => ({ place, ink: kit.inks.find((ink) => ink.id === letter) }));
+export function MarkPicture({ kit, word, onPaper = false, size = 20 }: MarkPictureProps) {
+  const shown = useKitOnScreen(kit);
+  const { inks } = onPaper ? kit : shown;
+  const bands = [...word].map((letter, place) => ({ place, ink: inks.find((ink) => ink.id === letter) }));
   return (
     <svg
       className="mark-picture"

@@ -5,6 +5,7 @@ import type { Sheet } from '../../shared/documents/sheet.ts';
 import { pictureOf } from '../../shared/picture/picture.ts';
 import { type SvgPath, type SvgPicture, svgOf } from '../../shared/picture/svg.ts';
 import { layOut } from '../../shared/track/layout.ts';
+import { useKitOnScreen } from './kit-on-screen.ts';
 import { useLocale } from './use-words.ts';
 import './miniature.css';
 
@@ -26,7 +27,8 @@ const LEAST_LINE_MM = 5;
 
 /** A sheet with a drawing on it as a small still picture: a few SVG paths, no canvas. */
 export const Miniature = memo(function Miniature(props: MiniatureProps) {
-  const { sheet, kit, drawing, label, width, names = false } = props;
+  const { sheet, drawing, label, width, names = false } = props;
+  const kit = useKitOnScreen(props.kit);
   const language = useLocale();
   const picture = useMemo(
     () => svgOf(pictureOf({ sheet, kit, layout: layOut(sheet, drawing ?? EMPTY_DRAWING), language })),

@@ -104,6 +104,7 @@ export function listedOnes(words: Wording): void {
     ([left, above]) => print.joining(left, above),
   );
   each(['cm', 'in'] as const, words.device.unit);
+  each(['kit', 'other'] as const, words.device.inksAre);
   each(['after-try', 'place', 'sentence', 'mend'] as const, (step) => [
     learning.step(step),
     learning.asClass(step),

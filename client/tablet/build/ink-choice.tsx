@@ -1,6 +1,7 @@
 import { Eraser } from 'lucide-react';
 import { textIn } from '../../../shared/documents/values.ts';
 import { Icon } from '../../parts/icon.tsx';
+import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import type { DrawingSession } from './session.ts';
@@ -11,7 +12,7 @@ export function InkChoice({ session }: { readonly session: DrawingSession }) {
   const words = useWords().tablet.building;
   const locale = useLocale();
   const chosen = useSessionState(session, ({ editor }) => editor.ink);
-  const { kit } = session.context;
+  const kit = useKitOnScreen(session.context.kit);
   return (
     <div className="hint-choice" role="radiogroup" aria-label={words.inks}>
       {[...kit.inks, null].map((ink) => (
@@ -23,7 +24,7 @@ export function InkChoice({ session }: { readonly session: DrawingSession }) {
             checked={(ink?.id ?? null) === chosen}
             onChange={() => session.choose({ ink: ink?.id ?? null })}
           />
-          {ink ? <MarkPicture kit={kit} word={ink.id} /> : <Icon of={Eraser} />}
+          {ink ? <MarkPicture kit={session.context.kit} word={ink.id} /> : <Icon of={Eraser} />}
           {ink ? textIn(ink.name, locale) : words.noBand}
         </label>
       ))}

@@ -12,8 +12,9 @@ import { type Painter, together } from '../../canvas/painter.ts';
 import type { SheetHandle } from '../../canvas/sheet-view.tsx';
 import type { Camera } from '../../canvas/use-camera.ts';
 import { toScreen } from '../../canvas/view.ts';
+import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { useLocale } from '../../parts/use-words.ts';
-import type { Editor } from '../editor/model.ts';
+import type { EditContext, Editor } from '../editor/model.ts';
 import type { ShowProposal } from './hand.ts';
 import { overGesture, overInk, overVerdict, pictureOfDesign, underInk, waitingRobot } from './overlay.ts';
 import type { DrawingSession } from './session.ts';
@@ -40,9 +41,15 @@ export interface PaintedOptions {
   readonly pixel: Mm;
 }
 
+/** The session's sheet and kit as this device shows them. */
+function useShownContext({ context }: DrawingSession): EditContext {
+  const kit = useKitOnScreen(context.kit);
+  return useMemo(() => ({ ...context, kit }), [context, kit]);
+}
+
 export function usePainted(options: PaintedOptions): Painted {
   const { session, editor, fingerDown, judged, found, open, pixel } = options;
-  const { context } = session;
+  const context = useShownContext(session);
   const { design } = editor;
   const layout = useMemo(() => layOut(context.sheet, design.drawing), [context, design]);
   const locale = useLocale();
@@ -83,6 +90,7 @@ export function useShown(
   shown: RefObject<Pick<Painted, 'layout' | 'picture'>>,
 ): ShowProposal {
   const locale = useLocale();
+  const context = useShownContext(session);
   return useCallback(
     (proposal, progress, touch) => {
       const sheet = handle.current;
@@ -93,7 +101,7 @@ export function useShown(
         session.propose(null);
         return;
       }
-      const { editor, context } = session;
+      const { editor } = session;
       const { edited } = proposal;
       const { layout: before, picture: now } = shown.current;
       const changed =
@@ -108,6 +116,6 @@ export function useShown(
       if (view && pulls) sheet?.loupe(toScreen(view, touch.at));
       session.propose(proposal);
     },
-    [session, camera, handle, shown, locale],
+    [session, context, camera, handle, shown, locale],
   );
 }

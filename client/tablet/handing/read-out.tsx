@@ -49,7 +49,7 @@ function Steps({ challenge, design }: ReadOutProps) {
           <li key={number}>
             <label data-done={done.has(number)}>
               <input type="checkbox" checked={done.has(number)} onChange={() => turn(number)} />
-              {step.kind === 'mark' && <MarkPicture kit={kit} word={step.word} size={18} />}
+              {step.kind === 'mark' && <MarkPicture kit={kit} word={step.word} onPaper size={18} />}
               <span>{toPaper.step(step)}</span>
             </label>
           </li>

@@ -8,6 +8,7 @@ import { paintPointed } from '../../canvas/paint-question.ts';
 import { together } from '../../canvas/painter.ts';
 import { SheetView } from '../../canvas/sheet-view.tsx';
 import { useFitted } from '../../canvas/use-fitted.ts';
+import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { useLocale } from '../../parts/use-words.ts';
 import { pointedBy, travellerOf } from './pointed.ts';
 
@@ -19,7 +20,8 @@ export interface GivenSheetProps {
 
 /** What is given, with the traveller of the question waiting, and the place that it is about. */
 export function GivenSheet({ challenge, question, label }: GivenSheetProps) {
-  const { sheet, kit } = challenge;
+  const { sheet } = challenge;
+  const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, 14);
   const layout = useMemo(() => layOut(sheet, EMPTY_DRAWING), [sheet]);

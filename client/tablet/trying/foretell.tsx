@@ -11,6 +11,7 @@ import { useFitted } from '../../canvas/use-fitted.ts';
 import { toPaper } from '../../canvas/view.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon, type IconShape } from '../../parts/icon.tsx';
+import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 
 export interface ForetellProps {
@@ -63,7 +64,8 @@ interface GivenDrawingProps {
 }
 
 function GivenDrawing({ challenge, drawing, label, onPlace }: GivenDrawingProps) {
-  const { sheet, kit } = challenge;
+  const { sheet } = challenge;
+  const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, 12);
   const picture = useMemo(

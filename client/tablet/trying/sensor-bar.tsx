@@ -5,6 +5,7 @@ import { TRACE_RATE } from '../../../shared/documents/trace.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import type { PaperPoint, Seconds } from '../../../shared/geometry/units.ts';
 import { type BarReadings, SEEN } from '../../../shared/run/bar-readings.ts';
+import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 
 export interface SensorBarProps {
@@ -24,7 +25,8 @@ const FIVE = [0, 1, 2, 3, 4] as const;
 const COLUMN = { width: 30, apart: 38, height: 64 } as const;
 
 /** What the five sensors read, as dark columns, and what the middle one sees. Drawn past React, each frame. */
-export function SensorBar({ kit, bar, timeAt, corner }: SensorBarProps) {
+export function SensorBar({ bar, timeAt, corner, ...props }: SensorBarProps) {
+  const kit = useKitOnScreen(props.kit);
   const { foretelling } = useWords();
   const columns = useRef<(SVGRectElement | null)[]>([]);
   const [seen, setSeen] = useState<string>(SEEN.line);

@@ -12,6 +12,10 @@ export const device = {
   missing: 'This language could not be fetched. Try again when the server answers.',
   units: 'Lengths',
   unit: (units: Units): string => UNIT_NAMES[units],
+  inks: 'Colours of inks',
+  inksAre: (are: 'kit' | 'other'): string => (are === 'kit' ? 'as in the kit' : 'amber, blue, brown'),
+  inksNote:
+    'Other colours are for the screen and for up to three inks. Letters and patterns stay. On paper use the pens of your kit.',
   text: 'Size of text',
   textSize: (percent: number): string => `${percent} %`,
   voice: 'Reading aloud',

@@ -12,6 +12,10 @@ export const device = {
   missing: 'Este idioma no se pudo traer. Prueba otra vez cuando responda el servidor.',
   units: 'Medidas',
   unit: (units: Units): string => UNIT_NAMES[units],
+  inks: 'Colores de las tintas',
+  inksAre: (are: 'kit' | 'other'): string => (are === 'kit' ? 'como en el kit' : 'ámbar, azul, marrón'),
+  inksNote:
+    'Los otros colores son para la pantalla y hasta tres tintas. Las letras y las tramas no cambian. En papel usa los rotuladores de tu kit.',
   text: 'Tamaño de la letra',
   textSize: (percent: number): string => `${percent} %`,
   voice: 'Leer en voz alta',
