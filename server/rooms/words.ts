@@ -17,7 +17,7 @@ tulip turnip valley vanilla velvet violet walnut water wave wheat willow window 
 
 /** A guess shall hit one of a server's rooms at most once in so many times, up to so many digits. */
 const WORDS_A_ROOM = 10_000;
-const DIGITS = { least: 2, most: 6 } as const;
+const DIGITS = { least: 2, most: 8 } as const;
 
 /** A word for a room beside `rooms` others: `plum-42`, with more digits where there are many to hit. */
 export function newWord(rooms: number): string {

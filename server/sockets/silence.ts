@@ -1,6 +1,6 @@
 import type { Socket as TcpSocket } from 'node:net';
 
-/** How long a connection may say nothing, ms, and how many such there may be behind one address. */
+/** How long a connection without a seat may say nothing, ms, and how many such there may be behind one address. */
 export interface SilenceLimits {
   readonly withinMs: number;
   readonly most: number;
@@ -18,8 +18,9 @@ interface Waiting {
 }
 
 /**
- * Connections that have not said hello, by address: they cost memory and say nothing by which they could
- * be counted otherwise. None is waited for longer than a page needs.
+ * Connections that have no seat, by address: they cost memory and say nothing by which they could be
+ * counted otherwise. None is waited for longer than a page needs. A page that is refused goes on asking on
+ * the same connection, like a board that waits for its room: it keeps its place, and its place is counted.
  */
 export class Silent {
   readonly #limits: SilenceLimits;
@@ -30,7 +31,7 @@ export class Silent {
     this.#limits = limits;
   }
 
-  /** Waits for this connection; false where too many behind its address say nothing. */
+  /** Waits for this connection; false where too many behind its address have no seat. */
   enter(connection: TcpSocket, address: string): boolean {
     if (this.#waiting.has(connection)) return true;
     const before = this.#count.get(address) ?? 0;
@@ -38,12 +39,17 @@ export class Silent {
     this.#count.set(address, before + 1);
     const timer = setTimeout(() => connection.destroy(), this.#limits.withinMs);
     this.#waiting.set(connection, { address, timer });
-    connection.once('close', () => this.said(connection));
+    connection.once('close', () => this.leave(connection));
     return true;
   }
 
-  /** It has spoken, or is gone. */
-  said(connection: TcpSocket): void {
+  /** It has said a hello that was refused: it may say another one, and has its time anew. */
+  asked(connection: TcpSocket): void {
+    this.#waiting.get(connection)?.timer.refresh();
+  }
+
+  /** It has its seat, or is gone. */
+  leave(connection: TcpSocket): void {
     const waiting = this.#waiting.get(connection);
     if (!waiting) return;
     clearTimeout(waiting.timer);

@@ -52,11 +52,8 @@ export function startSockets(parts: SocketsParts): Sockets {
     connections.add(connection);
     connection.on('close', () => connections.delete(connection));
   });
-  const talk = new Talk(parts, io);
-  io.on('connection', (socket) => {
-    socket.once('hello', () => silent.said(socket.request.socket));
-    talk.connect(socket);
-  });
+  const talk = new Talk(parts, io, silent);
+  io.on('connection', talk.connect);
   return {
     outlet: talk.outlet,
     count: () => talk.count,

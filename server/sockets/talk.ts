@@ -24,6 +24,7 @@ import { hashOf } from '../seats/tokens.ts';
 import { type Found, findSeat, welcome } from './hello.ts';
 import { passedOn } from './latest.ts';
 import { isOutrun, type Session, Sessions } from './session.ts';
+import type { Silent } from './silence.ts';
 
 export interface TalkParts {
   readonly rooms: Rooms;
@@ -45,6 +46,7 @@ const replyOf = (ack: unknown): Reply => (typeof ack === 'function' ? (ack as Re
 export class Talk {
   readonly #parts: TalkParts;
   readonly #io: Server;
+  readonly #silent: Silent;
   readonly #sessions = new Sessions();
   /** Messages that have no answer yet. */
   readonly #atWork = new Set<Promise<void>>();
@@ -52,9 +54,10 @@ export class Talk {
   readonly #proven = new Set<string>();
   #ending = false;
 
-  constructor(parts: TalkParts, io: Server) {
+  constructor(parts: TalkParts, io: Server, silent: Silent) {
     this.#parts = parts;
     this.#io = io;
+    this.#silent = silent;
   }
 
   readonly connect = (socket: Socket): void => {
@@ -122,6 +125,7 @@ export class Talk {
     if (!hello.ok) return reply(hello);
     const found = await this.#find(session);
     if (!found.ok) {
+      this.#silent.asked(session.socket.request.socket);
       this.#sessions.stand(session, { kind: 'unseated' });
       return reply(found);
     }
@@ -167,6 +171,7 @@ export class Talk {
   #sit(session: Session, { open, seat, link }: Extract<Found, { ok: true }>): void {
     const wasHere = session.standing.kind === 'seated' && session.standing.open === open;
     this.#sessions.stand(session, { kind: 'seated', open, seat, ...(link !== undefined && { link }) });
+    this.#silent.leave(session.socket.request.socket);
     const older = seat.role === 'team' ? this.#sessions.rivals(open.room.state.id, seat.team, session) : [];
     for (const other of older) {
       this.#sessions.stand(other, { kind: 'quiet' });

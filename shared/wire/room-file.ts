@@ -19,7 +19,7 @@ const ROOM_FILE_LIMITS = { events: 100_000, documents: 20_000 } as const;
 const Name = z.string().check(z.minLength(1), z.maxLength(64));
 const DocId = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 const Time = z.int().check(z.gte(0));
-const Word = z.string().check(z.regex(/^[a-z]{1,24}-[0-9]{1,6}$/));
+const Word = z.string().check(z.regex(/^[a-z]{1,24}-[0-9]{1,8}$/));
 
 const VERDICT = { document: DocId, points: z.int().check(z.gte(0), z.lte(100)), met: z.boolean() };
 const Verdicts = z.array(z.strictObject({ entry: Name, ...VERDICT })).check(z.maxLength(100_000));

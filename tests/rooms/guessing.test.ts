@@ -88,7 +88,8 @@ describe('other ways to try words', () => {
 describe('newWord', () => {
   const digits = (rooms: number) => newWord(rooms).split('-')[1]!.length;
 
-  // 161 words and 9 · 10^(d-1) numbers of d digits: one room in 14,490, 14 in 144,900, 144 in 1,449,000.
+  // 161 words and 9 · 10^(d-1) numbers of d digits: one room in 14,490, and so on,
+  // up to 1,449,000 in 161 · 90,000,000 = 14,490,000,000 of 8 digits.
   it.each([
     [0, 2],
     [1, 3],
@@ -97,6 +98,9 @@ describe('newWord', () => {
     [143, 4],
     [144, 5],
     [1000, 5],
+    [14_490, 7],
+    [144_900, 8],
+    [1_448_999, 8],
   ])('beside %d rooms has %d digits, so that a guess hits one at most once in 10,000', (rooms, expected) => {
     expect(digits(rooms)).toBe(expected);
   });

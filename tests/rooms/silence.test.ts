@@ -35,7 +35,7 @@ const isTaken = async (page: Page): Promise<boolean> =>
 
 describe('a connection that has not said hello', () => {
   it('is closed after a while, one that has said it is not', async () => {
-    server = await testServer({ judging: quickJudging, silence: { withinMs: 150, most: 10 } });
+    server = await testServer({ judging: quickJudging, silence: { withinMs: 2000, most: 10 } });
     await openRoom(server.url, await ownerCookie(server));
     const polite = connect();
     expect(codeOf(await polite.hello())).toBe('accepted');
@@ -60,8 +60,9 @@ describe('a connection that has not said hello', () => {
     await once(bare, 'close');
   });
 
-  it('has so many beside it at most; one that speaks makes room', async () => {
+  it('has so many beside it at most; one that gets its seat makes room', async () => {
     server = await testServer({ judging: quickJudging, silence: { withinMs: 60_000, most: 2 } });
+    await openRoom(server.url, await ownerCookie(server));
     const first = connect();
     expect([await isTaken(first), await isTaken(connect()), await isTaken(connect())]).toEqual([
       true,
@@ -70,6 +71,26 @@ describe('a connection that has not said hello', () => {
     ]);
     await first.hello();
     expect([await isTaken(connect()), await isTaken(connect())]).toEqual([true, false]);
+  });
+
+  it('makes no room by a hello that gets no seat, and may say another one', async () => {
+    server = await testServer({ judging: quickJudging, silence: { withinMs: 60_000, most: 2 } });
+    const [bad, early] = [connect(), connect()];
+    expect([await isTaken(bad), await isTaken(early)]).toEqual([true, true]);
+    expect(codeOf(await bad.ask('hello', 'x'))).toBe('bad-form');
+    expect(codeOf(await early.hello())).toBe('unknown-room');
+    expect(await isTaken(connect())).toBe(false);
+    await openRoom(server.url, await ownerCookie(server));
+    expect(codeOf(await early.hello())).toBe('accepted');
+    expect([await isTaken(connect()), await isTaken(connect())]).toEqual([true, false]);
+  });
+
+  it('is closed after a while too where its hello was none', async () => {
+    server = await testServer({ judging: quickJudging, silence: { withinMs: 150, most: 10 } });
+    const page = connect();
+    const closed = happens(page, 'disconnect');
+    page.socket.emit('hello', 'x');
+    await closed;
   });
 });
 
