@@ -6,6 +6,9 @@ import { type Painter, tracePieces } from './painter.ts';
 
 /** From the middle of the line to the dashed edge of a fast stretch, mm, on top of half its width. */
 const EDGE = 4.5;
+const DASH = [5, 3.2] as const;
+/** From one dash of the edge to the next, mm: less than a robot covers behind its axle. */
+export const FAST_STEP = DASH[0] + DASH[1];
 
 /**
  * Two dashed accent lines along what was driven fast by time `t`. A wide dashed stroke whose inside is
@@ -27,7 +30,7 @@ export const paintFastEdges =
     ctx.lineCap = 'butt';
     ctx.lineJoin = 'round';
     ctx.strokeStyle = COLOUR.accent;
-    ctx.setLineDash([5, 3.2]);
+    ctx.setLineDash([...DASH]);
     for (const { pieces, half } of runs) stroke(ctx, pieces, 2 * half + edge);
     ctx.setLineDash([]);
     ctx.lineCap = 'round';

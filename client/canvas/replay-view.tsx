@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing } from '../../shared/documents/design.ts';
 import type { Pace, Robot } from '../../shared/documents/kit.ts';
@@ -11,13 +11,13 @@ import { useKitOnScreen } from '../parts/kit-on-screen.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { clearPoints } from './clear-points.ts';
 import { COLOUR } from './colours.ts';
-import { paintActs, paintFastEdges } from './paint-replay.ts';
-import { paintRobot } from './paint-robot.ts';
-import { type Painter, together } from './painter.ts';
+import { FAST_STEP, paintActs, paintFastEdges } from './paint-replay.ts';
+import type { Painter } from './painter.ts';
 import { PlacedBox } from './placed-box.tsx';
+import { moveSprite, paintSprite } from './robot-sprite.ts';
 import { type SheetHandle, SheetView } from './sheet-view.tsx';
 import { useFitted } from './use-fitted.ts';
-import { toScreen } from './view.ts';
+import { toScreen, type View } from './view.ts';
 import './replay-view.css';
 
 /** What can be said of a run at one moment, one a robot. */
@@ -65,8 +65,9 @@ export function ReplayView({
   const picture = useMemo(() => pictureOf({ sheet, layout, kit, language }), [sheet, layout, kit, language]);
   const replays = useMemo(() => traces.map((trace) => replayOf(trace, layout)), [traces, layout]);
   const handle = useRef<SheetHandle>(null);
-  const moments = useMoments(replays, props.timeAt, props.onMoment);
-  usePaintedRobots(handle, replays, kit.robot, props.timeAt, view !== null);
+  const { moments, tell } = useMoments(replays, props.onMoment);
+  const { sprites, draw } = useDrawn(handle, { replays, robot: kit.robot, view });
+  useEachFrame(props.timeAt, draw, tell);
   const clear = useMemo(
     () => (view ? clearPoints(layout, picture, view, textSize) : []),
     [layout, picture, view, textSize],
@@ -85,6 +86,15 @@ export function ReplayView({
           over={props.over ?? null}
           label={props.label}
         >
+          {PLATES.slice(0, replays.length).map((plate, i) => (
+            <canvas
+              key={plate}
+              className="robot-sprite"
+              ref={(canvas) => {
+                sprites.current[i] = canvas;
+              }}
+            />
+          ))}
           {robots.map(
             ({ place, reading, acted }) =>
               reading && (
@@ -126,52 +136,76 @@ function ReadingWords({ reading, acted }: { readonly reading: ReplayReading; rea
 
 const PLATES = [COLOUR.paper, COLOUR.accentWash] as const;
 
-/** Calls `draw` with the time before each frame in which it has changed. */
-function useEachFrame(timeAt: () => Seconds, draw: (t: Seconds) => void): void {
+type AtTime = (t: Seconds) => void;
+
+/** Calls both with the time before each frame in which it has changed. */
+function useEachFrame(timeAt: () => Seconds, draw: AtTime, tell: AtTime): void {
   useEffect(() => {
     let last: Seconds | undefined;
     let frame = 0;
     const step = () => {
       const t = timeAt();
-      if (t !== last) draw(t);
+      if (t !== last) {
+        draw(t);
+        tell(t);
+      }
       last = t;
       frame = requestAnimationFrame(step);
     };
     step();
     return () => cancelAnimationFrame(frame);
-  }, [timeAt, draw]);
+  }, [timeAt, draw, tell]);
 }
 
-/** What was driven fast by time `t`, to half a millimetre: all ink is drawn anew when that changes. */
+/** What was driven fast by time `t`, by steps of a dash: all ink is drawn anew when that changes. */
 const fastUntil = (replays: readonly Replay[], t: Seconds): string =>
   replays
     .flatMap((replay) => replay.fast)
-    .map((part) => coveredAt(part, t))
-    .map((covered) => covered && `${Math.round(covered.from * 2)} ${Math.round(covered.to * 2)}`)
+    .map((part) => {
+      const covered = coveredAt(part, t);
+      // The last step is hidden under the robot as long as it drives there.
+      if (!covered || t >= part.t.at(-1)!) return String(covered !== undefined);
+      return `${Math.floor(covered.from / FAST_STEP)} ${Math.floor(covered.to / FAST_STEP)}`;
+    })
     .join();
 
-function usePaintedRobots(
-  handle: RefObject<SheetHandle | null>,
-  replays: readonly Replay[],
-  robot: Robot,
-  timeAt: () => Seconds,
-  shown: boolean,
-): void {
+interface Painted {
+  readonly replays: readonly Replay[];
+  readonly robot: Robot;
+  readonly view: View | null;
+}
+
+/**
+ * Moves the robots at each frame, and paints on the sheet what has come newly since the one before: on a
+ * slow tablet a canvas as large as the sheet takes most of a frame.
+ */
+function useDrawn(handle: RefObject<SheetHandle | null>, { replays, robot, view }: Painted) {
+  const sprites = useRef<(HTMLCanvasElement | null)[]>([]);
+  useLayoutEffect(() => {
+    if (!view) return;
+    PLATES.slice(0, replays.length).forEach((plate, i) => {
+      const sprite = sprites.current[i];
+      if (sprite) paintSprite(sprite, robot, view.scale, { plate });
+    });
+  }, [replays, robot, view]);
   const draw = useMemo(() => {
-    let edged = '';
+    let edged: string | undefined;
+    let acted: number | undefined;
     return (t: Seconds) => {
-      if (!shown) return;
-      const robots = replays.map((replay, i) =>
-        paintRobot(poseAt(replay.trace, t), robot, { plate: PLATES[i % PLATES.length]! }),
-      );
+      if (!view) return;
+      replays.forEach((replay, i) => {
+        const sprite = sprites.current[i];
+        if (sprite) moveSprite(sprite, view, poseAt(replay.trace, t));
+      });
       const acts = replays.flatMap((replay) => replay.acts.filter((act) => act.t <= t));
+      if (acts.length !== acted) handle.current?.over(paintActs(acts));
+      acted = acts.length;
       const edges = fastUntil(replays, t);
       if (edges !== edged) handle.current?.under(paintFastEdges(replays, t));
       edged = edges;
-      handle.current?.over(together(paintActs(acts), ...robots));
     };
-  }, [handle, replays, robot, shown]);
-  useEachFrame(timeAt, draw);
+  }, [handle, replays, view]);
+  return { sprites, draw };
 }
 
 /** A reading stays beside its mark for so long after it acted, s of run time. */
@@ -188,22 +222,18 @@ export function momentAt(replay: Replay, t: Seconds): ReplayMoment {
 const sameMoment = (a: ReplayMoment | undefined, b: ReplayMoment) =>
   a?.pace === b.pace && a.reading === b.reading && a.acted === b.acted && a.over === b.over;
 
-function useMoments(
-  replays: readonly Replay[],
-  timeAt: () => Seconds,
-  onMoment: ReplayViewProps['onMoment'],
-): readonly ReplayMoment[] {
+/** What is said at the moment, told anew when it changes. */
+function useMoments(replays: readonly Replay[], onMoment: ReplayViewProps['onMoment']) {
   const [moments, setMoments] = useState<readonly ReplayMoment[]>([]);
-  const draw = useMemo(
-    () => (t: Seconds) =>
-      setMoments((before) => {
-        const now = replays.map((replay) => momentAt(replay, t));
-        const same = before.length === now.length && now.every((moment, i) => sameMoment(before[i], moment));
-        return same ? before : now;
-      }),
-    [replays],
-  );
-  useEachFrame(timeAt, draw);
+  const tell = useMemo(() => {
+    let before: readonly ReplayMoment[] = [];
+    return (t: Seconds) => {
+      const now = replays.map((replay) => momentAt(replay, t));
+      if (before.length === now.length && now.every((moment, i) => sameMoment(before[i], moment))) return;
+      before = now;
+      setMoments(now);
+    };
+  }, [replays]);
   useEffect(() => onMoment?.(moments), [moments, onMoment]);
-  return moments;
+  return { moments, tell };
 }

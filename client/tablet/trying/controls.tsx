@@ -1,5 +1,5 @@
 import { Pause, Play, RotateCcw } from 'lucide-react';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Seconds } from '../../../shared/geometry/units.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
@@ -18,8 +18,7 @@ const FOLLOW_MS = 100;
 /** Play, pause, speed, and a slider through the run. */
 export function Controls({ clock, duration, onClock }: ControlsProps) {
   const { trying } = useWords().tablet;
-  const t = useShownTime(clock, duration);
-  const over = t >= duration;
+  const over = useShown(clock, duration, (t) => t >= duration);
   const set = (change: Partial<ReplayClock>) => onClock(changed(clock, change, performance.now(), duration));
   const playing = clock.playing && !over;
   return (
@@ -32,19 +31,7 @@ export function Controls({ clock, duration, onClock }: ControlsProps) {
       >
         {playing ? trying.pause : over ? trying.restart : trying.play}
       </Button>
-      <label className="controls-time">
-        <span className="only-read-aloud">{trying.at}</span>
-        <input
-          type="range"
-          min={0}
-          max={duration}
-          step={0.05}
-          value={t}
-          aria-valuetext={trying.seconds(t, duration)}
-          onChange={(event) => set({ at: Number(event.target.value), playing: false })}
-        />
-        <output>{trying.seconds(t, duration)}</output>
-      </label>
+      <TimeSlider clock={clock} duration={duration} onGo={(at) => set({ at, playing: false })} />
       <div className="controls-speed" role="radiogroup" aria-label={trying.speed}>
         {SPEEDS.map((speed) => (
           <label key={speed} className="choice" data-chosen={clock.speed === speed}>
@@ -63,15 +50,48 @@ export function Controls({ clock, duration, onClock }: ControlsProps) {
   );
 }
 
-/** Run time a few times a second, for what is said about it. */
-export function useShownTime(clock: ReplayClock, duration: Seconds): Seconds {
-  const [t, setT] = useState(() => timeOf(clock, performance.now(), duration));
+interface TimeSliderProps extends Pick<ControlsProps, 'clock' | 'duration'> {
+  readonly onGo: (t: Seconds) => void;
+}
+
+/** Apart from the buttons: it alone is drawn anew as the robot goes on. */
+function TimeSlider({ clock, duration, onGo }: TimeSliderProps) {
+  const { trying } = useWords().tablet;
+  const t = useShown(clock, duration, theTime);
+  return (
+    <label className="controls-time">
+      <span className="only-read-aloud">{trying.at}</span>
+      <input
+        type="range"
+        min={0}
+        max={duration}
+        step={0.05}
+        value={t}
+        aria-valuetext={trying.seconds(t, duration)}
+        onChange={(event) => onGo(Number(event.target.value))}
+      />
+      <output>{trying.seconds(t, duration)}</output>
+    </label>
+  );
+}
+
+const theTime = (t: Seconds): Seconds => t;
+
+/** What is said of the run time, found a few times a second and drawn anew only when it is another. */
+export function useShown<T extends number | boolean>(
+  clock: ReplayClock,
+  duration: Seconds,
+  saidOf: (t: Seconds) => T,
+): T {
+  const [said, setSaid] = useState(() => saidOf(timeOf(clock, performance.now(), duration)));
+  const now = useRef(saidOf);
+  now.current = saidOf;
   useEffect(() => {
-    const show = () => setT(timeOf(clock, performance.now(), duration));
+    const show = () => setSaid(now.current(timeOf(clock, performance.now(), duration)));
     show();
     if (!clock.playing) return;
     const timer = setInterval(show, FOLLOW_MS);
     return () => clearInterval(timer);
   }, [clock, duration]);
-  return t;
+  return said;
 }

@@ -4,13 +4,16 @@ import type { RunEvent, Trace } from '../../../shared/documents/trace.ts';
 import type { Seconds } from '../../../shared/geometry/units.ts';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import type { ReplayClock } from './clock.ts';
+import { useShown } from './controls.tsx';
 import type { Fork } from './forks.ts';
 
 export interface LogProps {
   readonly kit: Kit;
   readonly trace: Trace;
   readonly forks: readonly Fork[];
-  readonly t: Seconds;
+  readonly clock: ReplayClock;
+  readonly duration: Seconds;
   /** Shows that moment. */
   readonly onGo: (t: Seconds) => void;
   /** Shows the run that goes another way. */
@@ -18,13 +21,13 @@ export interface LogProps {
 }
 
 /** What happened, line by line, running along with the robot; a tap on a line is there. */
-export function Log({ kit, trace, forks, t, onGo, onWay }: LogProps) {
+export function Log({ kit, trace, forks, clock, duration, onGo, onWay }: LogProps) {
   const { foretelling, replay, numbers } = useWords();
   const lines = trace.events.flatMap((event, i) => {
     const said = replay.log(event);
     return said === undefined ? [] : [{ event, said, key: `${i} ${event.t}` }];
   });
-  const now = lines.findLastIndex(({ event }) => event.t <= t + 0.001);
+  const now = useShown(clock, duration, (t) => lines.findLastIndex(({ event }) => event.t <= t + 0.001));
   const list = useRef<HTMLOListElement>(null);
   useEffect(() => {
     list.current?.children[Math.max(0, now)]?.scrollIntoView({ block: 'nearest' });

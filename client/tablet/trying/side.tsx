@@ -12,7 +12,6 @@ import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useWords } from '../../parts/use-words.ts';
 import type { Tried } from '../build/use-help.ts';
 import type { ReplayClock } from './clock.ts';
-import { useShownTime } from './controls.tsx';
 import type { Fork } from './forks.ts';
 import { Log } from './log.tsx';
 import { Next } from './next-question.tsx';
@@ -62,7 +61,7 @@ export function Side(props: SideProps) {
         {ways.length > 1 && (
           <Ways challenge={challenge} ways={ways} chosen={trace} onWay={(way) => props.onWay(way, 0)} />
         )}
-        <LogNow {...props} />
+        <Log {...props} kit={challenge.kit} />
       </div>
       <div className="trying-part">
         <Robots study={study} met={judged.verdict.met} />
@@ -101,9 +100,4 @@ function Thinking({ judged, tried, study, design, trace, trouble, onExplain, onT
       {met && study.next && <Next questions={study.next} onSee={onSee} />}
     </>
   );
-}
-
-function LogNow({ challenge, trace, forks, clock, duration, onGo, onWay }: SideProps) {
-  const t = useShownTime(clock, duration);
-  return <Log kit={challenge.kit} trace={trace} forks={forks} t={t} onGo={onGo} onWay={onWay} />;
 }
