@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { create } from 'zustand';
 import { LOCALES, type Locale, UNITS, type Units } from '../../shared/documents/values.ts';
+import { type Glass, PX_PER_MM } from './glass.ts';
 import { loadLanguage } from './languages.ts';
 
 /** Percent of the size that the browser gives text by itself. */
@@ -22,6 +23,8 @@ export interface DeviceSettings {
   readonly inks: InkSetting;
   readonly text: TextSize;
   readonly voice: VoiceSetting;
+  /** null until somebody has held a card against the glass. */
+  readonly glass: Glass | null;
 }
 
 const KEPT = 'harbour-lines.device';
@@ -33,6 +36,15 @@ const Kept = z.object({
   inks: z.catch(z.optional(z.enum(INKS)), undefined),
   text: z.catch(z.optional(z.literal(TEXT_SIZES)), undefined),
   voice: z.catch(z.optional(z.enum(VOICES)), undefined),
+  glass: z.catch(
+    z.optional(
+      z.object({
+        pxPerMm: z.number().check(z.gte(PX_PER_MM.least), z.lte(PX_PER_MM.most)),
+        ratio: z.number().check(z.positive()),
+      }),
+    ),
+    undefined,
+  ),
 });
 
 /** The first of the wanted languages (BCP 47 tags) that is spoken here; English where none is. */
@@ -49,6 +61,7 @@ export function settingsFrom(kept: string | null, languages: readonly string[]):
     inks: 'kit',
     text: 100,
     voice: 'on',
+    glass: null,
   };
   try {
     const read = Kept.parse(JSON.parse(kept ?? '{}'));
@@ -58,6 +71,7 @@ export function settingsFrom(kept: string | null, languages: readonly string[]):
       inks: read.inks ?? usual.inks,
       text: read.text ?? usual.text,
       voice: read.voice ?? usual.voice,
+      glass: read.glass ?? usual.glass,
     };
   } catch {
     return usual;

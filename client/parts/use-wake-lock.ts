@@ -17,6 +17,11 @@ export function useWakeLock(room: RoomState | null): void {
     return () => clearTimeout(timer);
   }, [seq]);
   const on = isRunning && quietSince !== seq;
+  useAwake(on);
+}
+
+/** Keeps the screen on for as long as it is wanted, where browsers can do that. */
+export function useAwake(on: boolean): void {
   useEffect(() => (on ? keepAwake() : undefined), [on]);
 }
 

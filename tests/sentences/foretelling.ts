@@ -6,7 +6,7 @@ import type { Wording } from '../../shared/wording/wording.ts';
 import { each } from './each.ts';
 
 /** What a tablet asks before a run and after it, the log of a run, and what a team agrees on. */
-export function ofForetelling({ foretelling, reasons, replay, together, toPaper }: Wording): void {
+export function ofForetelling({ foretelling, reasons, replay, together, toPaper, tracing }: Wording): void {
   each(GUESSES, (guess) => [
     foretelling.guess(guess),
     foretelling.differs(guess, true),
@@ -36,6 +36,8 @@ export function ofForetelling({ foretelling, reasons, replay, together, toPaper 
   each(['begin', 'straight', 'bow', 'mark'] as const, (kind) =>
     toPaper.step({ kind, at: from, from, over: from, to }),
   );
+  each([1, 6], (count) => tracing.part({ number: 1, count, column: 1, row: 1 }));
+  tracing.card.pixels(428.5);
   for (const event of EVENTS) replay.log({ t: 1, x: 1, y: 1, way: 1, pace: 'fast', ...event } as RunEvent);
 }
 

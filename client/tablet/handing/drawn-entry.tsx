@@ -14,6 +14,7 @@ import { Refused } from '../../parts/refusal.tsx';
 import { useDocument } from '../../parts/use-document.ts';
 import { usePaperFile } from '../../parts/use-paper-file.ts';
 import { useWords } from '../../parts/use-words.ts';
+import { TraceButton } from '../tracing/trace-button.tsx';
 import { ReadOut } from './read-out.tsx';
 
 export interface DrawnEntryProps {
@@ -57,6 +58,7 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
           </Button>
         )}
         <ToPaper entry={entry.id} />
+        {design.kind === 'here' && <TraceButton challenge={challenge} design={design.value} />}
         {design.kind === 'here' && <ReadOut challenge={challenge} design={design.value} />}
       </div>
     </div>

@@ -27,6 +27,7 @@ import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
 import { toPaper } from './to-paper.ts';
 import { together } from './together.ts';
+import { tracing } from './tracing.ts';
 
 export const en = {
   emblems,
@@ -58,4 +59,5 @@ export const en = {
   tablet,
   toPaper,
   together,
+  tracing,
 };

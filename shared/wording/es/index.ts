@@ -27,6 +27,7 @@ import { safety } from './safety.ts';
 import { tablet } from './tablet.ts';
 import { toPaper } from './to-paper.ts';
 import { together } from './together.ts';
+import { tracing } from './tracing.ts';
 
 /**
  * Spanish. To children it says "tú", in short sentences; to teachers it uses infinitives and speaks of
@@ -75,4 +76,5 @@ export const es = {
   tablet,
   toPaper,
   together,
+  tracing,
 };

@@ -19,6 +19,7 @@ import '../../seed.ts';
 /** What children read, by where it stands. Goals are those of the library, not any formula. */
 const GROUPS: Readonly<Record<string, RegExp>> = {
   tablet: /^tablet\./,
+  tracing: /^tracing\./,
   foretelling: /^(foretelling|reasons|replay)\b/,
   findings: /^findings\./,
   questions: /^questions\.ask$/,

@@ -14,15 +14,19 @@ describe('languageFor', () => {
 
 describe('settingsFrom', () => {
   it('keeps what was chosen over what the browser wants', () => {
-    const kept = { language: 'en', units: 'in', inks: 'other', text: 150, voice: 'off' } as const;
+    const glass = { pxPerMm: 5.2, ratio: 2 };
+    const kept = { language: 'en', units: 'in', inks: 'other', text: 150, voice: 'off', glass } as const;
     expect(settingsFrom(JSON.stringify(kept), ['fr'])).toEqual(kept);
   });
   it('takes the usual value for each setting that cannot be read', () => {
-    const usual = { language: 'en', units: 'cm', inks: 'kit', text: 100, voice: 'on' };
+    const usual = { language: 'en', units: 'cm', inks: 'kit', text: 100, voice: 'on', glass: null };
     expect(settingsFrom('{"language":"xx","units":"in"}', [])).toEqual({ ...usual, units: 'in' });
     expect(settingsFrom('{"units":7}', [])).toEqual(usual);
     expect(settingsFrom('{"inks":"#FFA500"}', [])).toEqual(usual);
     expect(settingsFrom('{"text":1000}', [])).toEqual(usual);
+    expect(settingsFrom('{"glass":{"pxPerMm":1.9,"ratio":1}}', [])).toEqual(usual);
+    expect(settingsFrom('{"glass":{"pxPerMm":10.1,"ratio":1}}', [])).toEqual(usual);
+    expect(settingsFrom('{"glass":{"pxPerMm":5}}', [])).toEqual(usual);
     expect(settingsFrom('not json', [])).toEqual(usual);
     expect(settingsFrom('null', [])).toEqual(usual);
   });
