@@ -10,39 +10,10 @@ import {
   turned,
   until,
 } from '../../shared/goals/temporal.ts';
-import { reference, referenceIsHere, skippedWithoutReference } from '../reference.ts';
 import { at, CONTEXT, measured, run, SHEET, samplesAt } from '../unit/goals/hand-made.ts';
+import { IN_DENSE_TIME, IN_STEPS, type Pairs, SECOND_TOOL, SIGNALS } from './published-robustness.ts';
 
-/**
- * Sources: RTAMT (nickovic/rtamt, BSD-3-Clause), its tests of discrete-time and dense-time robustness,
- * and the README of mvcisback/py-metric-temporal-logic. Semantics after Fainekos and Pappas 2009 and
- * Donzé and Maler 2010.
- */
-type Value = number | 'inf' | '-inf';
-type Pairs = readonly (readonly [time: number, value: number])[];
-interface Published {
-  readonly signals: { readonly req: readonly number[]; readonly gnt: readonly number[] };
-  readonly examples: readonly { readonly formula: string; readonly robustness_by_time: readonly Value[] }[];
-  readonly dense_time_piecewise_constant: {
-    readonly examples: readonly {
-      readonly formula: string;
-      readonly req: Pairs;
-      readonly gnt?: Pairs;
-      readonly result: Pairs;
-    }[];
-  };
-  readonly second_source: {
-    readonly a: Pairs;
-    readonly b: Pairs;
-    readonly examples: readonly {
-      readonly formula: string;
-      readonly time: number;
-      readonly robustness: number;
-    }[];
-  };
-}
-const published = referenceIsHere ? reference<Published>('stl.json') : undefined;
-
+/** Semantics after Fainekos and Pappas 2009 and Donzé and Maler 2010; sources of the values stand beside them. */
 type Plain = Signal<number>;
 const EVER = Number.POSITIVE_INFINITY;
 const SCALE: Scale<number> = { rank: (value) => value, least: -EVER, most: EVER };
@@ -110,22 +81,18 @@ const DISCRETE: Readonly<Record<string, (req: Plain, gnt: Plain) => Plain>> = {
   's_next req (strong)': (req) => eventually(req, 1, 1),
 };
 
-const number = (value: Value): number => (value === 'inf' ? EVER : value === '-inf' ? -EVER : value);
 /** −0 and 0 are one value. */
 const shown = (values: readonly number[]): number[] => values.map((value) => (value === 0 ? 0 : value));
 
-describe.skipIf(!published)(`robustness in steps, as published by RTAMT${skippedWithoutReference}`, () => {
-  const { signals, examples } = published ?? { signals: { req: [], gnt: [] }, examples: [] };
+describe('robustness in steps, as published by RTAMT', () => {
   test('29 examples, each with a way to say it here', () => {
-    expect(examples).toHaveLength(29);
-    expect(examples.map((one) => one.formula).sort()).toEqual(Object.keys(DISCRETE).sort());
+    expect(IN_STEPS).toHaveLength(29);
+    expect(IN_STEPS.map((one) => one.formula).sort()).toEqual(Object.keys(DISCRETE).sort());
   });
-  for (const { formula, robustness_by_time } of examples) {
+  for (const { formula, robustness } of IN_STEPS) {
     test(formula, () => {
-      const found = DISCRETE[formula]!(inSteps(signals.req), inSteps(signals.gnt));
-      expect(shown(robustness_by_time.map((_, t) => valueAt(found, t)))).toEqual(
-        robustness_by_time.map(number),
-      );
+      const found = DISCRETE[formula]!(inSteps(SIGNALS.req), inSteps(SIGNALS.gnt));
+      expect(shown(robustness.map((_, t) => valueAt(found, t)))).toEqual(robustness);
     });
   }
 });
@@ -147,9 +114,8 @@ const inPairs = (pairs: Pairs, end = pairs.at(-1)![0] + 1): Plain => ({
   end,
 });
 
-describe.skipIf(!published)(`robustness in dense time, as published${skippedWithoutReference}`, () => {
-  const examples = published?.dense_time_piecewise_constant.examples ?? [];
-  for (const { formula, req, gnt = req, result } of examples) {
+describe('robustness in dense time, as published', () => {
+  for (const { formula, req, gnt = req, result } of IN_DENSE_TIME) {
     test(`RTAMT: ${formula} of ${req.length} values`, () => {
       const found = DENSE[formula]!(inPairs(req), inPairs(gnt));
       const wanted = inPairs(result, found.end);
@@ -158,14 +124,14 @@ describe.skipIf(!published)(`robustness in dense time, as published${skippedWith
     });
   }
   test('py-metric-temporal-logic: F(a | b) is 100 at the start and 2 at 3 s; X b is b a step later', () => {
-    const { a, b, examples: second } = published!.second_source;
+    const { a, b, robustness } = SECOND_TOOL;
     const either = or(inPairs(a, 5), inPairs(b, 5));
     const found = [
       valueAt(eventually(either), 0),
       valueAt(eventually(either), 3),
       valueAt(eventually(inPairs(b, 5), 0.2, 0.2), 0),
     ];
-    expect(found).toEqual(second.map((one) => one.robustness));
+    expect(found).toEqual(robustness);
   });
 });
 
@@ -204,28 +170,25 @@ const GOALS: Readonly<Record<string, Formula>> = {
   's_next req (strong)': { kind: 'eventually', of: REQ, window: next },
 };
 
-describe.skipIf(!published)(
-  `goals over a run whose place carries the published signals${skippedWithoutReference}`,
-  () => {
-    const { req, gnt } = published?.signals ?? { req: [], gnt: [] };
-    /** The run from one step on, each step a second long. */
-    const runFrom = (t: number) =>
-      run([at.end('finished', { t: req.length - t - 0.02 })], {
-        samples: samplesAt(req.slice(t).map((y, i) => ({ x: gnt[t + i]!, y, count: 50 }))),
-      });
-    const wanted = (formula: string) =>
-      published!.examples
-        .find((one) => one.formula === formula)!
-        .robustness_by_time.map((value) => Math.max(-UNLIMITED, Math.min(UNLIMITED, number(value))));
-    for (const [name, formula] of Object.entries(GOALS)) {
-      test(name, () => {
-        expect(req.map((_, t) => measured(formula, [runFrom(t)], fields).margin)).toEqual(wanted(name));
-      });
-      test(`not (${name}): every margin turned`, () => {
-        const against: Formula = { kind: 'not', of: formula };
-        const margins = req.map((_, t) => measured(against, [runFrom(t)], fields).margin);
-        expect(margins).toEqual(shown(wanted(name).map((value) => -value)));
-      });
-    }
-  },
-);
+describe('goals over a run whose place carries the published signals', () => {
+  const { req, gnt } = SIGNALS;
+  /** The run from one step on, each step a second long. */
+  const runFrom = (t: number) =>
+    run([at.end('finished', { t: req.length - t - 0.02 })], {
+      samples: samplesAt(req.slice(t).map((y, i) => ({ x: gnt[t + i]!, y, count: 50 }))),
+    });
+  const wanted = (formula: string) =>
+    IN_STEPS.find((one) => one.formula === formula)!.robustness.map((value) =>
+      Math.max(-UNLIMITED, Math.min(UNLIMITED, value)),
+    );
+  for (const [name, formula] of Object.entries(GOALS)) {
+    test(name, () => {
+      expect(req.map((_, t) => measured(formula, [runFrom(t)], fields).margin)).toEqual(wanted(name));
+    });
+    test(`not (${name}): every margin turned`, () => {
+      const against: Formula = { kind: 'not', of: formula };
+      const margins = req.map((_, t) => measured(against, [runFrom(t)], fields).margin);
+      expect(margins).toEqual(shown(wanted(name).map((value) => -value)));
+    });
+  }
+});
