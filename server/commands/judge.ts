@@ -129,6 +129,11 @@ function run(): number {
   return verdict.met ? EXIT.met : EXIT.notMet;
 }
 
+/** Whoever reads the output may stop early, as `head` does: then nobody is left to write to. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit();
+});
 try {
   process.exitCode = run();
 } catch (error) {

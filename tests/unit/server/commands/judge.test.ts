@@ -1,7 +1,9 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { Challenge } from '../../../../shared/documents/challenge.ts';
@@ -131,6 +133,14 @@ describe('npm run judge with another kit', () => {
       code: 2,
       err: expect.stringContaining('Usage:'),
     });
+  });
+
+  test('--list ends quietly when its reader does not wait for all of it', async () => {
+    const args = ['--import', 'tsx', 'server/commands/judge.ts', '--list'];
+    const run = spawn(process.execPath, args, { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
+    run.stdout.destroy();
+    const [err, [code]] = await Promise.all([text(run.stderr), once(run, 'exit')]);
+    expect({ err, code }).toEqual({ err: '', code: 0 });
   });
 
   test('one that can’t be played ends with 2 and the reason', () => {
