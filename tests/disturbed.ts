@@ -2,7 +2,7 @@ import type { Challenge } from '../shared/documents/challenge.ts';
 import { type Design, EMPTY_DESIGN } from '../shared/documents/design.ts';
 import type { Trace } from '../shared/documents/trace.ts';
 import { measureGoal } from '../shared/goals/measure.ts';
-import { answerKey, answersOfRun } from '../shared/judge/predict.ts';
+import { answerIn, answerKey, questionsOf } from '../shared/judge/predict.ts';
 import { DEMO_KIT } from '../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../shared/library/ready.ts';
 import { drive } from '../shared/run/drive.ts';
@@ -61,6 +61,16 @@ function meetsGoals(challenge: Challenge, design: Design): (run: Trace) => boole
       // What is wanted of many robots stays open for one.
       .every((result) => result.met || result.open);
 }
+
+/** What one run answers to the questions about robots from its berth, by question; numbers of robots need many. */
+export const answersOfRun = (challenge: Challenge, run: Trace): ReadonlyMap<string, string> =>
+  new Map(
+    questionsOf(challenge).flatMap((question) =>
+      question.start !== run.start || question.kind === 'how-many'
+        ? []
+        : [[question.id, answerIn(challenge.sheet, question, run)]],
+    ),
+  );
 
 function answersAsKey(challenge: Challenge): (run: Trace) => boolean {
   const key = answerKey(challenge);

@@ -65,16 +65,6 @@ function drivesOver(challenge: Challenge): (start: StartBerth) => Driven {
   };
 }
 
-/** What one run answers to the questions about robots from its berth; numbers of robots need many. */
-export const answersOfRun = (challenge: Challenge, run: Trace): AnswerKey =>
-  new Map(
-    questionsOf(challenge).flatMap((question) =>
-      question.start !== run.start || question.kind === 'how-many'
-        ? []
-        : [[question.id, answerIn(challenge.sheet, question, run)]],
-    ),
-  );
-
 /** Compares answers with the key. Questions that nobody asked are passed over. */
 export function judgeAnswers(challenge: Challenge, answers: Answers): AnswersVerdict {
   const said = new Map(answers.answers.map((answer) => [answer.question, answer.says]));
@@ -108,7 +98,12 @@ function expected(
   return Math.round(of * there.reduce((sum, { probability }) => sum + probability, 0));
 }
 
-function answerIn(sheet: Sheet, question: Exclude<Question, { kind: 'how-many' }>, run: Trace): string {
+/** The key of what one run answers to a question about the robot from its berth; numbers of robots need many. */
+export function answerIn(
+  sheet: Sheet,
+  question: Exclude<Question, { kind: 'how-many' }>,
+  run: Trace,
+): string {
   switch (question.kind) {
     case 'end':
       return endIn(sheet, question.choices, run);

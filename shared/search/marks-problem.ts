@@ -87,13 +87,3 @@ export function drawingOf({ challenge, track }: MarksProblem, marks: readonly Pl
     ),
   };
 }
-
-/** Marks of a drawing as the search sees them. Marks on lines that are not given are left out. */
-export function placedMarks({ track }: MarksProblem, drawing: Drawing): PlacedMark[] {
-  return drawing.marks.flatMap((mark): PlacedMark[] => {
-    const line = track.lines.findIndex((l) => l.line.id === mark.line);
-    if (line < 0) return [];
-    const length = mark.bands.reduce((sum, band, i) => sum + band.length + (i > 0 ? band.gap : 0), 0);
-    return [{ line, from: mark.at, to: mark.at + length, word: mark.bands.map((b) => b.ink).join('') }];
-  });
-}

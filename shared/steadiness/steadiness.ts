@@ -48,10 +48,6 @@ export function steadinessFrom(robots: readonly (Stray | undefined)[], weather: 
   return { weather, same, of, interval: wilsonInterval(same, of), strays };
 }
 
-/** The steadiness of a drawing, all at once. */
-export const steadinessOf = (question: SteadinessQuestion): Steadiness =>
-  steadinessFrom([...disturbedRobots(question)], question.weather);
-
 /** The first berth from which the robot does not do as the undisturbed one. */
 function strayOf(question: SteadinessQuestion, ideals: Story[], seed: number): Stray | undefined {
   for (const start of question.starts) {

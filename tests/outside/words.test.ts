@@ -44,7 +44,8 @@ describe('counts of words: all, two-way, and classes under reversal', () => {
     expect([1, 2, 3, 4, 5, 6].map((n) => count(letters, n, false))).toEqual(expected);
   });
 
-  // Source: (k^n + k^ceil(n/2))/2, OEIS A032120 and A032121.
+  // Source: (k^n + k^ceil(n/2))/2. Three inks: OEIS A032120, from memory. Four: OEIS A032121, its number seen only
+  // where another entry refers to it; its values by the formula.
   it.each([
     ['CAV', [3, 6, 18, 45, 135]],
     ['CAVE', [4, 10, 40, 136, 544]],

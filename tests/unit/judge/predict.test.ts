@@ -4,9 +4,9 @@ import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { judge } from '../../../shared/judge/judge.ts';
-import { answerKey, answersOfRun, judgeAnswers, questionsOf } from '../../../shared/judge/predict.ts';
+import { answerKey, judgeAnswers, questionsOf } from '../../../shared/judge/predict.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { challengeOf, disturbedRuns, ofForty } from '../../disturbed.ts';
+import { answersOfRun, challengeOf, disturbedRuns, ofForty } from '../../disturbed.ts';
 
 const keyOf = (name: string) => Object.fromEntries(answerKey(challengeOf(name)));
 const answered = (answers: Record<string, string | number>): Answers => ({

@@ -10,7 +10,6 @@ import {
   ROBOTS,
   type SteadinessQuestion,
   steadinessFrom,
-  steadinessOf,
 } from '../../../shared/steadiness/steadiness.ts';
 import { layOut } from '../../../shared/track/layout.ts';
 import { BANDS, FORK, fromStart, lighthouseAt, type Scene } from '../odds/tracks.ts';
@@ -31,6 +30,10 @@ function question({ sheet, drawing }: Scene, change: Partial<SteadinessQuestion>
   };
 }
 
+/** The steadiness of a drawing, all at once. */
+const steadinessOf = (asked: SteadinessQuestion) =>
+  steadinessFrom([...disturbedRobots(asked)], asked.weather);
+
 const STRAIGHT: Scene = {
   sheet: lighthouseAt(220, 150),
   drawing: fromStart().straight(220).mark(50, 'CA', BANDS).drawing(),
@@ -46,7 +49,7 @@ const TOO_CLOSE: Scene = {
     .drawing(),
 };
 
-describe('steadinessOf', () => {
+describe('steadinessFrom of all disturbed robots', () => {
   it('is 20 of 20 in calm weather for a sound line, with Wilson’s interval', () => {
     const steadiness = steadinessOf(question(STRAIGHT));
     expect(steadiness).toMatchObject({ weather: 'calm', same: 20, of: ROBOTS, strays: [] });
