@@ -8,7 +8,7 @@ import type { Challenge } from '../shared/documents/challenge.ts';
 import { Addresses } from './addresses.ts';
 import { makeApp } from './http/app.ts';
 import { type Judging, startJudging } from './judging/judging.ts';
-import { type EventLog, StoreAway } from './log/event-log.ts';
+import { type EventLog, RestartNeeded, StoreAway } from './log/event-log.ts';
 import { ALONE, type Neighbours } from './log/neighbours.ts';
 import { openStore, type Store, type Trouble } from './log/open-store.ts';
 import type { Recovery } from './log/recovery.ts';
@@ -116,7 +116,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const logger = config.logTo ? pino(logOptions, config.logTo) : pino(logOptions);
   // While a database is away everything fails for the same reason, and it is said once.
   const trouble: Trouble = (what, error) =>
-    error instanceof StoreAway
+    error instanceof StoreAway && !(error instanceof RestartNeeded)
       ? logger.warn(`${what}: ${error.message}`)
       : logger.error({ err: error }, what);
   const meter = new Meter(() => ({ ...rooms.counts(), sockets: sockets.count() }));

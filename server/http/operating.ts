@@ -24,7 +24,10 @@ function mayReadFigures(request: Request, { figuresFor }: HttpParts): boolean {
 /** Why this server must not get new visitors; null where it may. */
 async function unready({ ending, rooms }: HttpParts): Promise<string | null> {
   if (ending()) return 'This server is ending.';
-  return (await rooms.storeAnswers()) ? null : 'The store does not answer.';
+  const trouble = await rooms.storeTrouble();
+  if (trouble === 'restart-needed')
+    return 'Restart this server: its disk failed, or its data file is damaged.';
+  return trouble && 'The store does not answer.';
 }
 
 /** What a balancer, a supervisor and those who run the server ask. */

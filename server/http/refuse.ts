@@ -24,6 +24,7 @@ const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'too-fast': 429,
   'server-trouble': 500,
   'store-away': 503,
+  'restart-needed': 503,
   'store-full': 507,
 };
 const BAD_REQUEST = 400;

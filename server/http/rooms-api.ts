@@ -85,7 +85,8 @@ export function roomsApi(parts: HttpParts): Router {
 const nameOf = (access: Access): string => (access.kind === 'link' ? access.link.id : access.kind);
 
 async function roomList({ rooms, accesses, erasing }: HttpParts, access: Access): Promise<RoomInList[]> {
-  const [all, own, used] = await Promise.all([rooms.records(), accesses.rooms(access), rooms.lastUsed()]);
+  const own = await accesses.rooms(access);
+  const [all, used] = await Promise.all([rooms.records(), rooms.lastUsed(own)]);
   const managed = mayOpen(access);
   return all
     .filter(({ id }) => own === null || own.includes(id))

@@ -14,7 +14,13 @@ const MOST_OF_A_TEAM = 2;
 /** How long to wait for space on the disk before a verdict is worked out again, ms. */
 const PAUSE_MS = 5000;
 /** Refusals that say nothing of the entry. */
-const NOT_WRITTEN: readonly string[] = ['store-full', 'store-away', 'too-fast', 'server-trouble'];
+const NOT_WRITTEN: readonly string[] = [
+  'store-full',
+  'store-away',
+  'restart-needed',
+  'too-fast',
+  'server-trouble',
+];
 
 export interface EntryJudgeParts {
   readonly log: EventLog;

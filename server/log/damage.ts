@@ -8,8 +8,11 @@ import type { Tables } from './tables.ts';
 /** Where a part of a table cannot be read, so many row numbers behind it are tried one by one. */
 const STEPS_OF_ONE = 1000;
 const MOST_STEPS = 2200;
-/** Summing takes longer than all else at a start, and old lessons are seldom opened again. */
-const NEWEST_ROOMS = 10;
+/**
+ * Summing takes longer than all else at a start, and old lessons are seldom opened again: those are summed
+ * when they are. As many as a server loads by itself when it starts.
+ */
+const NEWEST_ROOMS = 20;
 
 const tables = Object.keys(SUMMED) as (keyof Tables)[];
 
@@ -67,12 +70,42 @@ function newestQuery(database: Database.Database, table: keyof Tables): string {
   return `${all} where room in (select id from rooms order by opened_at desc limit ${NEWEST_ROOMS})`;
 }
 
-function isWholeTable(database: Database.Database, table: keyof Tables): boolean {
-  for (const row of database.prepare(newestQuery(database, table)).iterate([])) {
+function areWhole(table: keyof Tables, rows: Iterable<unknown>): boolean {
+  for (const row of rows) {
     const text = decoded(row as Row);
     if (!text || !isWhole(table, text)) return false;
   }
   return true;
+}
+
+const isWholeTable = (database: Database.Database, table: keyof Tables): boolean =>
+  areWhole(table, database.prepare(newestQuery(database, table)).iterate([]));
+
+/** False where `look` finds damage, or stumbles over it. */
+function soundBy(look: () => boolean): boolean {
+  try {
+    return look();
+  } catch (error) {
+    if (isDamage(error)) return false;
+    throw error;
+  }
+}
+
+export type PartOfRoom = 'events' | 'documents' | 'answers' | 'latest';
+
+/** Whether a part of a room, or the one document `id` of it, is as it was written. */
+export function isSoundPart(
+  database: Database.Database,
+  part: PartOfRoom,
+  room: string,
+  id?: string,
+): boolean {
+  const one = id === undefined ? '' : 'and id = ?';
+  const values = id === undefined ? [room] : [room, id];
+  return soundBy(() => {
+    const query = `${rowsQuery(database, part)} where room = ? ${one}`;
+    return areWhole(part, database.prepare(query).iterate(values));
+  });
 }
 
 /**
@@ -80,7 +113,7 @@ function isWholeTable(database: Database.Database, table: keyof Tables): boolean
  * megabyte, then the sums of the newest rooms, some 50 ms a full lesson on a busy laptop.
  */
 export function isSound(path: string): boolean {
-  try {
+  return soundBy(() => {
     const database = new Database(path, { readonly: true });
     try {
       if (countOf(database, "pragma_integrity_check(1) where integrity_check = 'ok'") !== 1) return false;
@@ -89,10 +122,7 @@ export function isSound(path: string): boolean {
     } finally {
       database.close();
     }
-  } catch (error) {
-    if (isDamage(error)) return false;
-    throw error;
-  }
+  });
 }
 
 /** What SQLite says of a file that is no longer what it wrote. Other errors are not about damage. */

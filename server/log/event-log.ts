@@ -70,15 +70,23 @@ export type Appended = 'done' | 'clash' | 'answered' | 'full' | 'gone';
 
 /** The store cannot be reached now. Whether what was asked of it was done is not known; ask again. */
 export class StoreAway extends Error {
-  readonly code = 'STORE_AWAY';
+  readonly code: string = 'STORE_AWAY';
+}
+
+/** The same, until the server has been started again: its disk failed it, or its file is damaged. */
+export class RestartNeeded extends StoreAway {
+  override readonly code = 'RESTART_NEEDED';
 }
 
 /** What somebody is told whose request failed with `error`. */
-export const troubleOf = (error: unknown): { readonly code: 'store-away' | 'server-trouble' } => ({
-  code: error instanceof StoreAway ? 'store-away' : 'server-trouble',
-});
+export function troubleOf(error: unknown): {
+  readonly code: 'store-away' | 'restart-needed' | 'server-trouble';
+} {
+  if (error instanceof RestartNeeded) return { code: 'restart-needed' };
+  return { code: error instanceof StoreAway ? 'store-away' : 'server-trouble' };
+}
 
-/** All of it may reject with StoreAway where the store is a database elsewhere. */
+/** All of it may reject with StoreAway: where the store is a database elsewhere, or a restart is needed. */
 export interface EventLog extends Values {
   /** A new room with its first events; `taken` where its word or id is in use. */
   openRoom(room: RoomRecord, first: Append): Promise<'done' | 'taken' | 'full'>;
@@ -86,6 +94,8 @@ export interface EventLog extends Values {
   rooms(): Promise<RoomRecord[]>;
   roomByWord(word: string): Promise<RoomRecord | undefined>;
   append(room: RoomId, parts: Append): Promise<Appended>;
+  /** Resolves where the store answers and takes what is written. */
+  check(): Promise<void>;
   /** Events with a number above `seq`, in order. */
   eventsAfter(room: RoomId, seq: number): Promise<RoomEvent[]>;
   document(room: RoomId, id: DocumentId): Promise<StoredDocument | undefined>;
@@ -96,8 +106,8 @@ export interface EventLog extends Values {
   latest(room: RoomId, keys?: readonly string[]): Promise<LatestRecord[]>;
   /** Replaces the values of these keys; of a room that is gone none. May be lost in a crash, never half. */
   keepLatest(room: RoomId, values: readonly LatestRecord[]): Promise<void>;
-  /** When each room was last used: opened here, or its last event. */
-  lastUsed(): Promise<ReadonlyMap<RoomId, Millis>>;
+  /** When each of these rooms was last used: opened here, or its last event. null: all rooms. */
+  lastUsed(rooms: readonly RoomId[] | null): Promise<ReadonlyMap<RoomId, Millis>>;
   /** Removes everything of a room for good. */
   remove(room: RoomId): Promise<void>;
   close(): Promise<void>;

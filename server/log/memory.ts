@@ -103,11 +103,11 @@ export class MemoryLog implements EventLog {
     }
   }
 
-  async lastUsed() {
+  async lastUsed(rooms: readonly string[] | null) {
     const used = [...this.#shelves.values()].map(
       ({ record, events }) => [record.id, Math.max(record.openedAt, events.at(-1)?.at ?? 0)] as const,
     );
-    return new Map(used);
+    return new Map(used.filter(([id]) => rooms?.includes(id) ?? true));
   }
 
   async remove(room: string): Promise<void> {
@@ -132,6 +132,8 @@ export class MemoryLog implements EventLog {
   async dropValue(key: string): Promise<boolean> {
     return this.#values.delete(key);
   }
+
+  async check(): Promise<void> {}
 
   async close(): Promise<void> {}
 }

@@ -9,6 +9,7 @@ import {
   readSync,
   rmSync,
   statSync,
+  writeFileSync,
   writeSync,
 } from 'node:fs';
 import { join } from 'node:path';
@@ -41,6 +42,10 @@ const PAGE_BYTES = 4096;
 const PAGE_COUNT_AT = 28;
 const ROWS_AT_ONCE = 100;
 const SIDE_FILES = ['-wal', '-shm', '-journal'] as const;
+
+/** Stands beside a file in which damage was found while it was in use, for the next start to see. */
+const markOf = (file: string) => `${file}-damaged`;
+export const markDamaged = (file: string): void => writeFileSync(markOf(file), '');
 
 /** A recovered file whose making was cut off. Damaged ones are not taken for one. */
 function isUnfinished(path: string): boolean {
@@ -156,7 +161,7 @@ export async function soundFile(
 ): Promise<{ file: string; recovery: Recovery | null }> {
   const number = newestIn(folder);
   const file = join(folder, nameOf(Math.max(1, number)));
-  if (number === 0 || isSound(file)) return { file, recovery: null };
+  if (number === 0 || (!existsSync(markOf(file)) && isSound(file))) return { file, recovery: null };
   const recovery = await recover(file, join(folder, nameOf(number + 1)), open);
   return { file: recovery.file, recovery };
 }

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { RoomEvent, RoomFact } from '../../shared/room/events.ts';
 import type { Answer } from '../../shared/wire/protocol.ts';
+import type { PartOfRoom } from './damage.ts';
 import {
   type Append,
   type Appended,
@@ -25,6 +26,10 @@ export interface Dialect {
   readonly locksRows?: boolean;
   /** Called after rows were removed that nobody must be able to read any longer. */
   readonly afterRemoval?: () => void;
+  /** Throws RestartNeeded where what is about to be read of a room is no longer what was written. */
+  readonly beforeReading?: (part: PartOfRoom, room: string, id?: string) => void;
+  /** Throws RestartNeeded where the store is known to be no longer what it promises. */
+  readonly check?: () => void;
   /** Called before the database is let go. */
   readonly atEnd?: () => void;
 }
@@ -138,7 +143,15 @@ export class SqlLog implements EventLog {
     return row && roomOf(row);
   }
 
+  async check(): Promise<void> {
+    this.#dialect.check?.();
+    await this.roomByWord('');
+  }
+
   async eventsAfter(room: string, seq: number): Promise<RoomEvent[]> {
+    // A room that is being loaded; later ones have only just been written.
+    if (seq === 0)
+      for (const part of ['events', 'answers'] as const) this.#dialect.beforeReading?.(part, room);
     const rows = await this.#db
       .selectFrom('events')
       .select(['seq', 'at', 'version', 'fact'])
@@ -150,6 +163,7 @@ export class SqlLog implements EventLog {
   }
 
   async document(room: string, id: string) {
+    this.#dialect.beforeReading?.('documents', room, id);
     return this.#db
       .selectFrom('documents')
       .select(['id', 'kind', 'body'])
@@ -159,6 +173,7 @@ export class SqlLog implements EventLog {
   }
 
   async documents(room: string) {
+    this.#dialect.beforeReading?.('documents', room);
     return this.#db
       .selectFrom('documents')
       .select(['id', 'kind', 'body'])
@@ -188,6 +203,7 @@ export class SqlLog implements EventLog {
   }
 
   async latest(room: string, keys?: readonly string[]): Promise<LatestRecord[]> {
+    this.#dialect.beforeReading?.('latest', room);
     const all = this.#db.selectFrom('latest').select(['key', 'value']).where('room', '=', room);
     return (keys ? all.where('key', 'in', keys) : all).execute();
   }
@@ -211,8 +227,8 @@ export class SqlLog implements EventLog {
     await writing.catch((error: unknown) => error instanceof RoomGone || Promise.reject(error));
   }
 
-  async lastUsed() {
-    return lastUsed(this.#db);
+  async lastUsed(rooms: readonly string[] | null) {
+    return lastUsed(this.#db, rooms);
   }
 
   async remove(room: string): Promise<void> {

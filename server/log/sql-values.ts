@@ -44,12 +44,24 @@ export async function removeRows(trx: Kysely<Tables>, room: string): Promise<voi
   }
 }
 
-export async function lastUsed(db: Kysely<Tables>): Promise<ReadonlyMap<string, number>> {
-  const rows = await db
+/** Asks for the newest event of each room alone: all events of a store are too many to look through. */
+export async function lastUsed(
+  db: Kysely<Tables>,
+  rooms: readonly string[] | null,
+): Promise<ReadonlyMap<string, number>> {
+  if (rooms?.length === 0) return new Map();
+  const all = db
     .selectFrom('rooms')
-    .leftJoin('events', 'events.room', 'rooms.id')
-    .select(({ fn }) => ['rooms.id', 'rooms.opened_at', fn.max('events.at').as('at')])
-    .groupBy(['rooms.id', 'rooms.opened_at'])
-    .execute();
+    .select(({ selectFrom }) => [
+      'id',
+      'opened_at',
+      selectFrom('events')
+        .select('events.at')
+        .whereRef('events.room', '=', 'rooms.id')
+        .orderBy('events.seq', 'desc')
+        .limit(1)
+        .as('at'),
+    ]);
+  const rows = await (rooms ? all.where('id', 'in', rooms) : all).execute();
   return new Map(rows.map((row) => [row.id, Math.max(Number(row.opened_at), Number(row.at ?? 0))]));
 }

@@ -2,9 +2,10 @@ import { closeSync, fdatasync, mkdirSync, openSync } from 'node:fs';
 import { promisify } from 'node:util';
 import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely';
 import Database from 'libsql';
-import type { EventLog } from './event-log.ts';
+import { isSoundPart, type PartOfRoom } from './damage.ts';
+import { type EventLog, RestartNeeded } from './event-log.ts';
 import { migrate } from './migrations.ts';
-import { type OpenFile, type Recovery, soundFile } from './recovery.ts';
+import { markDamaged, type OpenFile, type Recovery, soundFile } from './recovery.ts';
 import { SqlLog } from './sql-log.ts';
 import { Syncing } from './syncing.ts';
 import type { Tables } from './tables.ts';
@@ -79,6 +80,28 @@ function checkpoint(database: Database.Database): void {
   }
 }
 
+/**
+ * Sums what is read of a room when it is loaded, and its documents as they are. What is damaged is not
+ * given out until the next start, which recovers the rest; the other rooms go on.
+ */
+function summing(database: Database.Database, file: string) {
+  let damaged = false;
+  const check = () => {
+    if (damaged) throw new RestartNeeded(`${file} is damaged. Restart the server: it recovers the rest.`);
+  };
+  const beforeReading = (part: PartOfRoom, room: string, id?: string) => {
+    if (isSoundPart(database, part, room, id)) return;
+    damaged = true;
+    try {
+      markDamaged(file);
+    } catch {
+      // On a full disk. The room stays closed, and is found out again by whoever opens it.
+    }
+    check();
+  };
+  return { check, beforeReading };
+}
+
 export interface SqliteOptions {
   readonly told?: (recovery: Recovery) => void;
   readonly mostPages?: number;
@@ -99,9 +122,15 @@ export async function openSqliteLog(
   const { database, db } = await openDatabase(file);
   if (mostPages !== undefined) database.pragma(`max_page_count = ${mostPages}`);
   const { syncing, close } = syncingOurselves(database, file);
+  const sums = summing(database, file);
   return new SqlLog(db, {
     isFull,
     durable: () => syncing.synced(),
+    beforeReading: sums.beforeReading,
+    check: () => {
+      syncing.check();
+      sums.check();
+    },
     afterRemoval: () => checkpoint(database),
     atEnd: () => {
       close();

@@ -1,3 +1,5 @@
+import { RestartNeeded } from './event-log.ts';
+
 /**
  * Makes what was written outlive a power cut, off the event loop and for many at once: whoever comes
  * while a sync is under way shares the next one, which begins behind everything they have written.
@@ -6,9 +8,20 @@ export class Syncing {
   readonly #sync: () => Promise<void>;
   #last: Promise<void> = Promise.resolve();
   #next: Promise<void> | null = null;
+  #failed: RestartNeeded | null = null;
 
+  /** `sync` rejects with what the system says. */
   constructor(sync: () => Promise<void>) {
-    this.#sync = sync;
+    this.#sync = async () => {
+      try {
+        await sync();
+      } catch (cause) {
+        this.#failed = new RestartNeeded('The disk did not keep what was written. Restart the server.', {
+          cause,
+        });
+        throw this.#failed;
+      }
+    };
   }
 
   /**
@@ -22,5 +35,10 @@ export class Syncing {
       return this.#last;
     });
     return this.#next;
+  }
+
+  /** Throws RestartNeeded where a sync has failed. */
+  check(): void {
+    if (this.#failed) throw this.#failed;
   }
 }

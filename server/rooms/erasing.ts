@@ -23,6 +23,7 @@ interface Erasure extends ErasedRoom {
 
 const DAY_MS = 24 * 3_600_000;
 const LOOK_EVERY_MS = DAY_MS;
+const ROOMS_AT_ONCE = 500;
 /** How long the desk says that a room has been erased. */
 const SAID_FOR_MS = 30 * DAY_MS;
 const PREFIX = 'erased ';
@@ -122,14 +123,24 @@ export class Erasing {
         await forget(room);
         await log.dropValue(keyOf(room));
       }
-      const hidden = await this.rooms();
-      const used = await log.lastUsed();
-      for (const record of await log.rooms()) {
+      await this.#eraseOld();
+    } catch (error) {
+      trouble('looking for rooms that are too old', error);
+    }
+  }
+
+  async #eraseOld(): Promise<void> {
+    const { log, now } = this.#parts;
+    const hidden = await this.rooms();
+    const records = await log.rooms();
+    // In parts, so that neither a database with very many rooms nor the event loop is held up.
+    for (let i = 0; i < records.length; i += ROOMS_AT_ONCE) {
+      const some = records.slice(i, i + ROOMS_AT_ONCE);
+      const used = await log.lastUsed(some.map(({ id }) => id));
+      for (const record of some) {
         const due = this.dueOn(used.get(record.id) ?? record.openedAt);
         if (due !== null && due <= now() && !hidden.has(record.id)) await this.erase(record, 'age');
       }
-    } catch (error) {
-      trouble('looking for rooms that are too old', error);
     }
   }
 

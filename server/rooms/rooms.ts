@@ -45,9 +45,9 @@ export class Rooms extends OpenRooms {
     return record && this.byId(record.id);
   }
 
-  /** When each room was last used. */
-  lastUsed(): Promise<ReadonlyMap<string, number>> {
-    return this.parts.log.lastUsed();
+  /** When each of these rooms was last used; null: all rooms. */
+  lastUsed(rooms: readonly RoomId[] | null): Promise<ReadonlyMap<RoomId, number>> {
+    return this.parts.log.lastUsed(rooms);
   }
 
   /** What an empty room begins with. */
@@ -180,13 +180,14 @@ export class Rooms extends OpenRooms {
     return this.parts.log.documents(room.state.id);
   }
 
-  async storeAnswers(): Promise<boolean> {
+  /** Why nothing can be kept now; null where all is well. */
+  async storeTrouble(): Promise<ReturnType<typeof troubleOf>['code'] | null> {
     try {
-      await this.parts.log.roomByWord('');
-      return true;
+      await this.parts.log.check();
+      return null;
     } catch (error) {
       this.parts.trouble('the store does not answer', error);
-      return false;
+      return troubleOf(error).code;
     }
   }
 }

@@ -127,6 +127,8 @@ export type WireRefusal =
   | { readonly code: 'store-full' }
   /** The store cannot be reached. Whether it was done is not known: send the same id again. */
   | { readonly code: 'store-away' }
+  /** Nothing can be kept, or the room cannot be read, until the server has been started again. */
+  | { readonly code: 'restart-needed' }
   | { readonly code: 'server-trouble' };
 
 /** Why there is nothing to put on paper. */

@@ -63,6 +63,7 @@ if (postgresPrograms() === undefined) {
       await log.openRoom(room, { events: [] });
       await database.end();
       await expect(log.rooms()).rejects.toThrow(StoreAway);
+      await expect(log.check()).rejects.toThrow(StoreAway);
       await expect(log.append('r1', { events: [] })).rejects.toThrow(StoreAway);
       await database.begin();
       expect(await log.rooms()).toEqual([room]);

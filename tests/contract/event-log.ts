@@ -217,12 +217,17 @@ export function eventLogContract({ name, make, again }: LogUnderTest): void {
     it('knows when a room was last used', async () => {
       await log.openRoom({ id: 'r2', word: 'fern-10', openedAt: 1_800_000_000_000 }, first);
       await log.append('r1', { events: [event(7)] });
-      expect(await log.lastUsed()).toEqual(
-        new Map([
-          ['r1', 1_795_000_000_007],
-          ['r2', 1_800_000_000_000],
-        ]),
-      );
+      const used = [
+        ['r1', 1_795_000_000_007],
+        ['r2', 1_800_000_000_000],
+      ] as const;
+      expect(await log.lastUsed(null)).toEqual(new Map(used));
+      expect(await log.lastUsed(['r2', 'r9'])).toEqual(new Map(used.slice(1)));
+      expect(await log.lastUsed([])).toEqual(new Map());
+    });
+
+    it('says that it answers', async () => {
+      expect(await log.check()).toBeUndefined();
     });
 
     it('keeps values of the server, found by key and by the beginning of it', async () => {

@@ -2,7 +2,7 @@ import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFile
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { EventLog } from '../../server/log/event-log.ts';
+import { type EventLog, RestartNeeded } from '../../server/log/event-log.ts';
 import type { Recovery } from '../../server/log/recovery.ts';
 import { openSqliteLog } from '../../server/log/sqlite.ts';
 import { storedDocument } from '../../server/rooms/documents.ts';
@@ -188,6 +188,69 @@ describe('a data file in which a bit has turned', () => {
     const log = await openSqliteLog(folder);
     expect(await expectSound(log)).toBe(ALL - 1);
     await log.close();
+  });
+});
+
+describe('a bit that has turned in a room older than those that are summed at a start', () => {
+  const OLD_AND_NEW = 25;
+  const joined = (room: number): RoomFact => ({ kind: 'team-joined', team: `team-${room}-`, emblem: 'bell' });
+
+  async function manyRooms(folder: string): Promise<Buffer> {
+    const log = await openSqliteLog(folder);
+    for (let i = 0; i < OLD_AND_NEW; i++) {
+      const record = { id: `r${i}`, word: `plum-${10 + i}`, openedAt: 1000 + i };
+      const facts: RoomFact[] = [
+        { kind: 'opened', room: record.id, word: record.word, chargerWatched: false },
+        joined(i),
+      ];
+      const events = facts.map((fact, n) => ({ seq: n + 1, at: 1000 + n, version: 1, fact }));
+      const documents = [storedDocument('design', { of: `drawing-${i}-` })];
+      await log.openRoom(record, { events, documents });
+    }
+    await log.close();
+    return readFileSync(join(folder, 'rooms.db'));
+  }
+
+  // 0x80 makes a byte that no text in UTF-8 has there.
+  it.each([
+    ['a letter', 'team-0-', 0x01],
+    ['what was text', 'team-0-', 0x80],
+    ['a bracket', '{"kind":"team-joined","team":"team-0-', 0x04],
+    ['a drawing', 'drawing-0-', 0x01],
+  ])('%s: is not given out, the next start recovers the rest', async (_, text, bit) => {
+    const source = mkdtempSync(join(home, 'case-'));
+    const bytes = await manyRooms(source);
+    bytes[bytes.indexOf(text)]! ^= bit;
+    const { folder, told, log } = await openDamaged(bytes);
+    expect(told).toEqual([]);
+    await log.check();
+    const inDrawing = text.startsWith('drawing');
+    const reading = () => (inDrawing ? log.documents('r0') : log.eventsAfter('r0', 0));
+    for (const _ of ['once', 'again']) await expect(reading()).rejects.toThrow(RestartNeeded);
+    if (inDrawing) {
+      const { id } = storedDocument('design', { of: 'drawing-0-' });
+      await expect(log.document('r0', id)).rejects.toThrow(RestartNeeded);
+    }
+    await expect(log.check()).rejects.toThrow('Restart the server');
+    // The other rooms go on.
+    expect((await log.eventsAfter('r1', 0)).map(({ fact }) => fact).at(-1)).toEqual(joined(1));
+    const more = { seq: 3, at: 2000, version: 1, fact: { kind: 'look-here', on: true } } as const;
+    expect(await log.append('r1', { events: [more] })).toBe('done');
+    await log.close();
+
+    const again = await openSqliteLog(folder, { told: (recovery) => told.push(recovery) });
+    expect(told).toMatchObject([
+      { rooms: OLD_AND_NEW, lost: 0, events: OLD_AND_NEW * 2 + (inDrawing ? 1 : 0) },
+    ]);
+    expect((await again.eventsAfter('r1', 0)).length).toBe(3);
+    expect((await again.eventsAfter('r0', 0)).length).toBe(inDrawing ? 2 : 1);
+    expect((await again.documents('r0')).length).toBe(inDrawing ? 0 : 1);
+    await again.check();
+    await again.close();
+    expect(readFileSync(join(folder, 'rooms.db')).length).toBeGreaterThanOrEqual(bytes.length);
+    const third = await openSqliteLog(folder, { told: (recovery) => told.push(recovery) });
+    expect(told.length).toBe(1);
+    await third.close();
   });
 });
 

@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { RestartNeeded } from '../../server/log/event-log.ts';
 import { MemoryLog } from '../../server/log/memory.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
@@ -21,7 +22,7 @@ afterEach(() => server.end());
 const get = (path: string, headers: Record<string, string> = {}) => fetch(server.url + path, { headers });
 
 class DeadLog extends MemoryLog {
-  override roomByWord(): Promise<undefined> {
+  override check(): Promise<void> {
     return Promise.reject(new Error('gone'));
   }
 }
@@ -39,6 +40,36 @@ describe('health and readiness', () => {
     expect((await get(ROUTES.health)).status).toBe(200);
     const ready = await get(ROUTES.ready);
     expect([ready.status, await ready.text()]).toEqual([503, 'The store does not answer.\n']);
+  });
+});
+
+/** A disk on which a sync has failed. */
+class BrokenLog extends MemoryLog {
+  broken = false;
+  override async append(...parts: Parameters<MemoryLog['append']>) {
+    await this.check();
+    return super.append(...parts);
+  }
+  override async check(): Promise<void> {
+    if (this.broken) throw new RestartNeeded('The disk is broken. Restart the server.');
+  }
+}
+
+describe('a server that needs a restart', () => {
+  it('is not ready, and readiness, log and desk say what to do', async () => {
+    const log = new BrokenLog();
+    const lines: string[] = [];
+    const logTo = { write: (line: string) => void lines.push(line) };
+    server = await testServer({ judging: quickJudging, log, logLevel: 'error', logTo });
+    const { desk, tablet } = await buildingRoom(server);
+    log.broken = true;
+    const answer = await desk.command({ kind: 'end-building' });
+    expect(codeOf(answer)).toBe('restart-needed');
+    const ready = await get(ROUTES.ready);
+    expect(ready.status).toBe(503);
+    expect(await ready.text()).toContain('Restart this server');
+    expect(lines.join('')).toContain('Restart the server.');
+    for (const page of [desk, tablet]) page.close();
   });
 });
 

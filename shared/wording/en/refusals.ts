@@ -71,6 +71,8 @@ export const refusals: Sentences = {
     'The disk of the teacher’s computer is full, so nothing more can be kept. Make room on it and try again.',
   'store-away': () =>
     'The server cannot reach its database right now. Keep this page open: what was sent waits here and is sent again by itself.',
+  'restart-needed': () =>
+    'The server has trouble with its disk. End it on the teacher’s computer and start it again: what it has kept stays there. Then try again.',
   'server-trouble': () => 'The server had trouble with that. Nothing has changed; try again in a moment.',
 };
 

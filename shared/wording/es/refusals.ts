@@ -75,6 +75,8 @@ export const refusals: Sentences = {
     'El disco del ordenador de la clase está lleno y no se puede guardar más. Hay que hacer sitio y probar otra vez.',
   'store-away': () =>
     'El servidor no llega ahora a su base de datos. Deja esta página abierta: lo enviado espera aquí y sale solo.',
+  'restart-needed': () =>
+    'El servidor tiene un problema con su disco. Hay que cerrarlo en el ordenador de la clase y abrirlo otra vez: lo guardado sigue ahí. Después, prueba de nuevo.',
   'server-trouble': () =>
     'El servidor ha tenido un problema con eso. No ha cambiado nada; prueba otra vez dentro de un momento.',
 };

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { RestartNeeded } from '../../../server/log/event-log.ts';
 import { openSqliteLog } from '../../../server/log/sqlite.ts';
 import { Syncing } from '../../../server/log/syncing.ts';
 
@@ -63,8 +64,9 @@ describe('Syncing', () => {
     const first = syncing.synced();
     await settled();
     disk.finish(new Error('disk on fire'));
-    await expect(first).rejects.toThrow('disk on fire');
-    await expect(syncing.synced()).rejects.toThrow('disk on fire');
+    await expect(first).rejects.toThrow(RestartNeeded);
+    await expect(syncing.synced()).rejects.toThrow(RestartNeeded);
+    expect(() => syncing.check()).toThrow('Restart the server');
     expect(disk.syncs).toBe(1);
   });
 });
@@ -96,5 +98,26 @@ describe('a SQLite log', () => {
     await log.keepLatest('r1', [{ key: 'draft t1', value: '1' }]);
     expect([before, disk.syncs]).toEqual([steps.length, steps.length]);
     await log.close();
+  });
+
+  it('takes nothing and is not fit once a sync has failed, and has everything after a restart', async () => {
+    disk.holds = false;
+    const log = await openSqliteLog(folder);
+    await log.openRoom(room, { events: [event(1)] });
+    await log.check();
+    disk.holds = true;
+    const appending = log.append('r1', { events: [event(2)] });
+    await settled();
+    disk.finish(new Error('disk on fire'));
+    await expect(appending).rejects.toThrow(RestartNeeded);
+    disk.holds = false;
+    await expect(log.append('r1', { events: [event(3)] })).rejects.toThrow(RestartNeeded);
+    await expect(log.check()).rejects.toThrow(RestartNeeded);
+    expect((await log.eventsAfter('r1', 0)).length).toBe(3);
+    await log.close();
+    const again = await openSqliteLog(folder);
+    await again.check();
+    expect(await again.append('r1', { events: [event(4)] })).toBe('done');
+    await again.close();
   });
 });

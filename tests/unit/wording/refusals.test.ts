@@ -36,6 +36,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'unknown-link': { code: 'unknown-link' },
   'store-full': { code: 'store-full' },
   'store-away': { code: 'store-away' },
+  'restart-needed': { code: 'restart-needed' },
   'server-trouble': { code: 'server-trouble' },
 };
 
