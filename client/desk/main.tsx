@@ -9,6 +9,7 @@ import { holdLink, LinkProvider } from '../parts/use-link.tsx';
 import { Desk } from './desk.tsx';
 import { Lobby } from './lobby.tsx';
 import { roomInAddress } from './session.ts';
+import './large.css';
 import './print.css';
 
 const room = roomInAddress();
