@@ -50,13 +50,18 @@ const isSame = (a: PaperPoint, b: PaperPoint): boolean => distance(a, b) <= TOLE
 
 function cutAcross(drawing: Drawing, one: Leg, two: Leg): Drawing[] {
   const [inwards, outwards] = one.away ? [two, one] : [one, two];
-  // A piece that leaves the corner and is not the first of its line follows the one that comes to it.
-  if (outwards.away && outwards.piece === inwards.piece + 1) return [cutInside(drawing, inwards, outwards)];
+  if (inwards.line === outwards.line && outwards.away && outwards.piece === inwards.piece + 1) {
+    return [cutInside(drawing, inwards, outwards)];
+  }
+  if (![one, two].every((leg) => isLineEnd(drawing, leg))) return [];
   // The line that leads to the corner is drawn on to the other cut.
   return [trimmed(trimmed(drawing, inwards, [inwards.cut, outwards.cut]), outwards, [outwards.cut])];
 }
 
 const lineOf = (drawing: Drawing, { line }: Leg): Line => drawing.lines.find((l) => l.id === line)!;
+
+const isLineEnd = (drawing: Drawing, leg: Leg): boolean =>
+  leg.piece === (leg.away ? 0 : lineOf(drawing, leg).pieces.length - 1);
 
 function cutInside(drawing: Drawing, inwards: Leg, outwards: Leg): Drawing {
   const line = lineOf(drawing, inwards);
