@@ -31,7 +31,8 @@ export type ImpossibilityCode = Impossibility['code'];
 
 /**
  * How a par is known. `exhaustive`: every cheaper drawing of the search's words and grid was ruled out on
- * the graph. `bound`: cheaper ones may exist, the search ended before. `model`: the maker's design costs it.
+ * the graph. `bound`: cheaper ones may exist, since the search ended before, or the graph does not foretell
+ * all that the robot may do. `model`: the maker's design costs it.
  */
 export const PAR_PROOFS = ['exhaustive', 'bound', 'model'] as const;
 export type ParProof = (typeof PAR_PROOFS)[number];

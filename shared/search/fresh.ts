@@ -1,5 +1,4 @@
 import type { Challenge } from '../documents/challenge.ts';
-import { EMPTY_DRAWING } from '../documents/design.ts';
 import type { Difficulty, FreshMarks, FreshTopic, FreshWords } from '../documents/fresh.ts';
 import { actionOf, type Kit, reversed } from '../documents/kit.ts';
 import type { RuleId } from '../documents/verdict.ts';
@@ -9,9 +8,9 @@ import { judge } from '../judge/judge.ts';
 import { sceneOf } from '../judge/scene.ts';
 import { oddsOf } from '../odds/odds.ts';
 import { MARK_COST } from '../points/cost.ts';
-import { plainFindings, ruleContext } from '../rules/rules.ts';
 import { sfc32 } from '../run/random.ts';
 import { SAME_LIGHT } from '../run/world.ts';
+import { findingsOnGiven } from './certainty.ts';
 import { staysSteady } from './confirm.ts';
 import { type Room, TOPICS } from './fresh-topics.ts';
 import { SCALE } from './measure.ts';
@@ -113,8 +112,8 @@ const BERTHS_APART = 60;
 const MEANT: readonly RuleId[] = ['R-loose-end', 'R-finish-reachable'];
 
 /** Whether the lines lie well on the paper: no other drawing rule would speak if a team had drawn them. */
-function isSound({ sheet, kit, starts }: Challenge): boolean {
-  const { given, finish, start, w, h } = sheet;
+function isSound(challenge: Challenge): boolean {
+  const { given, finish, start, w, h } = challenge.sheet;
   const within = given.lines.every((line) => {
     const path = pathOf(line);
     for (let way = 0; way <= path.length; way += 10) {
@@ -125,8 +124,7 @@ function isSound({ sheet, kit, starts }: Challenge): boolean {
     return last.x >= EDGE && last.y >= EDGE && last.x <= w - EDGE && last.y <= h - EDGE;
   });
   if (!within || (finish && distance(finish.at, start.at) < BERTHS_APART)) return false;
-  const asDrawn = { ...sheet, given: EMPTY_DRAWING };
-  return plainFindings(ruleContext(asDrawn, given, kit, starts)).every(({ rule }) => MEANT.includes(rule));
+  return findingsOnGiven(challenge).every(({ rule }) => MEANT.includes(rule));
 }
 
 /** Whether the solution's odds are other than one certain ending. */

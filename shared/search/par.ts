@@ -1,7 +1,8 @@
 import type { Challenge } from '../documents/challenge.ts';
-import type { Design } from '../documents/design.ts';
-import type { Impossibility, ParProof } from '../documents/par.ts';
+import { type Design, EMPTY_DESIGN } from '../documents/design.ts';
+import type { Impossibility, ImpossibilityCode, ParProof } from '../documents/par.ts';
 import { costOf, MARK_COST } from '../points/cost.ts';
+import { isForetold } from './certainty.ts';
 import { confirm } from './confirm.ts';
 import { graphProblems, searchProblems } from './impossible.ts';
 import { isAboutMarks, type MarksProblem, marksProblem } from './marks-problem.ts';
@@ -19,9 +20,12 @@ export type ParResult =
       /** Drawings driven on the rails. */
       readonly searched: number;
     }
-  /** No drawing of the search's words and grid meets it, in this model of the run. */
+  /**
+   * No drawing of the search's words and grid meets it, in this model of the run. Said only where the graph
+   * of the given lines foretells the robot, and neither the bare lines nor the maker's design meet it.
+   */
   | { readonly kind: 'impossible'; readonly why: readonly Impossibility[]; readonly searched: number }
-  /** None was found, but not everything was tried. */
+  /** None was found, but not everything was tried, or the robot may leave the lines that were searched. */
   | { readonly kind: 'open'; readonly searched: number }
   | { readonly kind: 'cancelled'; readonly searched: number }
   /** Nothing is drawn: the team answers questions. */
@@ -50,11 +54,29 @@ export function parOf(challenge: Challenge, options: ParOptions = {}): ParResult
   const { goOn = () => true, most = USUAL_EFFORT } = options;
   const effort: Effort = { searched: 0, most, goOn, stopped: undefined, best: new Map() };
   const problem = marksProblem(challenge);
+  if (confirm(challenge, EMPTY_DESIGN).steady) {
+    return { kind: 'par', cost: 0, design: EMPTY_DESIGN, proof: 'exhaustive', searched: 0 };
+  }
   const why = graphProblems(problem);
-  if (why.length > 0) return { kind: 'impossible', why, searched: 0 };
-  const found = fewestMarks(problem, effort);
+  const found = why.length > 0 ? impossible(effort, why) : fewestMarks(problem, effort);
   if (effort.stopped === 'cancelled') return { kind: 'cancelled', searched: effort.searched };
-  return found ?? withoutFind(problem, effort);
+  return found ? asFarAsProven(problem, found) : modelPar(challenge, effort.searched);
+}
+
+/** Reasons that need no graph. */
+const CERTAIN: readonly ImpossibilityCode[] = ['no-start', 'action-missing'];
+
+/** What is left of a result where the robot may do what the graph of the lines does not foretell. */
+function asFarAsProven(problem: MarksProblem, result: ParResult): ParResult {
+  if (result.kind === 'impossible') {
+    const own = modelPar(problem.challenge, result.searched);
+    if (own.kind === 'par') return own;
+    const why = result.why.filter(({ code }) => CERTAIN.includes(code));
+    if (why.length > 0) return { ...result, why };
+    return isForetold(problem) ? result : own;
+  }
+  if (result.kind !== 'par' || result.proof !== 'exhaustive') return result;
+  return isForetold(problem) ? result : { ...result, proof: 'bound' };
 }
 
 /** The maker's design, where it really meets the challenge. */
@@ -92,11 +114,6 @@ const impossible = (effort: Effort, why: readonly Impossibility[]): ParResult =>
   why,
   searched: effort.searched,
 });
-
-/** Where the search ended without a find. */
-function withoutFind({ challenge }: MarksProblem, { searched }: Effort): ParResult {
-  return modelPar(challenge, searched);
-}
 
 /** Drives on the rails before a level's search goes on although something was found. */
 const PATIENCE = 3000;

@@ -50,7 +50,8 @@ const SENTENCES: Sentences = {
 
 const PROOFS: Readonly<Record<ParProof, string>> = {
   exhaustive: 'Nothing cheaper does it: everything with fewer marks was tried on the model.',
-  bound: 'Something cheaper may exist: the search ended before it had tried everything.',
+  bound:
+    'Something cheaper may exist: not everything was tried, or the robot may go where the search did not look.',
   model: 'What the maker’s own drawing costs. A cheaper one becomes the room’s best.',
 };
 

@@ -52,7 +52,7 @@ const SENTENCES: Sentences = {
 
 const PROOFS: Readonly<Record<ParProof, string>> = {
   exhaustive: 'Nada más barato lo logra: en el modelo se probó todo lo que lleva menos marcas.',
-  bound: 'Puede haber algo más barato: la búsqueda acabó antes de probarlo todo.',
+  bound: 'Puede haber algo más barato: no se probó todo, o el robot puede ir por donde no se buscó.',
   model: 'Lo que cuesta el dibujo de quien hizo el reto. Uno más barato pasa a ser el mejor de la sala.',
 };
 
