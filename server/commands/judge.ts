@@ -4,11 +4,12 @@ import type * as z from 'zod/mini';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { Kit } from '../../shared/documents/kit.ts';
-import type { DocumentPath } from '../../shared/documents/refusal.ts';
+import type { ChallengeProblem, DocumentPath } from '../../shared/documents/refusal.ts';
 import { LOCALES, type Locale, parseDocument, textIn, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
 import { checkChallenge } from '../../shared/judge/check-challenge.ts';
 import { judge } from '../../shared/judge/judge.ts';
+import { checkKit } from '../../shared/kit/check-kit.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import { wording } from '../../shared/wording/wording.ts';
@@ -42,6 +43,9 @@ class Invalid extends Error {}
 const wrongValue = (what: What, path: DocumentPath, problem: string): Invalid =>
   new Invalid(`${words.report.what(what)}: ${words.judging.place(path)} ${problem}`);
 
+const unsound = (what: What, { path, code }: ChallengeProblem): Invalid =>
+  wrongValue(what, path, `(${code}): ${words.judging.challengeProblem(code)}`);
+
 function readJson(what: What, file: string): unknown {
   let text: string;
   try {
@@ -65,8 +69,13 @@ function readDocument<T>(what: What, schema: z.ZodMiniType<T, unknown>, file: st
 }
 
 /** The kit of ready challenges: the demo kit unless another is given. */
-const readKit = (file: string | undefined): Kit =>
-  file === undefined ? DEMO_KIT : readDocument('Kit', Kit, file);
+function readKit(file: string | undefined): Kit {
+  if (file === undefined) return DEMO_KIT;
+  const kit = readDocument('Kit', Kit, file);
+  const problem = checkKit(kit).find(({ severity }) => severity === 'wrong');
+  if (problem) throw unsound('Kit', problem);
+  return kit;
+}
 
 function readChallenge(name: string, kit: Kit): Challenge {
   const ready = readyChallenges(kit).find((one) => one.key === name);
@@ -74,10 +83,7 @@ function readChallenge(name: string, kit: Kit): Challenge {
     throw new Invalid(`${words.report.what('Challenge')}: ${name}. ${words.library.standing(ready)}`);
   const challenge = ready?.playable ? ready.challenge : readDocument('Challenge', Challenge, name);
   const problem = checkChallenge(challenge)[0];
-  if (problem) {
-    const sentence = words.judging.challengeProblem(problem.code);
-    throw wrongValue('Challenge', problem.path, `(${problem.code}): ${sentence}`);
-  }
+  if (problem) throw unsound('Challenge', problem);
   return challenge;
 }
 

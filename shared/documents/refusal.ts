@@ -16,12 +16,28 @@ export type DesignRefusal = { readonly path: DocumentPath } & (
   | { readonly code: 'too-many-marks'; readonly measured: number; readonly allowed: number }
   | { readonly code: 'too-much-line'; readonly measured: Mm; readonly allowed: Mm }
   | { readonly code: 'too-many-meetings'; readonly allowed: number }
+  // Of the challenge: nothing could be driven or measured on it, whatever is drawn.
+  | { readonly code: 'finish-missing' }
+  | { readonly code: 'start-missing' }
+  | { readonly code: 'size-zero' }
 );
 export type DesignRefusalCode = DesignRefusal['code'];
 
+/** What is wrong with a kit that its schema accepts. */
+export type KitProblemCode =
+  | 'word-twice'
+  | 'reverse-without-meaning'
+  | 'equal-neighbours'
+  | 'two-way-turns-back'
+  | 'ink-not-in-kit'
+  | 'too-few-bands'
+  | 'too-many-bands'
+  | 'ink-letter-twice'
+  | 'colours-too-close'
+  | 'size-zero';
+
 /** What is wrong with a challenge that its schema accepts. */
 export type ChallengeProblemCode =
-  | 'finish-missing'
   | 'unknown-gate'
   | 'unknown-area'
   | 'gates-missing'
@@ -33,10 +49,10 @@ export type ChallengeProblemCode =
   | 'begin-missing'
   | 'goals-missing'
   | 'asks-missing'
-  | 'start-missing'
   | 'window-empty'
   | 'window-unfair'
   | 'too-much-ink'
+  | KitProblemCode
   | DesignRefusalCode;
 
 export interface ChallengeProblem {

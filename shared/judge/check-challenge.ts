@@ -2,23 +2,39 @@ import type { Challenge } from '../documents/challenge.ts';
 import type { ChallengeProblem } from '../documents/refusal.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import type { PaperPoint } from '../geometry/units.ts';
+import { checkKit } from '../kit/check-kit.ts';
 import { isOverInk } from '../rules/ink-budget.ts';
 import { isOverMarks } from '../rules/mark-budget.ts';
 import { ruleContext } from '../rules/rules.ts';
 import { goalProblems } from './check-goals.ts';
-import { refusalOf } from './refusal.ts';
+import { designRefusal, misplacedMark } from './refusal.ts';
 
 const LARGEST_SHEET = { w: 4000, h: 2000 } as const;
 
 /** Every problem of a challenge; none means that it can be played and judged. */
 export function checkChallenge(challenge: Challenge): ChallengeProblem[] {
   return [
+    ...kitProblems(challenge),
     ...sheetProblems(challenge.sheet),
+    ...givenProblems(challenge),
     ...playProblems(challenge),
     ...goalProblems(challenge),
     ...askProblems(challenge),
     ...designProblems(challenge),
   ];
+}
+
+/** What a person is to weigh in a kit is no reason against a challenge. */
+const kitProblems = ({ kit }: Challenge): ChallengeProblem[] =>
+  checkKit(kit).flatMap(({ severity, path, code }) =>
+    severity === 'wrong' ? [{ path: ['kit', ...path], code }] : [],
+  );
+
+/** Given marks stand on given lines, like drawn ones on any. */
+function givenProblems(challenge: Challenge): ChallengeProblem[] {
+  const { marks, lines } = challenge.sheet.given;
+  const refusal = misplacedMark(challenge, marks, lines, ['sheet', 'given']);
+  return refusal ? [{ path: refusal.path, code: refusal.code }] : [];
 }
 
 function sheetProblems(sheet: Sheet): ChallengeProblem[] {
@@ -80,7 +96,7 @@ function designProblems(challenge: Challenge): ChallengeProblem[] {
   return (['begin', 'model'] as const).flatMap((part): ChallengeProblem[] => {
     const design = challenge[part];
     if (!design) return [];
-    const refusal = refusalOf(challenge, design);
+    const refusal = designRefusal(challenge, design);
     if (refusal) return [{ path: [part, ...refusal.path], code: refusal.code }];
     const { sheet, kit, starts, limits } = challenge;
     const context = ruleContext(sheet, design.drawing, kit, starts, limits);

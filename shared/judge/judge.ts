@@ -37,8 +37,9 @@ export type JudgeStep = 'ink' | 'runs' | 'rules' | 'odds' | 'robot';
 /**
  * The front door of the engine: what would happen, what is wrong, which goals are met and what that is
  * worth; for an entry also its odds and its steadiness. Pure and exact: the same challenge and design give
- * the same bits everywhere. Never throws for a challenge and a design that their schemas accept; what can't
- * be judged comes back as a refusal. A scene that is known already need not be set anew.
+ * the same bits everywhere. A design that does not suit its sheet comes back as a refusal, and so does one on a
+ * challenge with a start, a goal or a robot that nothing can be driven for; whether a challenge makes sense
+ * beyond that is asked of `checkChallenge` where it comes in. A scene that is known already need not be set anew.
  *
  * Budget of a typical A4 design on one core: live 8 ms, after a small change 4 ms; entry 40 ms in the middle,
  * 200 ms for the worst of a hundred. `npm run bench -- engine` measures both.

@@ -1,15 +1,36 @@
 import type { Challenge } from '../documents/challenge.ts';
-import { DESIGN_LIMITS, type Design, type Drawing } from '../documents/design.ts';
-import type { DesignRefusal } from '../documents/refusal.ts';
+import { DESIGN_LIMITS, type Design, type Drawing, type Line, type Mark } from '../documents/design.ts';
+import type { DesignRefusal, DocumentPath } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
+import { sizeProblems } from '../kit/check-kit.ts';
 import { crowdRefusal } from './crowded.ts';
 
-/** The first reason not to judge a design, or undefined. Drives nothing, so it may run at every stroke. */
-export function refusalOf(challenge: Challenge, design: Design): DesignRefusal | undefined {
+/**
+ * The first reason not to judge a design, or undefined: on this challenge nothing could be driven, or the
+ * design does not suit its sheet. Drives nothing, so it may run at every stroke.
+ */
+export const refusalOf = (challenge: Challenge, design: Design): DesignRefusal | undefined =>
+  undrivable(challenge) ?? designRefusal(challenge, design);
+
+function undrivable({ sheet, kit, starts, goals }: Challenge): DesignRefusal | undefined {
+  if (starts.includes('finish') && !sheet.finish) return { code: 'finish-missing', path: ['starts'] };
+  const i = goals.findIndex(({ start }) => start !== undefined && !starts.includes(start));
+  if (i >= 0) return { code: 'start-missing', path: ['goals', i, 'start'] };
+  const [size] = sizeProblems(kit);
+  return size && { code: 'size-zero', path: ['kit', ...size.path] };
+}
+
+/** The first reason why a design does not suit a challenge that is sound in itself, or undefined. */
+export function designRefusal(challenge: Challenge, design: Design): DesignRefusal | undefined {
   const { drawing } = design;
   return (
     givenIdTaken(challenge.sheet.given, drawing) ??
-    misplacedMark(challenge, drawing) ??
+    misplacedMark(
+      challenge,
+      drawing.marks,
+      [...challenge.sheet.given.lines, ...drawing.lines],
+      ['drawing'],
+    ) ??
     overSize(challenge, drawing) ??
     crowdRefusal(challenge.sheet, drawing)
   );
@@ -25,11 +46,17 @@ function givenIdTaken(given: Drawing, drawing: Drawing): DesignRefusal | undefin
   return undefined;
 }
 
-function misplacedMark({ sheet, kit }: Challenge, drawing: Drawing): DesignRefusal | undefined {
-  const lengths = new Map([...sheet.given.lines, ...drawing.lines].map((l) => [l.id, pathOf(l).length]));
+/** The first mark that stands on none of these lines, past its end, or in an ink that the kit lacks. */
+export function misplacedMark(
+  { kit }: Challenge,
+  marks: readonly Mark[],
+  lines: readonly Line[],
+  within: DocumentPath,
+): DesignRefusal | undefined {
+  const lengths = new Map(lines.map((line) => [line.id, pathOf(line).length]));
   const inks = new Set(kit.inks.map((ink) => ink.id));
-  for (const [i, mark] of drawing.marks.entries()) {
-    const path = ['drawing', 'marks', i];
+  for (const [i, mark] of marks.entries()) {
+    const path = [...within, 'marks', i];
     const length = lengths.get(mark.line);
     if (length === undefined) {
       return { code: 'mark-without-line', path: [...path, 'line'], mark: mark.id, line: mark.line };

@@ -1,4 +1,4 @@
-import { type Kit, reversed } from '../documents/kit.ts';
+import { type Kit, PACES, reversed } from '../documents/kit.ts';
 import { leastDifference, type SeenDifference } from './colour.ts';
 import { isTwoWay } from './words.ts';
 
@@ -24,6 +24,7 @@ type Found =
   | (OfWord & { readonly code: 'too-few-bands'; readonly least: number })
   | (OfWord & { readonly code: 'too-many-bands'; readonly most: number })
   | { readonly code: 'ink-letter-twice'; readonly ink: string }
+  | { readonly code: 'size-zero' }
   | (SeenDifference & {
       readonly code: 'colours-too-close';
       readonly one: ColourPlace;
@@ -39,11 +40,35 @@ export type KitProblem = Found & {
   readonly path: readonly (string | number)[];
   readonly severity: 'wrong' | 'caution';
 };
-export type KitProblemCode = KitProblem['code'];
 
-/** Everything that a kit's chart and inks get wrong, in the order of the document. */
+/** Everything that a kit's robot, inks and chart get wrong, in the order of the document. */
 export function checkKit(kit: Kit): KitProblem[] {
-  return [...inkProblems(kit), ...colourProblems(kit), ...kit.chart.flatMap((_, i) => rowProblems(kit, i))];
+  return [
+    ...sizeProblems(kit),
+    ...inkProblems(kit),
+    ...colourProblems(kit),
+    ...kit.chart.flatMap((_, i) => rowProblems(kit, i)),
+  ];
+}
+
+/** Lengths that the robot's motion and its reader divide by or wait for. */
+const SIZES = [
+  'width',
+  'length',
+  'wheelTrack',
+  'barAhead',
+  'sensorPitch',
+  'topWheelSpeed',
+  'bandUnit',
+] as const;
+
+/** Sizes and speeds of the robot that are 0, which no robot has and nothing can be driven with. */
+export function sizeProblems({ robot }: Kit): KitProblem[] {
+  const zero = (path: readonly string[]): KitProblem => ({ code: 'size-zero', path, severity: 'wrong' });
+  return [
+    ...SIZES.filter((size) => robot[size] <= 0).map((size) => zero(['robot', size])),
+    ...PACES.filter((pace) => robot.paces[pace] <= 0).map((pace) => zero(['robot', 'paces', pace])),
+  ];
 }
 
 function inkProblems({ inks }: Kit): KitProblem[] {

@@ -24,6 +24,20 @@ export function ofMakers({ par, library, judging }: Wording): void {
   judging.place([]);
   each(
     [
+      'word-twice',
+      'reverse-without-meaning',
+      'equal-neighbours',
+      'two-way-turns-back',
+      'ink-not-in-kit',
+      'too-few-bands',
+      'too-many-bands',
+      'ink-letter-twice',
+      'colours-too-close',
+    ] as const,
+    judging.challengeProblem,
+  );
+  each(
+    [
       'mark-without-line',
       'mark-past-end',
       'id-already-given',
@@ -32,6 +46,9 @@ export function ofMakers({ par, library, judging }: Wording): void {
       'too-many-marks',
       'too-much-line',
       'too-many-meetings',
+      'finish-missing',
+      'start-missing',
+      'size-zero',
     ] as const,
     (code) => {
       judging.challengeProblem(code);

@@ -3,6 +3,7 @@ import type {
   DesignRefusal,
   DesignRefusalCode,
   DocumentPath,
+  KitProblemCode,
 } from '../../documents/refusal.ts';
 import { numbers } from './numbers.ts';
 
@@ -24,30 +25,34 @@ const REFUSALS: Sentences = {
   'too-much-line': (r) =>
     `There are ${metres(r.measured)} m of line, and this sheet holds at most ${metres(r.allowed)} m. Take some lines away.`,
   'too-many-meetings': (r) => `Lines cross or touch in more than ${r.allowed} places. Take some lines away.`,
+  'finish-missing': () =>
+    'A robot is to set out from a finish berth, and the sheet has none. Choose another challenge.',
+  'start-missing': () =>
+    'A goal is about a robot from a berth that none sets out from. Choose another challenge.',
+  'size-zero': () => 'A size or speed of the robot is 0, so it cannot drive. Choose another kit.',
 };
 
 const metres = (mm: number) => numbers.fixed(mm / 1000, 1);
 
-const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode>, string>> = {
-  'finish-missing': 'A goal or a start needs a finish berth, and the sheet has none.',
-  'unknown-gate': 'A goal names a gate that the sheet does not have.',
-  'unknown-area': 'A goal names an area that the sheet does not have.',
-  'gates-missing': 'A goal asks for every gate, and the sheet has none.',
-  'keep-out-missing': 'A goal asks to keep out, and the sheet has no area to keep out of.',
-  'same-id-twice': 'Two things have the same id.',
-  'sheet-too-large': 'The sheet is larger than 4 m × 2 m.',
-  'off-the-sheet': 'Something lies off the sheet.',
-  'given-lines-missing': 'In “fill in” the lines are given, and the sheet has none.',
-  'begin-missing': 'In “mend” the drawing begins with a fault, and there is no drawing to begin with.',
-  'goals-missing': 'There is no goal.',
-  'asks-missing': 'In “predict” there are questions to answer, and there is none.',
-  'start-missing': 'This is about a robot from a berth that none sets out from.',
-  'window-empty': 'The time window ends before it begins.',
-  'window-unfair': 'The time window is narrower than robots differ in speed: give it 6 % to either side.',
-  'too-much-ink': 'There is more line than allowed.',
-};
+const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode | KitProblemCode>, string>> =
+  {
+    'unknown-gate': 'A goal names a gate that the sheet does not have.',
+    'unknown-area': 'A goal names an area that the sheet does not have.',
+    'gates-missing': 'A goal asks for every gate, and the sheet has none.',
+    'keep-out-missing': 'A goal asks to keep out, and the sheet has no area to keep out of.',
+    'same-id-twice': 'Two things have the same id.',
+    'sheet-too-large': 'The sheet is larger than 4 m × 2 m.',
+    'off-the-sheet': 'Something lies off the sheet.',
+    'given-lines-missing': 'In “fill in” the lines are given, and the sheet has none.',
+    'begin-missing': 'In “mend” the drawing begins with a fault, and there is no drawing to begin with.',
+    'goals-missing': 'There is no goal.',
+    'asks-missing': 'In “predict” there are questions to answer, and there is none.',
+    'window-empty': 'The time window ends before it begins.',
+    'window-unfair': 'The time window is narrower than robots differ in speed: give it 6 % to either side.',
+    'too-much-ink': 'There is more line than allowed.',
+  };
 
-const DESIGN_PROBLEMS: Readonly<Record<DesignRefusalCode, string>> = {
+const DESIGN_PROBLEMS: Readonly<Record<Exclude<DesignRefusalCode, KitProblemCode>, string>> = {
   'mark-without-line': 'A mark stands on a line that is not there.',
   'mark-past-end': 'A mark stands past the end of its line.',
   'id-already-given': 'A drawn line or mark has the id of a given one.',
@@ -56,6 +61,22 @@ const DESIGN_PROBLEMS: Readonly<Record<DesignRefusalCode, string>> = {
   'too-many-marks': 'There are more marks than allowed.',
   'too-much-line': 'There is more line than the sheet can hold.',
   'too-many-meetings': 'Lines cross or touch in more places than allowed.',
+  'finish-missing': 'A goal or a start needs a finish berth, and the sheet has none.',
+  'start-missing': 'This is about a robot from a berth that none sets out from.',
+};
+
+const KIT_PROBLEMS: Readonly<Record<KitProblemCode, string>> = {
+  'word-twice': 'The chart says twice what this word means.',
+  'reverse-without-meaning': 'The same bands met from the other side have no meaning in the chart.',
+  'equal-neighbours': 'Two bands of one ink stand side by side, which this kit cannot tell apart.',
+  'two-way-turns-back':
+    'This word reads the same from both sides and turns back: the robot would meet it again and again.',
+  'ink-not-in-kit': 'A word of the chart has an ink that the kit does not have.',
+  'too-few-bands': 'This word has fewer bands than the kit allows.',
+  'too-many-bands': 'This word has more bands than the kit allows.',
+  'ink-letter-twice': 'Two inks have the same letter.',
+  'colours-too-close': 'This colour is easily taken for another one of the kit.',
+  'size-zero': 'This size or speed of the robot is 0, and has to be more.',
 };
 
 /** Codes of the schemas and of values that are wrong in themselves. Others are said as they are. */
@@ -82,7 +103,9 @@ export const judging = {
   /** Why a drawing is not judged, and what to do. */
   refusal: (refusal: DesignRefusal): string =>
     (REFUSALS[refusal.code] as (r: DesignRefusal) => string)(refusal),
-  challengeProblem: (code: ChallengeProblemCode): string => ({ ...DESIGN_PROBLEMS, ...PROBLEMS })[code],
+  /** What is wrong with a challenge, or with a kit. */
+  challengeProblem: (code: ChallengeProblemCode): string =>
+    ({ ...DESIGN_PROBLEMS, ...KIT_PROBLEMS, ...PROBLEMS })[code],
   /** What is wrong with a value of a document, after its place: "is too large". */
   form: (code: string): string => FORM[code] ?? code,
   place,

@@ -160,6 +160,28 @@ describe('checkChallenge', () => {
       { path: ['model', 'drawing', 'marks'], code: 'too-many-marks' },
     ]);
   });
+  test('what is wrong in the kit is named with the path inside it, what is to be weighed is not', () => {
+    const robot = { ...DEMO_KIT.robot, wheelTrack: 0 };
+    const row = { word: 'CA', action: { kind: 'park' } } as const;
+    const inks = DEMO_KIT.inks.map((ink) => (ink.id === 'V' ? { ...ink, color: '#201030' } : ink));
+    const kit = { ...DEMO_KIT, robot, inks, chart: [...DEMO_KIT.chart, row] };
+    expect(checkChallenge(challenge({ kit }))).toEqual([
+      { path: ['kit', 'robot', 'wheelTrack'], code: 'size-zero' },
+      { path: ['kit', 'chart', 12, 'word'], code: 'word-twice' },
+    ]);
+  });
+  test('given marks stand on given lines, in inks of the kit', () => {
+    const line = { id: 'l', width: 5, from: { x: 30, y: 20 }, pieces: [{ to: { x: 130, y: 20 }, bulge: 0 }] };
+    const problems = (on: string, ink: string, at = 20) => {
+      const marks = [{ id: 'm', line: on, at, bands: [{ ink, length: 5, gap: 0 }] }];
+      return checkChallenge(challenge({ sheet: { ...SHEET, given: { lines: [line], marks } } }));
+    };
+    const path = ['sheet', 'given', 'marks', 0];
+    expect(problems('l', 'C')).toEqual([]);
+    expect(problems('gone', 'C')).toEqual([{ path: [...path, 'line'], code: 'mark-without-line' }]);
+    expect(problems('l', 'C', 101)).toEqual([{ path: [...path, 'at'], code: 'mark-past-end' }]);
+    expect(problems('l', 'Z')).toEqual([{ path: [...path, 'bands', 0, 'ink'], code: 'unknown-ink' }]);
+  });
   test('a model that the sheet refuses is named with the path inside it', () => {
     const marks = [{ id: 'm', line: 'gone', at: 1, bands: [{ ink: 'C', length: 5.5, gap: 0 }] }];
     const model = { version: 1 as const, drawing: { lines: [], marks } };

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design, Line, Mark } from '../../../shared/documents/design.ts';
+import { judge } from '../../../shared/judge/judge.ts';
 import { refusalOf } from '../../../shared/judge/refusal.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { SHEET } from '../goals/hand-made.ts';
@@ -34,6 +35,31 @@ const challenge = (over: Partial<Challenge> = {}): Challenge => ({
 });
 
 describe('refusalOf', () => {
+  test('refuses a start from a finish that the sheet lacks', () => {
+    const { finish: _finish, ...sheet } = SHEET;
+    const refusal = { code: 'finish-missing', path: ['starts'] };
+    const strange = challenge({ sheet, starts: ['finish'] });
+    expect(refusalOf(strange, design([]))).toEqual(refusal);
+    expect(judge(strange, design([]), 'entry')).toMatchObject({ refusal, verdict: { met: false, runs: [] } });
+  });
+  test('refuses a goal about a robot from a berth that none sets out from', () => {
+    const goals: Challenge['goals'] = [
+      { id: 'g', formula: { kind: 'finish' }, must: true, weight: 1, start: 'finish' },
+    ];
+    const refusal = { code: 'start-missing', path: ['goals', 0, 'start'] };
+    expect(refusalOf(challenge({ goals }), design([]))).toEqual(refusal);
+    expect(judge(challenge({ goals }), design([]), 'entry')).toMatchObject({
+      refusal,
+      verdict: { met: false, runs: [] },
+    });
+  });
+  test('refuses a robot without a size', () => {
+    const kit = { ...DEMO_KIT, robot: { ...DEMO_KIT.robot, wheelTrack: 0 } };
+    expect(refusalOf(challenge({ kit }), design([]))).toEqual({
+      code: 'size-zero',
+      path: ['kit', 'robot', 'wheelTrack'],
+    });
+  });
   test('accepts a mark on a drawn and on a given line', () => {
     const both = [mark(), mark({ id: 'n', line: 'given' })];
     expect(refusalOf(challenge(), design([line('a')], both))).toBeUndefined();

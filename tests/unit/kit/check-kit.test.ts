@@ -52,6 +52,19 @@ describe('checkKit', () => {
     expect(codes(withRows(row('CACAC')))).toEqual(['too-many-bands']);
   });
 
+  it('sizes and speeds of 0 are named, each at its place', () => {
+    const { robot } = DEMO_KIT;
+    const paces = { ...robot.paces, brisk: 0 };
+    const found = checkKit({ ...DEMO_KIT, robot: { ...robot, wheelTrack: 0, bandUnit: 0, paces } });
+    expect(found).toEqual(
+      [['wheelTrack'], ['bandUnit'], ['paces', 'brisk']].map((path) => ({
+        code: 'size-zero',
+        path: ['robot', ...path],
+        severity: 'wrong',
+      })),
+    );
+  });
+
   it('two inks with one letter are found', () => {
     const [coral, aqua, violet] = DEMO_KIT.inks;
     const inks = [coral!, aqua!, { ...violet!, id: 'A' }];

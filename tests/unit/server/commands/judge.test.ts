@@ -135,6 +135,22 @@ describe('npm run judge with another kit', () => {
     });
   });
 
+  test('a kit that nothing can be driven with ends with 2 and the place', () => {
+    const bad = join(folder, 'bad-kit.json');
+    const write = (over: Partial<Kit>) =>
+      writeFileSync(bad, JSON.stringify(writeDocument(Kit, { ...DEMO_KIT, ...over })));
+    write({ robot: { ...DEMO_KIT.robot, wheelTrack: 0 } });
+    expect(command('--list', '--kit', bad)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('robot.wheelTrack (size-zero)'),
+    });
+    write({ chart: [...DEMO_KIT.chart, { word: 'CA', action: { kind: 'park' } }] });
+    expect(command('--list', '--kit', bad, '--language', 'es')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('chart[12].word (word-twice): La tabla'),
+    });
+  });
+
   test('--list ends quietly when its reader does not wait for all of it', async () => {
     const args = ['--import', 'tsx', 'server/commands/judge.ts', '--list'];
     const run = spawn(process.execPath, args, { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
