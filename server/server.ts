@@ -2,6 +2,7 @@ import { once } from 'node:events';
 import { createServer } from 'node:http';
 import { createServer as createSecureServer } from 'node:https';
 import type { AddressInfo } from 'node:net';
+import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { type DestinationStream, pino } from 'pino';
 import type { Challenge } from '../shared/documents/challenge.ts';
@@ -23,8 +24,9 @@ import { Links } from './seats/links.ts';
 import { ownerKeyIn } from './seats/owner-key.ts';
 import { type RateLimits, Rates } from './seats/rates.ts';
 import { sameSecret } from './seats/tokens.ts';
+import { timeLeft } from './settled.ts';
 import type { SilenceLimits } from './sockets/silence.ts';
-import { startSockets } from './sockets/sockets.ts';
+import { type Sockets, startSockets } from './sockets/sockets.ts';
 
 export interface ServerConfig {
   /** Holds the rooms and the owner's key; made where it is missing. */
@@ -48,7 +50,7 @@ export interface ServerConfig {
   /** Rooms that nobody has used for so many days are erased; null: none. Absent: 90. */
   readonly roomDays?: number | null;
   readonly logLevel?: 'silent' | 'error' | 'warn' | 'info';
-  /** How long open work may take at the end, ms, once for answers and once for judging. */
+  /** How long everything may take at the end, ms: answers, judging, keeping drafts, closing the store. */
   readonly endWithinMs?: number;
   /** What a collector of figures says, where the address that it asks from proves nothing. */
   readonly metricsKey?: string;
@@ -89,8 +91,10 @@ function defaultJudging(): Judging {
   });
 }
 
-/** Long enough for the slowest sound drawing in the judge, short enough for a person who waits. */
-const END_WITHIN_MS = 5000;
+/** What starts us is told that we need ten seconds; the slowest sound drawing in the judge needs fewer. */
+const END_WITHIN_MS = 9000;
+/** By which part of it each step must have ended. */
+const ENDED_BY = { answers: 0.4, judging: 0.75, keeping: 0.9, store: 1 } as const;
 /** Longer than the minute that balancers usually keep an idle connection, so that they close it first. */
 const KEEP_ALIVE_MS = 65_000;
 
@@ -105,6 +109,23 @@ async function storeFor(config: ServerConfig, trouble: Trouble): Promise<Store> 
   const { log, neighbours = ALONE, dataDir, databaseUrl } = config;
   if (!log) return openStore(dataDir, databaseUrl, trouble);
   return { log, neighbours, recovery: null, close: () => log.close() };
+}
+
+interface Parts {
+  readonly sockets: Sockets;
+  readonly erasing: Erasing;
+  readonly rooms: Rooms;
+  readonly store: Store;
+}
+
+/** Ends one after the other, all within one limit; what a store does not take by then is left behind. */
+async function endAll({ sockets, erasing, rooms, store }: Parts, withinMs: number): Promise<void> {
+  const left = timeLeft(withinMs);
+  await sockets.close(left(ENDED_BY.answers));
+  erasing.close();
+  await rooms.stopJudging(left(ENDED_BY.judging));
+  await rooms.keepAll(left(ENDED_BY.keeping));
+  await Promise.race([store.close(), pause(left(ENDED_BY.store), undefined, { ref: false })]);
 }
 
 /**
@@ -161,13 +182,9 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   rooms.tell(sockets.outlet);
   const end = async () => {
     logger.info('ending');
-    const withinMs = config.endWithinMs ?? END_WITHIN_MS;
     // No new connection from here on; those that are open are told and answered.
     if (http.listening) http.close();
-    await sockets.close(withinMs);
-    erasing.close();
-    await rooms.close(withinMs);
-    await store.close();
+    await endAll({ sockets, erasing, rooms, store }, config.endWithinMs ?? END_WITHIN_MS);
     meter.close();
     logger.info('ended');
   };

@@ -37,6 +37,8 @@ const ROOM_ID = /^[\w-]{1,64}$/;
 /** A room that nobody has used for so long leaves memory, ms; and how often that is looked at. */
 const IDLE_MS = 10 * 60_000;
 const LOOK_EVERY_MS = 60_000;
+/** How long the judge's threads may take to be gone when they are broken off, ms. */
+const BREAK_OFF_MS = 500;
 /** Rooms in which time may be running or an entry waiting when the server comes back. */
 const ROOMS_WOKEN = 20;
 
@@ -240,18 +242,27 @@ export class OpenRooms {
     return { rooms: this.#open.size, judging: this.#judge.size };
   }
 
-  /** Lets judging that has begun end within `withinMs`, and writes what is still only in memory. */
-  async close(withinMs: number): Promise<void> {
+  /** Begins nothing more; lets judging that has begun end within `withinMs`, then breaks it off. */
+  async stopJudging(withinMs: Millis): Promise<void> {
     clearInterval(this.#looking);
     this.#deadlines.close();
     this.#judge.stop();
     await settledWithin(this.#judge.stopped(), withinMs);
-    await this.parts.judging.close();
-    await this.#judge.stopped();
-    for (const opening of this.#open.values()) {
+    await settledWithin(this.parts.judging.close(), BREAK_OFF_MS);
+  }
+
+  /** Writes what is still only in memory, of all rooms at once; leaves behind what takes over `withinMs`. */
+  async keepAll(withinMs: Millis): Promise<void> {
+    const unkept = new Set(this.#open.keys());
+    const keep = async ([id, opening]: [string, Promise<OpenRoom | undefined>]) => {
       const open = await opening.catch(() => undefined);
       await open?.room.inTurn(() => undefined);
       await open?.newest.close();
-    }
+      if (!open || open.newest.isKept) unkept.delete(id);
+    };
+    const ended = Promise.all([this.#judge.stopped(), ...[...this.#open].map(keep)]);
+    await settledWithin(ended, withinMs);
+    if (unkept.size > 0)
+      this.parts.trouble('ending', new Error(`drafts of ${unkept.size} rooms are not kept`));
   }
 }

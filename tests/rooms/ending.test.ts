@@ -3,7 +3,20 @@ import { connect } from 'node:net';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { Append } from '../../server/log/event-log.ts';
 import { MemoryLog } from '../../server/log/memory.ts';
-import { buildingRoom, lineDesign, type Page, quickJudging, type TestServer, testServer } from './harness.ts';
+import {
+  buildingRoom,
+  codeOf,
+  joinCookie,
+  lineDesign,
+  openRoom,
+  ownerCookie,
+  type Page,
+  quickJudging,
+  seated,
+  seqOf,
+  type TestServer,
+  testServer,
+} from './harness.ts';
 
 /** Something that waits until a test lets it go on. */
 function gate() {
@@ -37,7 +50,7 @@ beforeEach(() => {
   log = new GatedLog();
 });
 afterEach(async () => {
-  for (const page of pages) page.close();
+  for (const page of pages.splice(0)) page.close();
   await server.end();
 });
 
@@ -110,6 +123,38 @@ it('a judge that never ends is left behind after the limit', async () => {
   await tablet.command({ kind: 'hand-in', round: 0, design: lineDesign(150) });
   await server.close();
   expect((await stored(desk.state!.id)).at(-1)).toBe('handed-in');
+});
+
+/** A store that never says whether it has kept a draft, and does not close either. */
+class DeafLog extends MemoryLog {
+  readonly asked = new Set<string>();
+  override keepLatest(room: string): Promise<void> {
+    this.asked.add(room);
+    return new Promise(() => undefined);
+  }
+  override close(): Promise<void> {
+    return new Promise(() => undefined);
+  }
+}
+
+it('drafts of all rooms are written at once, and a store that takes too long is left behind', async () => {
+  const deaf = new DeafLog();
+  server = await testServer({ judging: quickJudging, log: deaf, endWithinMs: 20 });
+  const owner = await ownerCookie(server);
+  const rooms: string[] = [];
+  for (let i = 0; i < 3; i++) {
+    const { room, word } = await openRoom(server.url, owner);
+    rooms.push(room);
+    const desk = await seated(server.url, 'desk', owner, room);
+    const tablet = await seated(server.url, 'tablet', await joinCookie(server.url, word));
+    pages.push(desk, tablet);
+    seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
+    seqOf(await desk.command({ kind: 'start-building', seconds: null }));
+    const draft = { kind: 'draft', round: 0, design: lineDesign(60) };
+    expect(codeOf(await tablet.ask('latest', draft))).toBe('accepted');
+  }
+  await server.close();
+  expect([...deaf.asked].sort()).toEqual(rooms.sort());
 });
 
 it('a connection that never says the end of its request is not waited for', async () => {
