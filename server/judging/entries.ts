@@ -127,7 +127,10 @@ export class EntryJudge {
     try {
       await this.#carryOut(room, { kind: 'give-up-judging', entry: entry.id });
     } catch (error) {
-      if (!this.#closed.signal.aborted) this.#parts.failed(room.state.id, entry.id, error);
+      if (this.#closed.signal.aborted) return;
+      this.#parts.failed(room.state.id, entry.id, error);
+      // A store that takes nothing, and says so at once, would be asked without a pause for anything else.
+      await this.#rest();
     }
   }
 

@@ -1,3 +1,4 @@
+import { setImmediate as others } from 'node:timers/promises';
 import { expect, it } from 'vitest';
 import { EntryJudge } from '../../../server/judging/entries.ts';
 import { MemoryLog } from '../../../server/log/memory.ts';
@@ -42,4 +43,32 @@ it.each([
   while (judge.size > 0) await judge.stopped();
   judge.stop();
   expect(failures).toHaveLength(tries);
+});
+
+it('an entry that cannot even be given up, since the store takes nothing, lets others have their turn', async () => {
+  const log = new MemoryLog();
+  const room = await roomWithEntry(log);
+  log.append = () => Promise.reject(new Error('broken'));
+  const failures: string[] = [];
+  let givenUp = () => {};
+  const tried = new Promise<void>((resolve) => {
+    givenUp = resolve;
+  });
+  const judging = { judge: () => Promise.reject(new Error('cannot')), close: async () => undefined };
+  const judge = new EntryJudge({
+    log,
+    judging,
+    patienceMs: 0,
+    failed: (_room, entry) => {
+      if (failures.push(entry) === 4) givenUp();
+      if (failures.length > 10) judge.stop();
+    },
+  });
+  judge.look(room);
+  await tried;
+  await others();
+  judge.stop();
+  await judge.stopped();
+  // Three tries, and one to give it up.
+  expect(failures).toHaveLength(4);
 });
