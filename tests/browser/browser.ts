@@ -50,12 +50,21 @@ export interface WatchOptions {
   readonly touch?: boolean;
   /** What the browser asks for, as BCP 47 has it; the pages take their language from it. */
   readonly locale?: string;
+  /** Whether each way to play is new to this tablet; otherwise nobody is told by itself how it goes. */
+  readonly newcomer?: boolean;
+}
+
+/** Runs in the page. One of another address, like an empty one, has nothing to keep it in. */
+function haveMetAllPlays(): void {
+  if (location.protocol.startsWith('http'))
+    localStorage.setItem('harbour-lines.met-plays', '["draw","fill-in","mend","predict"]');
 }
 
 /** A page in a context of its own, watched from its first request on. */
 export async function watchedPage(browser: Browser, url: string, options: WatchOptions): Promise<Watched> {
-  const { width, height, touch = false, locale = 'en-US' } = options;
+  const { width, height, touch = false, locale = 'en-US', newcomer = false } = options;
   const context = await browser.newContext({ viewport: { width, height }, hasTouch: touch, locale });
+  if (!newcomer) await context.addInitScript(haveMetAllPlays);
   const page = await context.newPage();
   const trouble: string[] = [];
   const own = new URL(url).host;

@@ -16,6 +16,7 @@ import { HandInDialog } from '../handing/hand-in.tsx';
 import { handedInBy, Roles } from '../handing/roles.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
 import { WallWishes } from '../handing/wall-wishes.tsx';
+import { HowButton } from '../playing/how-to-play.tsx';
 import { SheetInWords } from '../reading/sheet-in-words.tsx';
 import { TryIt } from '../trying/try-it.tsx';
 import { Foot } from './foot.tsx';
@@ -100,6 +101,7 @@ function Workbench({
             ways={live.last?.ways ?? {}}
             onRead={() => setOpen('reading')}
           />
+          <HowButton challenge={challenge} />
           <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
           <TimeLeft room={room} />
         </header>

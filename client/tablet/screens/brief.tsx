@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import type { Team } from '../../../shared/room/state.ts';
@@ -6,6 +7,7 @@ import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { Hear } from '../../parts/hear.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
+import { HowPictures } from '../work.ts';
 import './screens.css';
 
 export interface BriefScreenProps {
@@ -44,6 +46,9 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
             names
             label={building.sheet(sentence)}
           />
+          <Suspense fallback={null}>
+            <HowPictures challenge={challenge} />
+          </Suspense>
         </div>
       </div>
     </main>

@@ -1,4 +1,5 @@
 import { numbers } from './numbers.ts';
+import { playing } from './playing.ts';
 
 /** What teams read on their tablet. Children from seven on: short sentences, plain words. */
 
@@ -283,6 +284,7 @@ export const tablet = {
   building,
   trying,
   predicting,
+  playing,
   handing,
   showing,
   closing,

@@ -1,5 +1,6 @@
 import type { CaughtWhy, EditRefusalCode, Tool } from '../en/tablet.ts';
 import { numbers } from './numbers.ts';
+import { playing } from './playing.ts';
 
 /** What teams read on their tablet. Children from seven on: short sentences, plain words. */
 
@@ -274,6 +275,7 @@ export const tablet = {
   building,
   trying,
   predicting,
+  playing,
   handing,
   showing,
   closing,
