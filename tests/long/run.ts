@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 
 /** `npm run long -- NAME`: runs `NAME.ts` beside this file, which exports `long(): Promise<boolean>`, all well. */
 
-const NAMES = ['builder', 'course', 'faults', 'fuzz', 'rows', 'mutation'];
+const NAMES = ['builder', 'course', 'faults', 'fuzz', 'rows', 'mutation', 'pars'];
 
 const name = process.argv[2] ?? '';
 const file = new URL(`./${name}.ts`, import.meta.url);
