@@ -7,7 +7,7 @@ import { notJudgedOnce } from './judged-once.ts';
 import { FaultyPage, later, until } from './page.ts';
 import { FaultyProxy, type Weather } from './proxy.ts';
 import { randomFrom } from './random.ts';
-import { RestartableServer } from './restarts.ts';
+import { inMemory, onDisk, RestartableServer } from './restarts.ts';
 
 /** One lesson over bad connections, all of it from one seed. */
 
@@ -15,6 +15,8 @@ const TEAMS = 3;
 const HAND_INS = 5;
 const FAULTS = 16;
 const RESTARTS = 2;
+/** Every so manieth lesson is kept in a file, where a commit takes its time; the others in memory. */
+const ON_DISK = 3;
 
 function weatherBy(random: () => number): Weather {
   const kinds: Weather[] = [
@@ -122,8 +124,8 @@ function differences(events: readonly RoomEvent[], pages: readonly FaultyPage[])
 /** Plays the schedule of a seed; what was wrong in the end. Rejects where a page never comes back. */
 export async function playSchedule(seed: number): Promise<string[]> {
   const random = randomFrom(seed);
-  const server = await RestartableServer.start();
-  const { log, running } = server;
+  const server = await RestartableServer.start(Date.now, seed % ON_DISK === 0 ? onDisk() : inMemory());
+  const { running } = server;
   const proxies = await Promise.all(
     Array.from({ length: TEAMS + 2 }, () => FaultyProxy.before(running.port)),
   );
@@ -145,7 +147,7 @@ export async function playSchedule(seed: number): Promise<string[]> {
       deskPlays(desk, random),
       ...tablets.map((tablet, team) => teamPlays(tablet, team, random)),
     ]);
-    const events = () => log.eventsAfter(room, 0);
+    const events = () => server.log.eventsAfter(room, 0);
     await until('verdicts', () => judgedOn(desk) >= TEAMS * HAND_INS);
     const last = (await events()).at(-1)?.seq;
     await until('all pages to be current', () => pages.every((page) => page.link.state().room?.seq === last));
