@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { SECOND_KIT } from '../../shared/kit/second-kit.ts';
 import { freshChallenge } from '../../shared/search/fresh.ts';
 import { faultsOf, madeFor, wishFor } from '../fresh.ts';
 import '../seed.ts';
@@ -13,6 +14,11 @@ describe('fresh challenges', () => {
       }),
       { numRuns: 10 },
     );
+  });
+
+  test.each([1, 4, 5, 15])('are as wished with another kit: seed %d', (seed) => {
+    const wish = { ...wishFor(seed), kit: SECOND_KIT };
+    expect(faultsOf(wish, freshChallenge(wish))).toEqual([]);
   });
 
   test('equal seeds give equal challenges, other seeds others', () => {
