@@ -195,6 +195,10 @@ it('ranks are off until the desk turns them on; equal points share a rank', asyn
   await room.handIn(1, classDrawings(challengeNamed(CHALLENGE))[0]!);
   await room.ask({ kind: 'show-standings', on: true });
   await page.locator('.standing').first().waitFor();
+  // What comes after the time counts once the desk takes it.
+  expect(await page.locator('.standing-rank').allInnerTexts()).toEqual(['1', '2', '2']);
+  await room.ask({ kind: 'take-late', entries: [entryOf(1)], on: true });
+  await page.locator('.standing-rank', { hasText: '3' }).waitFor();
   expect(await page.locator('.standing-rank').allInnerTexts()).toEqual(['1', '1', '3']);
 });
 
