@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -7,6 +8,8 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 export default defineConfig({
   root,
   test: {
+    // Much of a test waits for servers and pages, so that one file at a time leaves two cores half idle.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     reporters: ['default', fileURLToPath(new URL('./closing-line.ts', import.meta.url))],
     projects: [
       {
@@ -29,7 +32,6 @@ export default defineConfig({
           testTimeout: 180_000,
           hookTimeout: 120_000,
           pool: 'forks',
-          fileParallelism: false,
         },
       },
     ],
