@@ -29,6 +29,8 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.browser.ts'],
           globalSetup: ['tests/browser/set-up.ts'],
+          // Two browsers on two cores: a page that came too late for a step is opened anew, once.
+          retry: 1,
           testTimeout: 180_000,
           hookTimeout: 120_000,
           pool: 'forks',

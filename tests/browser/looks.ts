@@ -71,7 +71,7 @@ export async function expectTidy(page: Page, state: string): Promise<void> {
     scrolls: await scrolls(page),
   });
   const tidy = { cut: [], over: [], scrolls: { x: 0, y: 0 } };
-  await expect.poll(look, { timeout: 5000, message: state }).toEqual(tidy);
+  await expect.poll(look, { timeout: 20_000, message: state }).toEqual(tidy);
 }
 
 /**
