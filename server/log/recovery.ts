@@ -92,14 +92,26 @@ function mendFirstPage(copy: string, page: Buffer): void {
   closeSync(file);
 }
 
-function readCopy(copy: string): FoundRows {
-  const database = new Database(copy);
+function rowsIn(database: Database.Database): FoundRows {
+  const names = Object.keys(SUMMED) as (keyof Tables)[];
+  const tables = names.map((table) => [table, [...readableRows(database, table)]]);
+  return Object.fromEntries(tables) as FoundRows;
+}
+
+function eventsIn(database: Database.Database): number {
+  let events = 0;
+  for (const _ of readableRows(database, 'events')) events++;
+  return events;
+}
+
+/** What can be read of the copy that has more events, the first where both have as many. */
+function rowsOfBetter(copies: readonly [string, string]): FoundRows {
+  const [first, second] = [new Database(copies[0]), new Database(copies[1])];
   try {
-    const names = Object.keys(SUMMED) as (keyof Tables)[];
-    const tables = names.map((table) => [table, [...readableRows(database, table)]]);
-    return Object.fromEntries(tables) as FoundRows;
+    return rowsIn(eventsIn(second) > eventsIn(first) ? second : first);
   } finally {
-    database.close();
+    first.close();
+    second.close();
   }
 }
 
@@ -117,8 +129,7 @@ function read(path: string, sparePage: Buffer): FoundRows {
     }
     mendFirstPage(copies[0], firstPageOf(copies[0]));
     mendFirstPage(copies[1], sparePage);
-    const [found, other] = copies.map(readCopy) as [FoundRows, FoundRows];
-    return found.events.length >= other.events.length ? found : other;
+    return rowsOfBetter(copies);
   } finally {
     rmSync(home, { recursive: true, force: true, maxRetries: 3 });
   }
