@@ -1,7 +1,7 @@
-import { stageWithout, strangerTo } from './decide-teams.ts';
-import { ALREADY, type CommandOf, type Decision, done, type Rule, refuse } from './decision.ts';
-import type { RoomFact, Seat } from './events.ts';
-import type { RoomState, Team, TeamId } from './state.ts';
+import { ownTeam, stageWithout, strangerTo, whileDrawing } from './decide-teams.ts';
+import { ALREADY, type CommandOf, type Decision, done, type Rule } from './decision.ts';
+import type { Seat } from './events.ts';
+import type { RoomState } from './state.ts';
 
 /** How teams are helped, what they foretell, and whether they want to be on the wall. */
 
@@ -11,25 +11,6 @@ function setHelp(state: RoomState, { team, step }: CommandOf<'set-help'>): Decis
   const known = state.teams.find(({ id }) => id === team);
   if (!known) return strangerTo(state, team);
   return known.help === step ? ALREADY : done({ kind: 'help-set', team, step });
-}
-
-function ownTeam(state: RoomState, seat: Seat, decide: (team: Team) => Decision): Decision {
-  if (seat.role !== 'team') return refuse({ code: 'not-for-this-seat' });
-  const own = state.teams.find(({ id }) => id === seat.team);
-  return own ? decide(own) : strangerTo(state, seat.team);
-}
-
-/** What a team does with its drawing of this round, from the first building time on. */
-function whileDrawing(
-  state: RoomState,
-  round: number,
-  seat: Seat,
-  fact: (team: TeamId) => RoomFact,
-): Decision {
-  return ownTeam(state, seat, ({ id }) => {
-    if (round !== state.rounds.length - 1) return refuse({ code: 'other-round' });
-    return state.building === null ? refuse({ code: 'not-building' }) : done(fact(id));
-  });
 }
 
 function tried(state: RoomState, { kind, ...command }: CommandOf<'try'>, seat: Seat): Decision {

@@ -3,13 +3,14 @@ import {
   type CommandOf,
   type Decision,
   done,
+  NOT_BUILDING,
   notNow,
   ROOM_LIMITS,
   type Rule,
   refuse,
 } from './decision.ts';
 import type { RoomFact, Seat, ToldVerdict } from './events.ts';
-import { freePlace, type RoomState, type Team } from './state.ts';
+import { type Building, freePlace, type RoomState, type Team, type TeamId } from './state.ts';
 
 /** Who is in the room, under which emblem, and whose tablet. */
 
@@ -19,6 +20,26 @@ const ROOM_FULL = refuse({ code: 'room-full', most: ROOM_LIMITS.teams });
 export const strangerTo = (state: RoomState, id: string): Decision =>
   refuse({ code: state.removed.some((team) => team.id === id) ? 'team-removed' : 'unknown-team' });
 
+/** A decision about the team that asks. */
+export function ownTeam(state: RoomState, seat: Seat, decide: (team: Team) => Decision): Decision {
+  if (seat.role !== 'team') return refuse({ code: 'not-for-this-seat' });
+  const own = state.teams.find(({ id }) => id === seat.team);
+  return own ? decide(own) : strangerTo(state, seat.team);
+}
+
+/** What a team does with its drawing of this round, from the first building time on. */
+export function whileDrawing(
+  state: RoomState,
+  round: number,
+  seat: Seat,
+  fact: (team: TeamId, building: Building) => RoomFact,
+): Decision {
+  return ownTeam(state, seat, ({ id }) => {
+    if (round !== state.rounds.length - 1) return refuse({ code: 'other-round' });
+    return state.building === null ? NOT_BUILDING : done(fact(id, state.building));
+  });
+}
+
 function join(state: RoomState, { team }: CommandOf<'join'>): Decision {
   if ([...state.teams, ...state.removed].some((known) => known.id === team)) return ALREADY;
   const place = freePlace(state);
@@ -27,13 +48,12 @@ function join(state: RoomState, { team }: CommandOf<'join'>): Decision {
 
 /** Until the first challenge is being told: later, emblems are what points are known by. */
 function swapEmblem(state: RoomState, { emblem }: CommandOf<'swap-emblem'>, seat: Seat): Decision {
-  if (seat.role !== 'team') return refuse({ code: 'not-for-this-seat' });
   if (state.phase !== 'gather') return notNow(state);
-  const own = state.teams.find((team) => team.id === seat.team);
-  if (!own) return strangerTo(state, seat.team);
-  if (own.emblem === emblem) return ALREADY;
-  if (state.teams.some((team) => team.emblem === emblem)) return refuse({ code: 'emblem-taken' });
-  return done({ kind: 'emblem-changed', team: own.id, emblem });
+  return ownTeam(state, seat, (own) => {
+    if (own.emblem === emblem) return ALREADY;
+    if (state.teams.some((team) => team.emblem === emblem)) return refuse({ code: 'emblem-taken' });
+    return done({ kind: 'emblem-changed', team: own.id, emblem });
+  });
 }
 
 /** What stays on the stage without a team's entries; nothing to tell where it had none there. */

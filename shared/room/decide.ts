@@ -1,12 +1,13 @@
 import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
-import { strangerTo, TEAM_RULES } from './decide-teams.ts';
+import { strangerTo, TEAM_RULES, whileDrawing } from './decide-teams.ts';
 import {
   ALREADY,
   type CommandOf,
   type Decision,
   done,
+  NOT_BUILDING,
   notNow,
   ROOM_LIMITS,
   type Rule,
@@ -15,7 +16,6 @@ import {
 import type { RoomFact, Seat, ToldVerdict } from './events.ts';
 import { type Phase, type RoomState, timeIn } from './state.ts';
 
-const NOT_BUILDING = refuse({ code: 'not-building' });
 const SECOND = 1000;
 const isBuilding = (state: RoomState) => state.building !== null && !state.building.ended;
 const endByDesk = (state: RoomState): RoomFact[] =>
@@ -100,14 +100,11 @@ function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
 }
 
 function handIn(state: RoomState, command: CommandOf<'hand-in'>, seat: Seat, now: Millis): Decision {
-  if (seat.role !== 'team') return refuse({ code: 'not-for-this-seat' });
-  if (!state.teams.some((team) => team.id === seat.team)) return strangerTo(state, seat.team);
-  if (command.round !== state.rounds.length - 1) return refuse({ code: 'other-round' });
-  const { building } = state;
-  if (building === null) return NOT_BUILDING;
-  const late = building.ended || (building.until !== null && timeIn(state, now) >= building.until);
-  const { entry, design } = command;
-  return done({ kind: 'handed-in', entry, team: seat.team, design, late, taken: !late });
+  const { round, entry, design } = command;
+  return whileDrawing(state, round, seat, (team, building) => {
+    const late = building.ended || (building.until !== null && timeIn(state, now) >= building.until);
+    return { kind: 'handed-in', entry, team, design, late, taken: !late };
+  });
 }
 
 /** What was in time counts anyway, and stays as it is. */

@@ -21,4 +21,5 @@ export interface Rule<K extends RoomCommand['kind']> {
 export const done = (...facts: RoomFact[]): Decision => ({ ok: true, facts });
 export const refuse = (refusal: Refusal): Decision => ({ ok: false, refusal });
 export const ALREADY = refuse({ code: 'already-so' });
+export const NOT_BUILDING = refuse({ code: 'not-building' });
 export const notNow = (state: RoomState) => refuse({ code: 'not-now', phase: state.phase });
