@@ -72,11 +72,9 @@ export function configFrom(env: Environment, pages: string | null): Read<ServerC
   if (env.LOG_LEVEL && !logLevel) {
     return wrong(`LOG_LEVEL must be one of ${LOG_LEVELS.join(', ')}, not "${env.LOG_LEVEL}".`);
   }
-  if (env.OWNER_KEY && !SECRET.test(env.OWNER_KEY)) {
-    return wrong('OWNER_KEY must be 16 to 64 letters, digits, dashes or underscores.');
-  }
-  if (env.METRICS_KEY && !SECRET.test(env.METRICS_KEY)) {
-    return wrong('METRICS_KEY must be 16 to 64 letters, digits, dashes or underscores.');
+  for (const name of ['OWNER_KEY', 'METRICS_KEY']) {
+    if (env[name] && !SECRET.test(env[name]))
+      return wrong(`${name} must be 16 to 64 letters, digits, dashes or underscores.`);
   }
   if (env.PUBLIC_URL && !PUBLIC_URL.test(env.PUBLIC_URL)) {
     return wrong('PUBLIC_URL must look like http://192.168.1.20:4310 (no path behind the port).');
