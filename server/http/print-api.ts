@@ -5,7 +5,7 @@ import { type Locale, parseDocument } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
-import { type Entry, type Team, variantFor } from '../../shared/room/state.ts';
+import { type DocumentId, type Entry, type Team, variantFor } from '../../shared/room/state.ts';
 import { PAGES_HEAD, PrintAsk, type PrintProgress, TEAM_KINDS } from '../../shared/wire/print.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { type Checked, checkForm } from '../../shared/wire/schemas.ts';
@@ -65,6 +65,8 @@ const isForTeam = ({ kind, team, challenge, key }: PrintAsk, own: string): boole
 class Reader {
   readonly #parts: HttpParts;
   readonly #asking: Asking;
+  /** A challenge is large, and a whole class has the same one: each is read once. */
+  readonly #challenges = new Map<DocumentId, Promise<Challenge | undefined>>();
 
   constructor(parts: HttpParts, asking: Asking) {
     this.#parts = parts;
@@ -103,10 +105,16 @@ class Reader {
   async #ofRound(round: number, variant: Variant | null): Promise<PrintedChallenge | undefined> {
     const { open, ask } = this.#asking;
     const played = open.room.state.rounds[round];
-    const challenge = played && (await this.#read(Challenge, played.challenge));
+    const challenge = played && (await this.#whole(played.challenge));
     if (!played || !challenge) return undefined;
     const title = readyNamed(played.key, ask.language)?.title ?? played.key;
     return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
+  }
+
+  #whole(id: DocumentId): Promise<Challenge | undefined> {
+    const reading = this.#challenges.get(id) ?? this.#read(Challenge, id);
+    this.#challenges.set(id, reading);
+    return reading;
   }
 
   async #team(team: Team, entry?: string): Promise<PrintedTeam> {
