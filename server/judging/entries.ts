@@ -4,7 +4,7 @@ import type { RoomEvent } from '../../shared/room/events.ts';
 import type { Entry, EntryId, RoomId, TeamId } from '../../shared/room/state.ts';
 import { type EventLog, StoreAway, type StoredDocument } from '../log/event-log.ts';
 import { storedDocument } from '../rooms/documents.ts';
-import type { LiveRoom } from '../rooms/live-room.ts';
+import { isNotWritten, type LiveRoom } from '../rooms/live-room.ts';
 import type { Judging } from './judging.ts';
 
 /** So often an entry is tried, then it is left until the desk wishes it or the next start. */
@@ -13,14 +13,6 @@ const MOST_TRIES = 3;
 const MOST_OF_A_TEAM = 2;
 /** How long to wait for space on the disk before a verdict is worked out again, ms. */
 const PAUSE_MS = 5000;
-/** Refusals that say nothing of the entry. */
-const NOT_WRITTEN: readonly string[] = [
-  'store-full',
-  'store-away',
-  'restart-needed',
-  'too-fast',
-  'server-trouble',
-];
 
 export interface EntryJudgeParts {
   readonly log: EventLog;
@@ -156,8 +148,7 @@ export class EntryJudge {
    */
   async #carryOut(room: LiveRoom, command: RoomCommand, documents: StoredDocument[] = []): Promise<void> {
     const answer = await room.carryOut({ seat: { role: 'server' }, id: null, command, documents });
-    if (answer.ok || !NOT_WRITTEN.includes(answer.refusal.code)) return;
-    await this.#rest();
+    if (isNotWritten(answer)) await this.#rest();
   }
 
   async #rest(): Promise<void> {

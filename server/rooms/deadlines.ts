@@ -1,12 +1,11 @@
 import type { RoomId } from '../../shared/room/state.ts';
-import type { LiveRoom } from './live-room.ts';
+import { isNotWritten, type LiveRoom } from './live-room.ts';
 
 /** Timers of this machine may be early by a little, and long ones are looked at again. */
 const LEAST_MS = 5;
 const MOST_MS = 3_600_000;
 /** A room that cannot be written is tried again after this time. */
 const PAUSE_MS = 5000;
-const TROUBLES: readonly string[] = ['store-full', 'too-fast', 'server-trouble'];
 
 /** Ends the building time of the rooms it is shown when their deadline has passed. */
 export class Deadlines {
@@ -46,7 +45,7 @@ export class Deadlines {
     try {
       const command = { kind: 'time-is-up' } as const;
       const answer = await room.carryOut({ seat: { role: 'server' }, id: null, command });
-      if (!answer.ok && TROUBLES.includes(answer.refusal.code)) atLeast = PAUSE_MS;
+      if (isNotWritten(answer)) atLeast = PAUSE_MS;
     } catch (error) {
       this.#failed(error);
       atLeast = PAUSE_MS;

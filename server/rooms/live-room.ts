@@ -49,6 +49,11 @@ const MOST_TOGETHER = 50;
 
 export const seatKey = (seat: Seat): string => (seat.role === 'team' ? `team ${seat.team}` : seat.role);
 
+/** With these a room says that it could not write; they say nothing of what was asked. */
+const NOT_WRITTEN: readonly string[] = ['store-full', 'too-fast'] satisfies WireRefusal['code'][];
+export const isNotWritten = (answer: Answer): boolean =>
+  !answer.ok && NOT_WRITTEN.includes(answer.refusal.code);
+
 const refused = (refusal: WireRefusal): Answer => ({ ok: false, refusal });
 
 const numbered = (facts: readonly RoomFact[], after: number, at: Millis): RoomEvent[] =>
