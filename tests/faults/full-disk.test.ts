@@ -12,9 +12,9 @@ import {
   openRoom,
   ownerCookie,
   type Page,
+  pagesOfTest,
   post,
   quickJudging,
-  seated,
   type TestServer,
   testServer,
 } from '../rooms/harness.ts';
@@ -25,7 +25,7 @@ const PAGES = 70;
 let folder: string;
 let log: EventLog;
 let server: TestServer;
-const pages: Page[] = [];
+const { page: sit, closePages } = pagesOfTest();
 /** Counts the writes, so that a server which hammers a full disk is seen. */
 let writes = 0;
 
@@ -42,16 +42,10 @@ beforeEach(async () => {
   server = await testServer({ log, judging: quickJudging, rates: NO_RATES });
 });
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
   rmSync(folder, { recursive: true, force: true });
 });
-
-const sit = async (...parts: Parameters<typeof seated>) => {
-  const page = await seated(...parts);
-  pages.push(page);
-  return page;
-};
 
 /** A drawing of some 20 kB, each another one. */
 const large = (i: number) => ({
@@ -136,7 +130,7 @@ describe('a full disk', () => {
   it('is over when there is space: the same folder opens, and what was refused is accepted', async () => {
     const { owner, team, desk, tablet } = await lesson();
     const accepted = await fillUp(tablet);
-    for (const page of pages.splice(0)) page.close();
+    closePages();
     await server.close();
     server = await testServer({ dataDir: folder, judging: quickJudging });
     const key = (await ownerCookie(server)) || owner;

@@ -14,9 +14,8 @@ import {
   makeLink,
   openRoom,
   ownerCookie,
-  type Page,
+  pagesOfTest,
   post,
-  seated,
   seqOf,
   visitLink,
 } from '../rooms/harness.ts';
@@ -46,15 +45,10 @@ function watched(name: string) {
 }
 
 async function playLesson(url: string, owner: string, room: string, word: string): Promise<void> {
-  const pages: Page[] = [];
-  const sit = async (...parts: Parameters<typeof seated>) => {
-    const page = await seated(...parts);
-    pages.push(page);
-    return page;
-  };
+  const { page: sit, closePages } = pagesOfTest();
   const desk = await sit(url, 'desk', owner, room);
   await sit(url, 'board', '', room);
-  const [first] = [await sit(url, 'tablet', await joinCookie(url, word))];
+  const first = await sit(url, 'tablet', await joinCookie(url, word));
   seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
   seqOf(await desk.command({ kind: 'start-building', seconds: 600 }));
   await first.ask('latest', { kind: 'draft', round: 0, design: lineDesign(60) });
@@ -64,7 +58,7 @@ async function playLesson(url: string, owner: string, room: string, word: string
   seqOf(await desk.command({ kind: 'stage', entries: [desk.state!.entries[0]!.id] }));
   seqOf(await desk.command({ kind: 'show-standings', on: true }));
   seqOf(await desk.command({ kind: 'go-to', phase: 'close' }));
-  for (const page of pages) page.close();
+  closePages();
 }
 
 /** Everything that is asked over HTTP, with what a desk may ask for; room by room. */

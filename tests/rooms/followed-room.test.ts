@@ -7,9 +7,8 @@ import {
   makeLink,
   openRoom,
   ownerCookie,
-  type Page,
+  pagesOfTest,
   quickJudging,
-  seated,
   type TestServer,
   testServer,
   visitLink,
@@ -20,22 +19,18 @@ import { FakeLine } from './line.ts';
 
 let server: TestServer;
 let owner: string;
-const pages: Page[] = [];
+const { page, closePages } = pagesOfTest();
 
 async function begin(config: Partial<ServerConfig> = {}): Promise<void> {
   server = await testServer({ judging: quickJudging, ...config });
   owner = await ownerCookie(server);
 }
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
-const board = async (cookie = '', room: string | null = null) => {
-  const page = await seated(server.url, 'board', cookie, room);
-  pages.push(page);
-  return page;
-};
+const board = (cookie = '', room: string | null = null) => page(server.url, 'board', cookie, room);
 /** The room that a board is shown, or why none. */
 const shown = async (cookie = '', room: string | null = null) => {
   const { state, welcome } = await board(cookie, room);

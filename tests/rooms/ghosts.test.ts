@@ -4,6 +4,7 @@ import {
   codeOf,
   lineDesign,
   Page,
+  pagesOfTest,
   quickJudging,
   type TestServer,
   testServer,
@@ -12,12 +13,12 @@ import {
 /** Two connections of one tab, of which the server does not know which one is still listened to. */
 
 let server: TestServer;
-const pages: Page[] = [];
+const { pages, closePages } = pagesOfTest();
 beforeEach(async () => {
   server = await testServer({ judging: quickJudging });
 });
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 

@@ -5,9 +5,8 @@ import {
   lineDesign,
   openRoom,
   ownerCookie,
-  type Page,
+  pagesOfTest,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -20,7 +19,7 @@ let minutes = 0;
 let server: TestServer;
 let owner: string;
 let letJudge: () => void;
-const pages: Page[] = [];
+const { pages, page: sit, closePages } = pagesOfTest();
 
 beforeEach(async () => {
   vi.useFakeTimers({ toFake: ['setInterval'] });
@@ -39,21 +38,16 @@ beforeEach(async () => {
 });
 afterEach(async () => {
   letJudge();
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
   vi.useRealTimers();
 });
 
-const sit = async (...parts: Parameters<typeof seated>) => {
-  const page = await seated(...parts);
-  pages.push(page);
-  return page;
-};
-
-async function roomsInMemory(): Promise<number> {
+async function figure(name: string): Promise<number> {
   const text = await (await fetch(server.url + ROUTES.metrics)).text();
-  return Number(/^harbour_rooms (\d+)$/m.exec(text)?.[1]);
+  return Number(new RegExp(`^${name} (\\d+)$`, 'm').exec(text)?.[1]);
 }
+const roomsInMemory = () => figure('harbour_rooms');
 
 /** Lets time pass, and has the server look until so many rooms are left. */
 async function leaves(rooms: number, afterMinutes: number): Promise<void> {
@@ -76,15 +70,10 @@ async function building(seconds: number | null) {
   const leave = async () => {
     for (const page of [desk, tablet]) page.close();
     await vi.waitFor(async () =>
-      expect(await socketsOpen()).toBe(pages.filter((p) => p.socket.connected).length),
+      expect(await figure('harbour_sockets')).toBe(pages.filter((p) => p.socket.connected).length),
     );
   };
   return { room, team, desk, tablet, leave };
-}
-
-async function socketsOpen(): Promise<number> {
-  const text = await (await fetch(server.url + ROUTES.metrics)).text();
-  return Number(/^harbour_sockets (\d+)$/m.exec(text)?.[1]);
 }
 
 it('a room that nobody has used for ten minutes leaves memory, and is as it was when somebody comes', async () => {

@@ -7,6 +7,7 @@ import {
   codeOf,
   lineDesign,
   type Page,
+  pagesOfTest,
   quickJudging,
   seated,
   type TestServer,
@@ -14,9 +15,9 @@ import {
 } from './harness.ts';
 
 let server: TestServer;
-const pages: Page[] = [];
+const { pages, closePages } = pagesOfTest();
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 

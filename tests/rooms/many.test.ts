@@ -10,9 +10,9 @@ import {
   openRoom,
   ownerCookie,
   Page,
+  pagesOfTest,
   post,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -42,14 +42,12 @@ let servers: TestServer[];
 let owner: string;
 let word: string;
 let room: string;
-const pages: Page[] = [];
+const { pages, page: sit, closePages } = pagesOfTest();
 
 /** A page at one of the servers; a board without a cookie names the room. */
-async function page(at: number, kind: 'desk' | 'board' | 'tablet', cookie = ''): Promise<Page> {
+function page(at: number, kind: 'desk' | 'board' | 'tablet', cookie = ''): Promise<Page> {
   const named = kind === 'board' && cookie === '' ? room : null;
-  const one = await seated(servers[at]!.url, kind, cookie, named);
-  pages.push(one);
-  return one;
+  return sit(servers[at]!.url, kind, cookie, named);
 }
 /** A judge that never comes back. */
 function neverJudging(): typeof quickJudging {
@@ -79,7 +77,7 @@ async function begin(...judges: (typeof quickJudging)[]): Promise<void> {
 
 beforeEach(() => begin(quickJudging, quickJudging));
 afterEach(async () => {
-  for (const one of pages.splice(0)) one.close();
+  closePages();
   for (const server of servers) await server.end();
 });
 

@@ -3,33 +3,26 @@ import { afterEach, describe, expect, it } from 'vitest';
 import {
   buildingRoom,
   lineDesign,
-  type Page,
+  pagesOfTest,
   quickJudging,
-  seated,
   type TestServer,
   testServer,
 } from './harness.ts';
 
 let server: TestServer;
-const pages: Page[] = [];
+const { pages, page: sit, closePages } = pagesOfTest();
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
 /** Ends the server and starts one at another time on the same folder. */
 async function restart(now?: () => number): Promise<void> {
   const { dataDir } = server;
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.close();
   server = await testServer({ dataDir, judging: quickJudging, ...(now && { now }) });
 }
-
-const sit = async (...parts: Parameters<typeof seated>) => {
-  const page = await seated(...parts);
-  pages.push(page);
-  return page;
-};
 
 async function building(seconds: number | null) {
   server = await testServer({ judging: quickJudging });

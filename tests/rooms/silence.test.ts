@@ -8,6 +8,7 @@ import {
   openRoom,
   ownerCookie,
   Page,
+  pagesOfTest,
   quickJudging,
   type TestServer,
   testServer,
@@ -16,9 +17,9 @@ import {
 /** Connections that say nothing: each costs memory, and nothing that it sends can be counted. */
 
 let server: TestServer;
-const pages: Page[] = [];
+const { pages, closePages } = pagesOfTest();
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
