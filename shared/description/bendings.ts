@@ -1,7 +1,7 @@
-import { atan2 } from '../geometry/exact-math.ts';
 import type { Path } from '../geometry/path.ts';
-import { type Direction, type PieceShape, pieceDirection } from '../geometry/piece.ts';
+import { type PieceShape, pieceDirection } from '../geometry/piece.ts';
 import type { Mm, Rad } from '../geometry/units.ts';
+import { turnBetween } from '../track/arms.ts';
 
 /** How a line turns; positive to the right of travel. */
 export type Bending =
@@ -13,7 +13,6 @@ const CORNER: Rad = 0.35;
 /** Less than this in all is called straight (10 degrees). */
 const STRAIGHT: Rad = 0.175;
 
-const turnBetween = (a: Direction, b: Direction): Rad => atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
 const sweepOf = (piece: PieceShape): Rad => (piece.kind === 'arc' ? piece.sweep : 0);
 
 interface Run {
