@@ -1,7 +1,7 @@
 import type { Kit } from '../documents/kit.ts';
 import type { Trace } from '../documents/trace.ts';
 import { FULL, PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
-import { type InkField, lightIn } from './ink-field.ts';
+import { type InkField, lightAt } from './ink-field.ts';
 import { MODEL, SENSORS } from './model.ts';
 import { BLACK, kitReflectances, type Reflectance, WHITE } from './reflectance.ts';
 import type { Ambient, World } from './world.ts';
@@ -71,36 +71,28 @@ function classesOf(kit: Kit): (seen: Reflectance, read: Read) => string {
 const squareBetween = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, i) => sum + (value - b[i]!) * (value - b[i]!), 0);
 
-/** Where a place lies in the field: its pixel, and how far between pixels; undefined off the sheet. */
-function spotIn(field: InkField, x: number, y: number) {
-  if (x < 0 || y < 0 || x >= field.width || y >= field.height) return undefined;
+const isOver = ({ width, height }: InkField, x: number, y: number): boolean =>
+  x >= 0 && y >= 0 && x < width && y < height;
+
+const greyAt = (field: InkField, x: number, y: number): number =>
+  isOver(field, x, y) ? lightAt(field, x * PIXELS_PER_MM, y * PIXELS_PER_MM) / FULL : WHITE;
+
+function colourAt(field: InkField, x: number, y: number): Reflectance {
   const [u, v] = [x * PIXELS_PER_MM, y * PIXELS_PER_MM];
   const [column, row] = [Math.floor(u), Math.floor(v)];
   const tile = (row >> TILE_BITS) * field.across + (column >> TILE_BITS);
-  return { tile, column, row, right: u - column, down: v - row };
-}
-
-function greyAt(field: InkField, x: number, y: number): number {
-  const spot = spotIn(field, x, y);
-  if (!spot) return WHITE;
-  const at = field.tiles[spot.tile]! + spot.row * TILE_ROW + spot.column;
-  return lightIn(field.grey[at]! | (field.grey[at + 1]! << 16), spot.right, spot.down) / FULL;
-}
-
-function colourAt(field: InkField, x: number, y: number): Reflectance {
-  const spot = spotIn(field, x, y);
-  const start = spot ? field.colorTiles[spot.tile]! : -1;
-  if (!spot || start < 0) {
+  const start = isOver(field, x, y) ? field.colorTiles[tile]! : -1;
+  if (start < 0) {
     const grey = greyAt(field, x, y);
     return [grey, grey, grey];
   }
-  const first = start + 3 * ((spot.row & (TILE - 1)) * TILE_ROW + (spot.column & (TILE - 1)));
+  const first = start + 3 * ((row & (TILE - 1)) * TILE_ROW + (column & (TILE - 1)));
   const channel = (i: number): number => {
     const [at, below] = [first + i, first + i + 3 * TILE_ROW];
     const byte = (place: number) => field.color[place]!;
-    const upper = byte(at) + (byte(at + 3) - byte(at)) * spot.right;
-    const lower = byte(below) + (byte(below + 3) - byte(below)) * spot.right;
-    return (upper + (lower - upper) * spot.down) / FULL;
+    const upper = byte(at) + (byte(at + 3) - byte(at)) * (u - column);
+    const lower = byte(below) + (byte(below + 3) - byte(below)) * (u - column);
+    return (upper + (lower - upper) * (v - row)) / FULL;
   };
   return [channel(0), channel(1), channel(2)];
 }

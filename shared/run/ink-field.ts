@@ -10,6 +10,7 @@ import {
   PIXELS_PER_MM,
   type Stroke,
   TILE,
+  TILE_BITS,
   TILE_PIXELS,
   TILE_ROW,
   TILE_WORDS,
@@ -54,6 +55,14 @@ export function lightIn(pixels: number, right: number, down: number): number {
   const below = (pixels >> 8) & 255;
   const lower = below + ((pixels >>> 24) - below) * right;
   return upper + (lower - upper) * down;
+}
+
+/** The grey light at a place over the sheet in pixels, 0 to 255. The step has this written out for its sensors. */
+export function lightAt({ grey, tiles, across }: InkField, u: number, v: number): number {
+  const column = Math.floor(u);
+  const row = Math.floor(v);
+  const at = tiles[(row >> TILE_BITS) * across + (column >> TILE_BITS)]! + row * TILE_ROW + column;
+  return lightIn(grey[at]! | (grey[at + 1]! << 16), u - column, v - row);
 }
 
 const TILE_SIDE: Mm = TILE / PIXELS_PER_MM;

@@ -1,5 +1,5 @@
 import { FULL, PIXELS_PER_MM, TILE_BITS, TILE_ROW } from './coverage.ts';
-import { type InkField, lightIn, PAPER } from './ink-field.ts';
+import { type InkField, lightAt, lightIn, PAPER } from './ink-field.ts';
 import type { Machine } from './machine.ts';
 import { MODEL } from './model.ts';
 import { NOISE } from './random.ts';
@@ -117,11 +117,4 @@ function darkAtEdge(
   const [gain, base, white, perSpan] = r.optics.subarray(sensor * OPTICS);
   const raw = gain! * light + base! + r.greyNoise * NOISE[noise + sensor]!;
   return (white! - Math.min(raw, MODEL.clip)) * perSpan!;
-}
-
-function lightAt({ grey, tiles, across }: InkField, u: number, v: number): number {
-  const column = Math.floor(u);
-  const row = Math.floor(v);
-  const at = tiles[(row >> TILE_BITS) * across + (column >> TILE_BITS)]! + row * TILE_ROW + column;
-  return lightIn(grey[at]! | (grey[at + 1]! << 16), u - column, v - row);
 }
