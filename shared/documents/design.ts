@@ -70,5 +70,12 @@ export type Mark = z.output<typeof Mark>;
 export type Drawing = z.output<typeof Drawing>;
 export type Design = z.output<typeof Design>;
 
+/** The inks of a mark, one letter a band, in the direction of its line. */
+export const wordOf = ({ bands }: Pick<Mark, 'bands'>): string => bands.map(({ ink }) => ink).join('');
+
+/** The way in mm along a line that bands take up, without the white before the first. */
+export const lengthOfBands = (bands: readonly Band[]): number =>
+  bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);
+
 export const EMPTY_DRAWING: Drawing = { lines: [], marks: [] };
 export const EMPTY_DESIGN: Design = { version: 1, drawing: EMPTY_DRAWING };

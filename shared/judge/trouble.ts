@@ -1,5 +1,5 @@
 import type { Challenge } from '../documents/challenge.ts';
-import type { Design, Mark } from '../documents/design.ts';
+import { type Design, type Mark, wordOf } from '../documents/design.ts';
 import { reversed } from '../documents/kit.ts';
 import type { TrueReason } from '../documents/reason.ts';
 import { TRACE_RATE, type Trace } from '../documents/trace.ts';
@@ -46,8 +46,6 @@ function turnedMark(challenge: Challenge, design: Design, traces: readonly Trace
     return judge(challenge, { ...design, drawing }, 'live').verdict.met;
   })?.id;
 }
-
-const wordOf = (mark: Mark): string => mark.bands.map((band) => band.ink).join('');
 
 /** The same block with its inks the other way round. */
 function turnedRound(mark: Mark): Mark {

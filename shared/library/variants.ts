@@ -1,5 +1,5 @@
 import { Challenge, type Variant } from '../documents/challenge.ts';
-import type { Band, Design, Drawing, Mark } from '../documents/design.ts';
+import { type Band, type Design, type Drawing, type Mark, wordOf } from '../documents/design.ts';
 import { type Action, actionOf, type Kit, reversed } from '../documents/kit.ts';
 import type { Area, Berth, Sheet } from '../documents/sheet.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
@@ -113,8 +113,7 @@ function drawingIn({ lines, marks }: Drawing, frame: Frame, kit: Kit): Drawing |
 
 /** A mark keeps its place, its side and how its bands are painted; left and right change places. */
 function mirroredMark(mark: Mark, kit: Kit): Mark | undefined {
-  const word = mark.bands.map((band) => band.ink).join('');
-  const wanted = swappedWord(word, kit);
+  const wanted = swappedWord(wordOf(mark), kit);
   if (wanted === undefined) return undefined;
   const inks = [...wanted];
   return { ...mark, bands: mark.bands.map((band, i): Band => ({ ...band, ink: inks[i]! })) };

@@ -1,4 +1,4 @@
-import type { Band, Drawing, Mark } from '../documents/design.ts';
+import { type Band, type Drawing, lengthOfBands, type Mark } from '../documents/design.ts';
 import { reversed } from '../documents/kit.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
@@ -121,7 +121,7 @@ export function evenBands(view: RuleView, mark: LaidMark, { length, gap }: Wrong
 
 /** The mark with other bands, its middle where it was. */
 function rebanded(mark: Mark, bands: readonly Band[]): Mark {
-  const at = mark.at + (lengthOf(mark.bands) - lengthOf(bands)) / 2;
+  const at = mark.at + (lengthOfBands(mark.bands) - lengthOfBands(bands)) / 2;
   return { ...mark, at: stepped(Math.max(0, at)), bands: [...bands] };
 }
 
@@ -140,6 +140,3 @@ interface Met {
   readonly mark: EdgeMark;
   readonly edge: number;
 }
-
-const lengthOf = (bands: readonly Band[]): Mm =>
-  bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);

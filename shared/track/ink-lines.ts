@@ -1,4 +1,4 @@
-import type { Band, Drawing, Line, Mark } from '../documents/design.ts';
+import { type Band, type Drawing, type Line, lengthOfBands, type Mark } from '../documents/design.ts';
 import { type Path, pathOf } from '../geometry/path.ts';
 import { TOLERANCE } from '../geometry/tolerances.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
@@ -52,11 +52,7 @@ export const inkOf = (drawing: Drawing): InkLine[] =>
   });
 
 function inkMark({ id, at, bands }: Mark): InkMark {
-  return { id, at, to: at + lengthOf(bands), bands: withoutFirstGap(bands) };
-}
-
-function lengthOf(bands: readonly Band[]): Mm {
-  return bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);
+  return { id, at, to: at + lengthOfBands(bands), bands: withoutFirstGap(bands) };
 }
 
 /** Before the first band there is nothing to leave white: its gap says nothing. */
@@ -71,7 +67,7 @@ const backwards = (bands: readonly Band[]): Band[] =>
 
 const movedMark = (mark: InkMark, by: Mm): InkMark => {
   const at = stepped(mark.at + by);
-  return { ...mark, at, to: at + lengthOf(mark.bands) };
+  return { ...mark, at, to: at + lengthOfBands(mark.bands) };
 };
 
 const movedMarks = (marks: readonly InkMark[], by: Mm): InkMark[] => marks.map((m) => movedMark(m, by));

@@ -1,4 +1,4 @@
-import type { Drawing, Line, Mark } from '../documents/design.ts';
+import { type Drawing, type Line, type Mark, wordOf } from '../documents/design.ts';
 import type { Sheet } from '../documents/sheet.ts';
 import { type Path, pathOf } from '../geometry/path.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
@@ -101,6 +101,6 @@ function layMark(mark: Mark, given: boolean): LaidMark {
     bands,
     from: mark.at,
     to: way,
-    word: mark.bands.map((band) => band.ink).join(''),
+    word: wordOf(mark),
   };
 }

@@ -1,5 +1,6 @@
 import { ArrowLeftRight, Copy, FlipHorizontal2, RotateCw, Trash2 } from 'lucide-react';
 import { useMemo } from 'react';
+import { wordOf } from '../../../shared/documents/design.ts';
 import { actionOf, reversed } from '../../../shared/documents/kit.ts';
 import type { PaperPoint, ScreenPoint } from '../../../shared/geometry/units.ts';
 import { middleOf } from '../../../shared/picture/replay.ts';
@@ -12,7 +13,6 @@ import { Icon } from '../../parts/icon.tsx';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import { bandHandles } from '../editor/bands.ts';
-import { wordOf } from '../editor/marks.ts';
 import type { Editor } from '../editor/model.ts';
 import { boundsOf, severalOf } from '../editor/several.ts';
 import type { DrawingSession } from './session.ts';

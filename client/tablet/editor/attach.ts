@@ -1,11 +1,10 @@
-import type { Line, Mark } from '../../../shared/documents/design.ts';
+import { type Line, lengthOfBands, type Mark } from '../../../shared/documents/design.ts';
 import { type Path, pathFoot, pieceIndexAt, pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm } from '../../../shared/geometry/units.ts';
 import { linePath } from './paths.ts';
 
 /** The way along a line that a mark's bands take up. */
-export const markLength = (mark: Mark): Mm =>
-  mark.bands.reduce((sum, band, i) => sum + band.length + (i === 0 ? 0 : band.gap), 0);
+export const markLength = (mark: Mark): Mm => lengthOfBands(mark.bands);
 
 export const markMiddle = (mark: Mark): Mm => mark.at + markLength(mark) / 2;
 

@@ -15,8 +15,6 @@ export const anyLine = (design: Design, context: EditContext, id: string) =>
 export const markIn = (design: Design, id: string): Mark | undefined =>
   design.drawing.marks.find((mark) => mark.id === id);
 
-export const wordOf = (mark: Pick<Mark, 'bands'>): string => mark.bands.map((band) => band.ink).join('');
-
 /** How many marks of one's own there may be. */
 export const mostMarks = (context: EditContext): number =>
   Math.min(context.mostMarks ?? DESIGN_LIMITS.marks, DESIGN_LIMITS.marks);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bandHandles } from '../../../client/tablet/editor/bands.ts';
-import { wordOf } from '../../../client/tablet/editor/marks.ts';
 import type { Editor } from '../../../client/tablet/editor/model.ts';
+import { wordOf } from '../../../shared/documents/design.ts';
 import { contextOf, DRAW, drag, editorWith, GIVEN, lineThrough, tap } from './editor-setting.ts';
 
 const line = lineThrough([40, 100], [240, 100]);

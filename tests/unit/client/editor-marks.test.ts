@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { flipChosen, nudge, rubChosen } from '../../../client/tablet/editor/keys.ts';
-import { wordOf } from '../../../client/tablet/editor/marks.ts';
-import { EMPTY_DESIGN } from '../../../shared/documents/design.ts';
+import { EMPTY_DESIGN, wordOf } from '../../../shared/documents/design.ts';
 import { contextOf, DRAW, drag, editorWith, GIVEN, lineThrough, tap } from './editor-setting.ts';
 
 const FILL_IN = contextOf('fill-in', GIVEN, 2);
