@@ -76,6 +76,14 @@ describe('cornerCutAcross', () => {
     expect([marked(89, 9), marked(89, 11), marked(120, 9), marked(120, 11)]).toEqual([1, 0, 1, 0]);
   });
 
+  it('cuts nothing where two lines go on over the corner, as with one drawn twice whose last vertex was moved', () => {
+    const twice = ['first', 'second'].map((id, i) =>
+      line(id, [40, 100], [150, 100], [150, 180, 0.2], [230, 180 - 30 * i]),
+    );
+    // Of each only the straight to the corner is a leg: neither begins or ends there.
+    expect(cut(drawn(twice))).toEqual([]);
+  });
+
   it('cuts nothing where a leg is bent or given', () => {
     expect(cut(drawn([line('elbow', [40, 100], [150, 100], [150, 180, 0.2])]))).toEqual([]);
     expect(cut(drawn([DOWN]), 20, [LEFT])).toEqual([]);
