@@ -1,5 +1,7 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Design } from '../documents/design.ts';
+import type { Stray } from '../documents/outlook.ts';
+import { disturbedRobots, type SteadinessQuestion, steadinessFrom } from '../steadiness/steadiness.ts';
 import { judge } from './judge.ts';
 
 /** What may be asked next of a drawing that meets its challenge, with the answer. */
@@ -25,11 +27,15 @@ export const isYes = (question: NextQuestion): boolean => {
   }
 };
 
-/** Yields the questions that make sense of this drawing, one more each time. */
+/**
+ * Yields the questions that make sense of this drawing, one more each time, and nothing between the robots of
+ * the storm. `calm` is how its robots are driven in the challenge's own weather.
+ */
 export function* nextQuestions(
   challenge: Challenge,
   design: Design,
-): Generator<{ readonly next: readonly NextQuestion[] }, void> {
+  calm: SteadinessQuestion,
+): Generator<{ readonly next?: readonly NextQuestion[] }, void> {
   const next: NextQuestion[] = [];
   if (design.drawing.marks.length > 0) {
     next.push({ kind: 'fewer-marks', spare: spareMark(challenge, design) });
@@ -41,8 +47,13 @@ export function* nextQuestions(
     yield { next: [...next] };
   }
   if (challenge.weather !== 'stormy') {
-    const { steadiness } = judge(inStorm(challenge), design, 'entry').verdict;
-    if (steadiness) next.push({ kind: 'storm', same: steadiness.same, of: steadiness.of });
+    const robots: (Stray | undefined)[] = [];
+    for (const robot of disturbedRobots({ ...calm, weather: 'stormy' })) {
+      robots.push(robot);
+      yield {};
+    }
+    const { same, of } = steadinessFrom(robots, 'stormy');
+    next.push({ kind: 'storm', same, of });
     yield { next: [...next] };
   }
 }

@@ -39,8 +39,8 @@ export function* studyOf(challenge: Challenge, design: Design): Generator<Partia
   yield { troubles: troublesOf(challenge, design, scene.track, judged) };
   const entry = yield* entryOf(challenge, design, () => scene);
   yield { entry };
-  if (judged.verdict.met) yield* nextQuestions(challenge, design);
   const question = { world, starts, limit: limits.time, ambient, weather, runs: judged.traces };
+  if (judged.verdict.met) yield* nextQuestions(challenge, design, question);
   const strays: Stray[] = [...(entry.steadiness?.strays ?? [])];
   for (const stray of disturbedRobots(question, FIRST_SEED + ROBOTS, LATER_ROBOTS)) {
     if (stray) strays.push(stray);

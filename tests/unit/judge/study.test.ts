@@ -4,7 +4,7 @@ import type { Design, Drawing } from '../../../shared/documents/design.ts';
 import { MISTAKEN_REASONS, TRUE_REASONS } from '../../../shared/documents/reason.ts';
 import { reasonsFor } from '../../../shared/judge/because.ts';
 import { judge } from '../../../shared/judge/judge.ts';
-import { fromOtherEnd, isYes, type NextQuestion } from '../../../shared/judge/next-questions.ts';
+import { fromOtherEnd, inStorm, isYes, type NextQuestion } from '../../../shared/judge/next-questions.ts';
 import { type Study, studyOf } from '../../../shared/judge/study.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { Pen } from '../../sweeps/pen.ts';
@@ -136,13 +136,15 @@ describe('next questions', () => {
   };
 
   test('a straight without marks: it drives from the other end too, and in a storm', () => {
-    const asked = questions(fromStart().straight(320).drawing(), {
-      // The robot leaves the lighthouse towards the boathouse.
-      sheet: { ...sheet, finish: { ...sheet.finish!, heading: Math.PI } },
-    });
+    const drawing = fromStart().straight(320).drawing();
+    // The robot leaves the lighthouse towards the boathouse.
+    const over = { sheet: { ...sheet, finish: { ...sheet.finish!, heading: Math.PI } } };
+    const asked = questions(drawing, over);
     expect(Object.keys(asked)).toEqual(['other-end', 'storm']);
     expect(asked['other-end']).toEqual({ kind: 'other-end', met: true });
     expect(isYes(asked.storm!)).toBe(true);
+    const stormy = judge(inStorm(challenge(over)), design(drawing), 'entry').verdict.steadiness!;
+    expect(asked.storm).toEqual({ kind: 'storm', same: stormy.same, of: stormy.of });
   });
 
   test('a mark that decides nothing is spare, the one that decides is not', () => {
