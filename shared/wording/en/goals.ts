@@ -1,47 +1,25 @@
 import type { Goal } from '../../documents/challenge.ts';
-import { type Formula, isPredicate } from '../../documents/formula.ts';
+import type { Formula } from '../../documents/formula.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
-import { isList } from '../formula-parts.ts';
+import { formulasIn } from '../formula-parts.ts';
 import { clauseOf, oppositeOf, places, shortOf } from './goal-clauses.ts';
 import { margin } from './goal-margins.ts';
 import { lastingClause, timedClause } from './goal-moments.ts';
 import { numbers } from './numbers.ts';
 
-/** A list of parts; where one is a list itself, semicolons keep them apart. */
-function listed(parts: readonly string[], last: 'and' | 'or', of: readonly Formula[]): string {
-  return of.some(isList) ? parts.join(`; ${last} `) : numbers.list(parts, last);
-}
-
-function clause(formula: Formula, sheet: Sheet, negated = false): string {
-  switch (formula.kind) {
-    case 'not':
-      return clause(formula.of, sheet, !negated);
-    case 'and':
-    case 'or': {
-      const parts = formula.of.map((part) => clause(part, sheet, negated));
-      return listed(parts, (formula.kind === 'and') !== negated ? 'and' : 'or', formula.of);
-    }
-    case 'always':
-    case 'eventually':
-    case 'until':
-      return timedClause(formula, sheet, negated);
-    case 'lasting':
-      return lastingClause(formula, sheet, negated);
-    default:
-      return negated ? oppositeOf(formula, sheet) : clauseOf(formula, sheet);
-  }
-}
-
-function short(formula: Formula, sheet: Sheet): string {
-  if (isPredicate(formula)) return shortOf(formula, sheet);
-  if (formula.kind !== 'and' && formula.kind !== 'or') return clause(formula, sheet);
-  const parts = formula.of.map((part) => short(part, sheet));
-  return listed(parts, formula.kind, formula.of);
-}
+const { clause, short } = formulasIn({
+  clauseOf,
+  oppositeOf,
+  shortOf,
+  timedClause,
+  lastingClause,
+  list: numbers.list,
+  last: { and: 'and', or: 'or' },
+});
 
 /** In how many of the ways that a robot can go a goal is missed. */
-interface Ways {
+export interface Ways {
   readonly missed: number;
   readonly of: number;
 }
