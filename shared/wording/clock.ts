@@ -11,3 +11,9 @@ export function lasting(minutes: number): string {
   if (hours === 0) return `${rest} min`;
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 }
+
+/** Minutes and seconds left or spent, in ms, as a clock shows them: "7:05". A second that has begun counts. */
+export function onClock(ms: number): string {
+  const seconds = Math.max(0, Math.ceil(ms / 1000));
+  return `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
+}

@@ -1,5 +1,6 @@
 import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
+import { onClock } from '../clock.ts';
 import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
 import { numbers } from './numbers.ts';
 
@@ -36,11 +37,6 @@ const DOINGS: Readonly<Record<Doing, string>> = {
   trying: 'trying it out',
   'handed-in': 'handed in',
   away: 'tablet away',
-};
-
-const time = (ms: number): string => {
-  const seconds = Math.max(0, Math.ceil(ms / 1000));
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 };
 
 const preparing = {
@@ -113,7 +109,7 @@ const building = {
   noTeams: 'No team is in the room. Tablets can still come in with the room word.',
   left: 'left',
   over: 'building is over',
-  spent: (ms: number) => `${time(ms)} so far`,
+  spent: (ms: number) => `${onClock(ms)} so far`,
   extend: (minutes: number) => `+${minutes} min`,
   end: 'End building',
   show: 'Go to showing',
@@ -255,7 +251,7 @@ export const desk = {
   doneStep: 'done',
   lookHere: 'Look here',
   close: 'Close',
-  time,
+  time: onClock,
   list,
   noSeat:
     'This browser has no desk. Open the link that the server printed at its start, or ask for a new one: a link that was revoked opens nothing.',

@@ -3,7 +3,7 @@ import { actions } from './actions.ts';
 import { numbers } from './numbers.ts';
 
 /** How a ready challenge stands with a kit: whether it can be played, and why not. */
-type Standing =
+export type Standing =
   | { readonly playable: true; readonly par: 'known' | 'not-known' }
   | { readonly playable: false; readonly missing: readonly Action[]; readonly doneByItself?: true };
 

@@ -5,7 +5,7 @@ import { numbers } from './numbers.ts';
 const place = ({ x, y }: PaperPoint): string =>
   `${numbers.short(x / 10, 2)} across, ${numbers.short(y / 10, 2)} down`;
 
-interface Told {
+export interface Told {
   readonly kind: 'begin' | 'straight' | 'bow' | 'mark';
   readonly at?: PaperPoint;
   readonly from?: PaperPoint;

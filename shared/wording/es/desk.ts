@@ -1,5 +1,6 @@
 import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
+import { onClock } from '../clock.ts';
 import type { Step } from '../en/desk.ts';
 import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
 import { numbers } from './numbers.ts';
@@ -35,11 +36,6 @@ const DOINGS: Readonly<Record<Doing, string>> = {
   trying: 'prueba',
   'handed-in': 'entregado',
   away: 'sin conexión',
-};
-
-const time = (ms: number): string => {
-  const seconds = Math.max(0, Math.ceil(ms / 1000));
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 };
 
 const preparing = {
@@ -112,7 +108,7 @@ const building = {
   noTeams: 'No hay ningún equipo en la sala. Las tabletas aún pueden entrar con la palabra de la sala.',
   left: 'queda',
   over: 'el dibujo ha acabado',
-  spent: (ms: number) => `van ${time(ms)}`,
+  spent: (ms: number) => `van ${onClock(ms)}`,
   extend: (minutes: number) => `+${minutes} min`,
   end: 'Acabar el dibujo',
   show: 'Ir a mostrar',
@@ -254,7 +250,7 @@ export const desk = {
   doneStep: 'hecho',
   lookHere: 'Mira aquí',
   close: 'Cerrar',
-  time,
+  time: onClock,
   list,
   noSeat:
     'Este navegador no tiene mesa. Hay que abrir el enlace que el servidor mostró al arrancar, o pedir uno nuevo: un enlace anulado no abre nada.',

@@ -1,11 +1,6 @@
-import type { Action } from '../../documents/kit.ts';
+import type { Standing } from '../en/library.ts';
 import { actions } from './actions.ts';
 import { numbers } from './numbers.ts';
-
-/** How a ready challenge stands with a kit: whether it can be played, and why not. */
-type Standing =
-  | { readonly playable: true; readonly par: 'known' | 'not-known' }
-  | { readonly playable: false; readonly missing: readonly Action[]; readonly doneByItself?: true };
 
 function standing(one: Standing): string {
   if (one.playable) {

@@ -1,17 +1,10 @@
 import type { PaperPoint } from '../../geometry/units.ts';
+import type { Told } from '../en/to-paper.ts';
 import { numbers } from './numbers.ts';
 
 /** A place on the printed grid, whose broad lines are 5 cm apart: in cm whatever a device speaks of. */
 const place = ({ x, y }: PaperPoint): string =>
   `${numbers.short(x / 10, 2)} a la derecha, ${numbers.short(y / 10, 2)} abajo`;
-
-interface Told {
-  readonly kind: 'begin' | 'straight' | 'bow' | 'mark';
-  readonly at?: PaperPoint;
-  readonly from?: PaperPoint;
-  readonly over?: PaperPoint;
-  readonly to?: PaperPoint;
-}
 
 const at = (p: PaperPoint | undefined): string => (p ? place(p) : '');
 
