@@ -10,9 +10,8 @@ import {
   lineDesign,
   openRoom,
   ownerCookie,
-  type Page,
+  pagesOfTest,
   quickJudging,
-  seated,
   seqOf,
   type TestServer,
   testServer,
@@ -45,19 +44,19 @@ class GatedLog extends MemoryLog {
 
 let log: GatedLog;
 let server: TestServer;
-let pages: Page[] = [];
+const { pages, page, closePages } = pagesOfTest();
 beforeEach(() => {
   log = new GatedLog();
 });
 afterEach(async () => {
-  for (const page of pages.splice(0)) page.close();
+  closePages();
   await server.end();
 });
 
 async function building(config: Parameters<typeof testServer>[0] = {}) {
   server = await testServer({ judging: quickJudging, log, ...config });
   const room = await buildingRoom(server);
-  pages = [room.desk, room.tablet];
+  pages.push(room.desk, room.tablet);
   return room;
 }
 
@@ -145,9 +144,8 @@ it('drafts of all rooms are written at once, and a store that takes too long is 
   for (let i = 0; i < 3; i++) {
     const { room, word } = await openRoom(server.url, owner);
     rooms.push(room);
-    const desk = await seated(server.url, 'desk', owner, room);
-    const tablet = await seated(server.url, 'tablet', await joinCookie(server.url, word));
-    pages.push(desk, tablet);
+    const desk = await page(server.url, 'desk', owner, room);
+    const tablet = await page(server.url, 'tablet', await joinCookie(server.url, word));
     seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
     seqOf(await desk.command({ kind: 'start-building', seconds: null }));
     const draft = { kind: 'draft', round: 0, design: lineDesign(60) };

@@ -191,6 +191,15 @@ export function pagesOfTest() {
   return { pages, page, closePages };
 }
 
+/** The value of a sample line in a text of metrics. */
+export const sample = (text: string, name: string) =>
+  Number(
+    text
+      .split('\n')
+      .find((line) => line.startsWith(`${name} `))
+      ?.split(' ')[1],
+  );
+
 /** The sequence number of an accepted command; throws where it was refused. */
 export function seqOf(answer: Answer): number {
   if (!answer.ok) throw new Error(`refused: ${JSON.stringify(answer.refusal)}`);

@@ -10,6 +10,7 @@ import {
   openRoom,
   ownerCookie,
   quickJudging,
+  sample,
   seated,
   type TestServer,
   testServer,
@@ -72,15 +73,6 @@ describe('a server that needs a restart', () => {
     for (const page of [desk, tablet]) page.close();
   });
 });
-
-/** The value of a sample line of the text format. */
-const sample = (text: string, name: string) =>
-  Number(
-    text
-      .split('\n')
-      .find((line) => line.startsWith(`${name} `))
-      ?.split(' ')[1],
-  );
 
 describe('metrics', () => {
   // OpenMetrics 1.0.0: the content type, `_total` behind counters, and `# EOF` as the last line.
