@@ -4,20 +4,9 @@ import type { Formula } from '../../../shared/documents/formula.ts';
 import { checkChallenge } from '../../../shared/judge/check-challenge.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { SHEET } from '../goals/hand-made.ts';
+import { challengeOn } from './setting.ts';
 
-const challenge = (over: Partial<Challenge> = {}): Challenge => ({
-  version: 1,
-  id: 'test',
-  topic: 1,
-  sentence: { en: 'Arrive.' },
-  play: 'draw',
-  kit: DEMO_KIT,
-  sheet: SHEET,
-  starts: ['start'],
-  goals: [{ id: 'g', formula: { kind: 'finish' }, must: true, weight: 1 }],
-  limits: { time: 60 },
-  ...over,
-});
+const challenge = challengeOn(SHEET, 60);
 const { finish: _finish, ...noFinish } = SHEET;
 const wanting = (formula: Formula, sheet: Challenge['sheet'] = SHEET) =>
   checkChallenge(challenge({ sheet, goals: [{ id: 'g', formula, must: true, weight: 1 }] }));

@@ -7,23 +7,11 @@ import { parseDocument, writeDocument } from '../../../shared/documents/values.t
 import { type Finding, Verdict } from '../../../shared/documents/verdict.ts';
 import { type JudgeStep, judge, judging } from '../../../shared/judge/judge.ts';
 import { settleSeverities } from '../../../shared/judge/severity.ts';
-import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { at, run, samplesAt } from '../goals/hand-made.ts';
 import { FORK, fromStart, lighthouseAt } from '../odds/tracks.ts';
+import { challengeOn } from './setting.ts';
 
-const challenge = (over: Partial<Challenge> = {}): Challenge => ({
-  version: 1,
-  id: 'test',
-  topic: 1,
-  sentence: { en: 'Arrive.' },
-  play: 'draw',
-  kit: DEMO_KIT,
-  sheet: FORK.sheet,
-  starts: ['start'],
-  goals: [{ id: 'g', formula: { kind: 'finish' }, must: true, weight: 1 }],
-  limits: { time: 30 },
-  ...over,
-});
+const challenge = challengeOn(FORK.sheet, 30);
 const design: Design = { version: 1, drawing: FORK.drawing };
 const wishing = (formula: Formula, over: Partial<Challenge> = {}) =>
   challenge({ goals: [{ id: 'g', formula, must: true, weight: 1 }], ...over });

@@ -5,6 +5,7 @@ import { judge } from '../../../shared/judge/judge.ts';
 import { refusalOf } from '../../../shared/judge/refusal.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { SHEET } from '../goals/hand-made.ts';
+import { challengeOn } from './setting.ts';
 
 const line = (id: string, pieces = 1): Line => ({
   id,
@@ -20,19 +21,7 @@ const mark = (over: Partial<Mark> = {}): Mark => ({
   ...over,
 });
 const design = (lines: Line[], marks: Mark[] = []): Design => ({ version: 1, drawing: { lines, marks } });
-const challenge = (over: Partial<Challenge> = {}): Challenge => ({
-  version: 1,
-  id: 'test',
-  topic: 1,
-  sentence: { en: 'Arrive.' },
-  play: 'draw',
-  kit: DEMO_KIT,
-  sheet: { ...SHEET, given: { lines: [line('given')], marks: [] } },
-  starts: ['start'],
-  goals: [{ id: 'g', formula: { kind: 'finish' }, must: true, weight: 1 }],
-  limits: { time: 60 },
-  ...over,
-});
+const challenge = challengeOn({ ...SHEET, given: { lines: [line('given')], marks: [] } }, 60);
 
 describe('refusalOf', () => {
   test('refuses a start from a finish that the sheet lacks', () => {

@@ -6,23 +6,11 @@ import { reasonsFor } from '../../../shared/judge/because.ts';
 import { judge } from '../../../shared/judge/judge.ts';
 import { fromOtherEnd, inStorm, isYes, type NextQuestion } from '../../../shared/judge/next-questions.ts';
 import { type Study, studyOf } from '../../../shared/judge/study.ts';
-import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { Pen } from '../../sweeps/pen.ts';
 import { BANDS, FORK, fromStart, lighthouseAt, SHEET } from '../odds/tracks.ts';
+import { challengeOn } from './setting.ts';
 
-const challenge = (over: Partial<Challenge> = {}): Challenge => ({
-  version: 1,
-  id: 'test',
-  topic: 1,
-  sentence: { en: 'Arrive.' },
-  play: 'draw',
-  kit: DEMO_KIT,
-  sheet: FORK.sheet,
-  starts: ['start'],
-  goals: [{ id: 'g', formula: { kind: 'finish' }, must: true, weight: 1 }],
-  limits: { time: 30 },
-  ...over,
-});
+const challenge = challengeOn(FORK.sheet, 30);
 const design = (drawing: Drawing): Design => ({ version: 1, drawing });
 
 /** The newest pieces of a study, until there is what is looked for. */
