@@ -24,7 +24,7 @@ import { type Painter, together } from '../../canvas/painter.ts';
 import { bandHandles } from '../editor/bands.ts';
 import type { Touch } from '../editor/gesture.ts';
 import { LEAST_PULLED } from '../editor/hit.ts';
-import { lineIn, nodesOf } from '../editor/lines.ts';
+import { lineIn, nodeOf, nodesOf } from '../editor/lines.ts';
 import type { EditContext, Editor, Selection, Tool } from '../editor/model.ts';
 import { linePath } from '../editor/paths.ts';
 import type { Proposal } from '../editor/proposal.ts';
@@ -93,11 +93,6 @@ const middlesOf = (line: Line, counts: (piece: PieceShape) => boolean): PaperPoi
   linePath(line)
     .pieces.filter((piece) => piece.length > LEAST_PULLED && counts(piece))
     .map((piece) => pieceAt(piece, piece.length / 2));
-
-function nodeOf(design: Design, { line, node }: Selection & { kind: 'node' }): PaperPoint | undefined {
-  const found = lineIn(design, line);
-  return found && nodesOf(found)[node];
-}
 
 /** Over the ink: handles of what can be pulled, the chosen mark's frame, the first end of a straight. */
 export function overInk(editor: Editor, context: EditContext, picture: Picture, pixel: Mm): Painter {

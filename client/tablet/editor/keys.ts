@@ -1,6 +1,6 @@
 import { markMiddle } from './attach.ts';
 import { attempt } from './history.ts';
-import { lineIn, nodesOf } from './lines.ts';
+import { nodeOf } from './lines.ts';
 import { flipMark, markIn, rubMark, slideMark } from './marks.ts';
 import {
   drawsLines,
@@ -51,8 +51,7 @@ function nudged(
     return moveSeveral(design, context, several, { about: by, by });
   }
   if (selection.kind === 'node') {
-    const line = lineIn(design, selection.line);
-    const place = line && nodesOf(line)[selection.node];
+    const place = nodeOf(design, selection);
     if (!place) return { ok: false, refusal: { code: 'not-there' } };
     const to = { x: place.x + dx, y: place.y + dy };
     return moveNode(design, context, selection.line, selection.node, to);

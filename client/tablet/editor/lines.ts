@@ -23,6 +23,15 @@ export const nodesOf = (line: Line): PaperPoint[] => [line.from, ...line.pieces.
 export const lineIn = (design: Design, id: string): Line | undefined =>
   design.drawing.lines.find((line) => line.id === id);
 
+/** Where an end or corner lies. */
+export function nodeOf(
+  design: Design,
+  { line, node }: { readonly line: string; readonly node: number },
+): PaperPoint | undefined {
+  const found = lineIn(design, line);
+  return found && nodesOf(found)[node];
+}
+
 /** The first free id with this letter, over drawn and given things. */
 export function freeId(letter: 'l' | 'm', taken: readonly { readonly id: string }[]): string {
   const ids = new Set(taken.map((thing) => thing.id));

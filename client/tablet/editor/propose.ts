@@ -5,7 +5,7 @@ import { bandHandles, paintBand, pullBand } from './bands.ts';
 import { type Gesture, hasPulled, heldBy, neighboursOf, type Touch } from './gesture.ts';
 import { attempt, kept } from './history.ts';
 import { lineAt, markAt } from './hit.ts';
-import { joinEnds, lineIn, nodesOf, samePlace } from './lines.ts';
+import { joinEnds, lineIn, nodeOf, nodesOf, samePlace } from './lines.ts';
 import { anyLine, flipMark, markIn, placeMark, rubMark, slideMark } from './marks.ts';
 import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
 import { linePath } from './paths.ts';
@@ -149,8 +149,7 @@ function proposeNode(
   context: EditContext,
   touch: Touch,
 ): Proposal {
-  const line = lineIn(editor.design, gesture.line);
-  const place = line && nodesOf(line)[gesture.node];
+  const place = nodeOf(editor.design, gesture);
   if (!place || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
   const to = snap(touch.at, {
     design: editor.design,
@@ -240,11 +239,6 @@ function joined(gesture: Gesture, edited: Edited, context: EditContext): Edited 
   const design = joinEnds(edited.design, context, ids);
   if (design === edited.design) return edited;
   return { ...edited, design, selection: (place && nodeAt(design, place)) ?? kept(edited.selection, design) };
-}
-
-function nodeOf(design: Design, { line, node }: Selection & { kind: 'node' }): PaperPoint | undefined {
-  const found = lineIn(design, line);
-  return found && nodesOf(found)[node];
 }
 
 /** The end or corner that lies in a place, of whichever line. */
