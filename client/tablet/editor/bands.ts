@@ -2,7 +2,7 @@ import { type Band, DESIGN_LIMITS, type Design, type Mark } from '../../../share
 import { directionAt, pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { freeId } from './lines.ts';
-import { anyLine, markIn, mostMarks } from './marks.ts';
+import { anyLine, markOnLine, mostMarks, withMark } from './marks.ts';
 import { type EditContext, type Edited, refused } from './model.ts';
 import { linePath } from './paths.ts';
 import { designOf, roundLength } from './quantise.ts';
@@ -169,9 +169,9 @@ export interface BandHandle {
 const HANDLE_OFF = 26;
 
 export function bandHandles(design: Design, context: EditContext, id: string, pixel: Mm): BandHandle[] {
-  const mark = markIn(design, id);
-  const line = mark && anyLine(design, context, mark.line);
-  if (!mark || !line) return [];
+  const found = markOnLine(design, context, id);
+  if (!found) return [];
+  const { mark, line } = found;
   const path = linePath(line);
   const painted = paintedOf(mark);
   const off = line.width / 2 + HANDLE_OFF * pixel;
@@ -188,9 +188,9 @@ const SHORTEST: Mm = 2;
 
 /** Pulls the end of a band to way `s`; bands that follow move along, the other end of the mark stays. */
 export function pullBand(design: Design, context: EditContext, id: string, end: number, s: Mm): Edited {
-  const mark = markIn(design, id);
-  const line = mark && anyLine(design, context, mark.line);
-  if (!mark || !line) return refused('not-there');
+  const found = markOnLine(design, context, id);
+  if (!found) return refused('not-there');
+  const { mark, line } = found;
   const painted = paintedOf(mark);
   const first = painted[0]!;
   const length = linePath(line).length;
@@ -198,16 +198,7 @@ export function pullBand(design: Design, context: EditContext, id: string, end: 
     end === 0
       ? [{ ...first, from: Math.max(0, Math.min(s, first.to - SHORTEST)) }, ...painted.slice(1)]
       : pulledAfter(painted, end - 1, s, length);
-  const made = markOf(id, mark.line, pulled);
-  const { lines, marks } = design.drawing;
-  return {
-    ok: true,
-    design: designOf(
-      lines,
-      marks.map((other) => (other.id === id ? made : other)),
-    ),
-    selection: { kind: 'mark', mark: id },
-  };
+  return withMark(design, markOf(id, mark.line, pulled));
 }
 
 function pulledAfter(painted: readonly Painted[], index: number, s: Mm, length: Mm): Painted[] {

@@ -5,7 +5,7 @@ import { markMiddle } from './attach.ts';
 import { bandHandles } from './bands.ts';
 import { type Hit, hitAt, lineAt, markAt, nodeAtPoint } from './hit.ts';
 import { lineIn, nodesOf } from './lines.ts';
-import { anyLine, markIn } from './marks.ts';
+import { markOnLine } from './marks.ts';
 import type { EditContext, Editor, EditRefusal, Selection } from './model.ts';
 import { linePath } from './paths.ts';
 import { type Several, selectionOf, severalOf, turnHandle } from './several.ts';
@@ -100,9 +100,9 @@ const beginMark: Beginning = (editor, context, touch) => {
 };
 
 function beginSlide(editor: Editor, context: EditContext, { at }: Touch, id: string): Gesture {
-  const mark = markIn(editor.design, id);
-  const line = mark && anyLine(editor.design, context, mark.line);
-  if (!mark || !line) return nothing(at);
+  const found = markOnLine(editor.design, context, id);
+  if (!found) return nothing(at);
+  const { mark, line } = found;
   const grabbed = markMiddle(mark) - pathFoot(linePath(line), at).s;
   const chosenBefore = editor.selection?.kind === 'mark' && editor.selection.mark === id;
   return { kind: 'slide', down: at, mark: id, grabbed, chosenBefore };

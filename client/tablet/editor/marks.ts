@@ -1,4 +1,4 @@
-import { DESIGN_LIMITS, type Design, type Mark } from '../../../shared/documents/design.ts';
+import { DESIGN_LIMITS, type Design, type Line, type Mark } from '../../../shared/documents/design.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
 import type { Path } from '../../../shared/geometry/path.ts';
 import type { Mm } from '../../../shared/geometry/units.ts';
@@ -14,6 +14,17 @@ export const anyLine = (design: Design, context: EditContext, id: string) =>
 
 export const markIn = (design: Design, id: string): Mark | undefined =>
   design.drawing.marks.find((mark) => mark.id === id);
+
+/** A mark of one's own with the line that it is on. */
+export function markOnLine(
+  design: Design,
+  context: EditContext,
+  id: string,
+): { readonly mark: Mark; readonly line: Line } | undefined {
+  const mark = markIn(design, id);
+  const line = mark && anyLine(design, context, mark.line);
+  return mark && line && { mark, line };
+}
 
 /** How many marks of one's own there may be. */
 export const mostMarks = (context: EditContext): number =>
@@ -57,7 +68,8 @@ function towardsEnd(path: Path, context: EditContext): boolean {
   return distance(start, from) <= distance(start, to);
 }
 
-const withMark = (design: Design, mark: Mark): Edited => {
+/** The same drawing with this mark as it is now, which is chosen then. */
+export const withMark = (design: Design, mark: Mark): Edited => {
   const { lines, marks } = design.drawing;
   return {
     ok: true,

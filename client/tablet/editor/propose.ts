@@ -6,7 +6,7 @@ import { type Gesture, hasPulled, heldBy, neighboursOf, type Touch } from './ges
 import { attempt, kept } from './history.ts';
 import { lineAt, markAt } from './hit.ts';
 import { joinEnds, lineIn, nodeOf, nodesOf, samePlace } from './lines.ts';
-import { anyLine, flipMark, markIn, placeMark, rubMark, slideMark } from './marks.ts';
+import { anyLine, flipMark, markOnLine, placeMark, rubMark, slideMark } from './marks.ts';
 import type { EditContext, Edited, Editor, EditRefusal, Selection } from './model.ts';
 import { linePath } from './paths.ts';
 import { type Proposal, plain, unchanged } from './proposal.ts';
@@ -99,10 +99,8 @@ function proposeSlide(
   context: EditContext,
   touch: Touch,
 ): Proposal {
-  const held = heldBy(gesture);
-  const mark = markIn(editor.design, gesture.mark);
-  const line = mark && anyLine(editor.design, context, mark.line);
-  if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, held));
+  const line = markOnLine(editor.design, context, gesture.mark)?.line;
+  if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
   const foot = pathFoot(linePath(line), touch.at);
   const other =
     foot.distance > touch.reach * 1.5 ? lineAt(touch.at, editor.design, context, touch.reach) : undefined;
@@ -130,8 +128,7 @@ function proposeBandEnd(
   context: EditContext,
   touch: Touch,
 ): Proposal {
-  const mark = markIn(editor.design, gesture.mark);
-  const line = mark && anyLine(editor.design, context, mark.line);
+  const line = markOnLine(editor.design, context, gesture.mark)?.line;
   if (!line || !hasPulled(gesture, touch)) return plain(unchanged(editor, heldBy(gesture)));
   // The handle stands beside the line: what counts is how far it is pulled along.
   const path = linePath(line);

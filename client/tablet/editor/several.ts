@@ -5,7 +5,7 @@ import { directionAt, pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint, Rad } from '../../../shared/geometry/units.ts';
 import { markMiddle } from './attach.ts';
 import { freeId, freeLineId, lineIn, reshape, tooMuch } from './lines.ts';
-import { anyLine, markIn, mostMarks, slideMark } from './marks.ts';
+import { anyLine, markOnLine, mostMarks, slideMark } from './marks.ts';
 import { drawsLines, type EditContext, type Edited, refused, type Selection } from './model.ts';
 import { linePath } from './paths.ts';
 import { designOf } from './quantise.ts';
@@ -134,9 +134,9 @@ export function moveSeveral(design: Design, context: EditContext, several: Sever
 }
 
 function slidBy(design: Design, context: EditContext, id: string, by: PaperPoint): Design {
-  const mark = markIn(design, id);
-  const line = mark && anyLine(design, context, mark.line);
-  if (!mark || !line) return design;
+  const found = markOnLine(design, context, id);
+  if (!found) return design;
+  const { mark, line } = found;
   const middle = markMiddle(mark);
   const along = directionAt(linePath(line), middle);
   const edited = slideMark(design, context, id, {
