@@ -4,7 +4,7 @@ import { shapeOf } from '../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import type { Missing } from '../../shared/picture/missing.ts';
 import { COLOUR } from './colours.ts';
-import { type Painter, tracePieces } from './painter.ts';
+import { type Painter, strokeGhost, tracePieces } from './painter.ts';
 
 const RING: Readonly<Record<Severity, string>> = {
   stops: COLOUR.stops,
@@ -91,11 +91,5 @@ export const paintMissing =
       ctx.stroke();
       ctx.globalAlpha = 1;
     }
-    ctx.strokeStyle = COLOUR.sheet;
-    ctx.lineWidth = 6 * pixel;
-    ctx.stroke();
-    ctx.setLineDash([9 * pixel, 6 * pixel]);
-    ctx.strokeStyle = COLOUR.accent;
-    ctx.lineWidth = 3 * pixel;
-    ctx.stroke();
+    strokeGhost(ctx, pixel);
   };

@@ -2,7 +2,7 @@ import { type PieceShape, pieceAt, pieceFoot } from '../../shared/geometry/piece
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import type { Picture, PictureBand } from '../../shared/picture/shapes.ts';
 import { COLOUR, hatchColour } from './colours.ts';
-import { type Painter, tracePieces, tracePoints } from './painter.ts';
+import { type Painter, strokeGhost, tracePieces, tracePoints } from './painter.ts';
 
 type Context = CanvasRenderingContext2D;
 
@@ -152,12 +152,6 @@ export function paintGhost(ghost: Picture, now: Picture): Painter {
     ctx.beginPath();
     for (const piece of pieces) tracePieces(ctx, [piece]);
     for (const mark of marks) tracePoints(ctx, blockOutline(bands.filter((b) => b.mark === mark)), true);
-    ctx.strokeStyle = COLOUR.sheet;
-    ctx.lineWidth = 6 * pixel;
-    ctx.stroke();
-    ctx.setLineDash([9 * pixel, 6 * pixel]);
-    ctx.strokeStyle = COLOUR.accent;
-    ctx.lineWidth = 3 * pixel;
-    ctx.stroke();
+    strokeGhost(ctx, pixel);
   };
 }

@@ -36,6 +36,17 @@ export function tracePoints(
   if (closed) ctx.closePath();
 }
 
+/** Strokes the current path as something that is not there yet: dashes of the accent on a rim of paper. */
+export function strokeGhost(ctx: CanvasRenderingContext2D, pixel: Mm): void {
+  ctx.strokeStyle = COLOUR.sheet;
+  ctx.lineWidth = 6 * pixel;
+  ctx.stroke();
+  ctx.setLineDash([9 * pixel, 6 * pixel]);
+  ctx.strokeStyle = COLOUR.accent;
+  ctx.lineWidth = 3 * pixel;
+  ctx.stroke();
+}
+
 /**
  * A name on the sheet, with a rim of paper so that grid lines don't cut its letters. Set in CSS pixels:
  * letters of a few units, enlarged, would be spaced by whole units.
