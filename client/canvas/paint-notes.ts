@@ -1,6 +1,6 @@
 import type { PaperPoint } from '../../shared/geometry/units.ts';
-import { COLOUR, FACE } from './colours.ts';
-import { type Painter, tracePoints } from './painter.ts';
+import { COLOUR } from './colours.ts';
+import { type Painter, paintLabel, tracePoints } from './painter.ts';
 import type { ReadingNote } from './reading-notes.ts';
 import { toPaper, type View } from './view.ts';
 
@@ -28,18 +28,8 @@ export const paintNotes =
     }
     for (const { text } of notes) {
       if (!text) continue;
-      const at = toPaper(view, text.at);
-      ctx.save();
-      ctx.translate(at.x, at.y);
-      ctx.scale(pixel, pixel);
-      ctx.font = `600 ${size}px ${FACE}`;
-      ctx.textAlign = text.align;
-      ctx.textBaseline = 'middle';
-      ctx.lineWidth = size / 4;
-      ctx.strokeStyle = COLOUR.sheet;
-      ctx.strokeText(text.said, 0, 0);
-      ctx.fillStyle = COLOUR.quiet;
-      ctx.fillText(text.said, 0, 0);
-      ctx.restore();
+      const { said, align } = text;
+      const label = { text: said, at: toPaper(view, text.at), align, baseline: 'middle' } as const;
+      paintLabel(ctx, label, size, pixel, COLOUR.quiet, 600);
     }
   };

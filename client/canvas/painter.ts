@@ -57,11 +57,12 @@ export function paintLabel(
   size: number,
   pixel: Mm,
   colour: string = COLOUR.ink,
+  weight = 650,
 ): void {
   ctx.save();
   ctx.translate(label.at.x, label.at.y);
   ctx.scale(pixel, pixel);
-  ctx.font = `650 ${size}px ${FACE}`;
+  ctx.font = `${weight} ${size}px ${FACE}`;
   ctx.textAlign = label.align === 'middle' ? 'center' : label.align;
   ctx.textBaseline = label.baseline === 'middle' ? 'middle' : label.baseline === 'top' ? 'top' : 'alphabetic';
   ctx.lineJoin = 'round';

@@ -16,7 +16,7 @@ export interface ReadingNote {
   readonly text: {
     readonly said: string;
     readonly at: ScreenPoint;
-    readonly align: 'left' | 'center' | 'right';
+    readonly align: 'left' | 'middle' | 'right';
   } | null;
 }
 
@@ -81,10 +81,10 @@ function textBeside(
   const { px, py } = toScreen(view, arrow);
   const width = said.length * size * LETTER;
   const level = right.x > 0.5 || right.x < -0.5;
-  const align = !level ? 'center' : right.x > 0 ? 'left' : 'right';
+  const align = !level ? 'middle' : right.x > 0 ? 'left' : 'right';
   const away = WORDS_OFF + (level ? 0 : size / 2);
   const at = { px: px + right.x * away, py: py + right.y * away };
-  const left = at.px - (align === 'center' ? width / 2 : align === 'right' ? width : 0);
+  const left = at.px - (align === 'middle' ? width / 2 : align === 'right' ? width : 0);
   const place: Place = { left, top: at.py - size / 2, width, height: size };
   const meets = (other: Place) =>
     place.left < other.left + other.width + 4 &&
