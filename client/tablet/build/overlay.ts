@@ -1,8 +1,7 @@
-import type { Design, Line } from '../../../shared/documents/design.ts';
+import type { Design } from '../../../shared/documents/design.ts';
 import type { Locale } from '../../../shared/documents/values.ts';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { boxOf } from '../../../shared/geometry/box.ts';
-import { type PieceShape, pieceAt } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
 import { pictureOf } from '../../../shared/picture/picture.ts';
@@ -23,7 +22,7 @@ import { paintRobot } from '../../canvas/paint-robot.ts';
 import { type Painter, together } from '../../canvas/painter.ts';
 import { bandHandles } from '../editor/bands.ts';
 import type { Touch } from '../editor/gesture.ts';
-import { LEAST_PULLED } from '../editor/hit.ts';
+import { middlesOf } from '../editor/hit.ts';
 import { lineIn, nodeOf, nodesOf } from '../editor/lines.ts';
 import type { EditContext, Editor, Selection, Tool } from '../editor/model.ts';
 import { linePath } from '../editor/paths.ts';
@@ -32,7 +31,7 @@ import type { Progress } from '../editor/propose.ts';
 import { gripsOf } from '../editor/sections.ts';
 import { boundsOf, severalOf, turnHandle } from '../editor/several.ts';
 import { canRound } from '../editor/shape.ts';
-import type { Snap } from '../editor/snap.ts';
+import { isPlace } from '../editor/snap.ts';
 
 export interface PictureWish {
   /** Of names of places; English where nobody sees them. */
@@ -83,16 +82,11 @@ function handlesOf({ drawing }: Design, tool: Tool): PaperPoint[] {
     if (tool === 'straight' || tool === 'freehand') return [nodes[0]!, nodes.at(-1)!];
     if (tool !== 'curve') return [];
     return [
-      ...middlesOf(line, () => true),
+      ...middlesOf(line),
       ...gripsOf(line).flatMap((node) => (canRound(line, node) ? [nodes[node]!] : [])),
     ];
   });
 }
-
-const middlesOf = (line: Line, counts: (piece: PieceShape) => boolean): PaperPoint[] =>
-  linePath(line)
-    .pieces.filter((piece) => piece.length > LEAST_PULLED && counts(piece))
-    .map((piece) => pieceAt(piece, piece.length / 2));
 
 /** Over the ink: handles of what can be pulled, the chosen mark's frame, the first end of a straight. */
 export function overInk(editor: Editor, context: EditContext, picture: Picture, pixel: Mm): Painter {
@@ -146,8 +140,6 @@ export function overVerdict(
   }));
   return together(paintActs(acts), ghost, paintRings(rings));
 }
-
-const isPlace = ({ why }: Snap): boolean => why === 'end' || why === 'berth' || why === 'line';
 
 /** What a gesture under way shows. */
 export interface Shown {

@@ -1,7 +1,7 @@
-import type { Design } from '../../../shared/documents/design.ts';
+import type { Design, Line } from '../../../shared/documents/design.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
 import { pathFoot, pointAt } from '../../../shared/geometry/path.ts';
-import { pieceAt } from '../../../shared/geometry/piece.ts';
+import { type PieceShape, pieceAt } from '../../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { markLength, markMiddle } from './attach.ts';
 import { nodesOf } from './lines.ts';
@@ -79,6 +79,12 @@ export function lineAt(
 
 /** Shorter arcs, as freehand lines have many, are not bent by their middles. */
 export const LEAST_PULLED: Mm = 25;
+
+/** The middles of a line's pieces that are long enough to be pulled there. */
+export const middlesOf = (line: Line, counts: (piece: PieceShape) => boolean = () => true): PaperPoint[] =>
+  linePath(line)
+    .pieces.filter((piece) => piece.length > LEAST_PULLED && counts(piece))
+    .map((piece) => pieceAt(piece, piece.length / 2));
 
 /** The nearest middle of an arc of one's own within reach. */
 function middleAt(p: PaperPoint, design: Design, reach: Mm): (Hit & { kind: 'middle' }) | undefined {

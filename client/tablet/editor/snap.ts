@@ -19,6 +19,9 @@ export interface Snap {
 
 export type SnapWhy = 'end' | 'berth' | 'line' | 'tangent' | 'angle' | 'parallel' | 'grid' | 'free';
 
+/** Whether it caught on something that was there before. */
+export const isPlace = ({ why }: Snap): boolean => why === 'end' || why === 'berth' || why === 'line';
+
 export interface SnapQuery {
   readonly design: Design;
   readonly context: EditContext;

@@ -1,14 +1,14 @@
 import type { Design } from '../../../shared/documents/design.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
-import { pathOf, pointAt } from '../../../shared/geometry/path.ts';
-import { pieceAt } from '../../../shared/geometry/piece.ts';
+import { pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
 import { markMiddle } from '../editor/attach.ts';
-import { hitAt, LEAST_PULLED } from '../editor/hit.ts';
+import { hitAt, middlesOf } from '../editor/hit.ts';
 import { lineIn, nodesOf } from '../editor/lines.ts';
 import { anyLine, markIn } from '../editor/marks.ts';
 import type { EditContext } from '../editor/model.ts';
+import { linePath } from '../editor/paths.ts';
 import { gripsOf } from '../editor/sections.ts';
 
 /** One arrow key: to the next line of the fine grid, or by a millimetre. */
@@ -35,14 +35,11 @@ export function placesOf(design: Design, context: EditContext): PaperPoint[] {
   const { sheet } = context;
   const ofLines = design.drawing.lines.flatMap((line) => {
     const nodes = nodesOf(line);
-    const middles = pathOf(line)
-      .pieces.filter((piece) => piece.length > LEAST_PULLED)
-      .map((piece) => pieceAt(piece, piece.length / 2));
-    return [...gripsOf(line).map((node) => nodes[node]!), ...middles];
+    return [...gripsOf(line).map((node) => nodes[node]!), ...middlesOf(line)];
   });
   const ofMarks = [...design.drawing.marks, ...sheet.given.marks].flatMap((mark) => {
     const line = anyLine(design, context, mark.line);
-    return line ? [pointAt(pathOf(line), markMiddle(mark))] : [];
+    return line ? [pointAt(linePath(line), markMiddle(mark))] : [];
   });
   const given = sheet.given.lines.flatMap((line) => [nodesOf(line)[0]!, nodesOf(line).at(-1)!]);
   const berths = [sheet.start.at, ...(sheet.finish ? [sheet.finish.at] : [])];

@@ -4,7 +4,7 @@ import type { Hand } from '../build/hand.ts';
 import type { DrawingSession } from '../build/session.ts';
 import type { Touch } from '../editor/gesture.ts';
 import { type Tool, toolsOf } from '../editor/model.ts';
-import { snap } from '../editor/snap.ts';
+import { isPlace, snap } from '../editor/snap.ts';
 import { nextPlace, placesOf, REACH, stepped, type Way } from './cursor.ts';
 
 const ARROWS: Readonly<Record<string, Way>> = {
@@ -155,9 +155,8 @@ export class KeyboardHand {
     const { session, camera } = this.#parts;
     const { editor, context } = session;
     const reach = this.#fine ? FINE_REACH : REACH;
-    const { why } = snap(at, { design: editor.design, context, reach });
-    const there = why === 'end' || why === 'berth' || why === 'line';
-    const free = session.store.getState().free || (this.#fine && !there);
+    const caught = snap(at, { design: editor.design, context, reach });
+    const free = session.store.getState().free || (this.#fine && !isPlace(caught));
     return { at, reach, pixel: 1 / (camera.view()?.scale ?? 1), free };
   }
 }
