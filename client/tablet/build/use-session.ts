@@ -6,7 +6,7 @@ import { writeDocument } from '../../../shared/documents/values.ts';
 import type { Link } from '../../link/connect.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import type { EditContext } from '../editor/model.ts';
-import { type DraftPlace, keepDraft, keptDraft, readAs } from './drafts.ts';
+import { type DraftPlace, keepDraft, keptDraft, keyOf, readAs } from './drafts.ts';
 import { DrawingSession, type Session } from './session.ts';
 import { KeptWay } from './way.ts';
 
@@ -41,7 +41,7 @@ function catchUp(session: DrawingSession, kept: Design | null): DrawingSession {
 export function useSession(challenge: Challenge, place: DraftPlace): DrawingSession | null {
   const link = useLink();
   const { room, team, round, moves } = place;
-  const key = `${room} ${team} ${round} ${moves}`;
+  const key = keyOf(place);
   const [session, setSession] = useState<DrawingSession | null>(null);
   useEffect(() => {
     let here = true;
