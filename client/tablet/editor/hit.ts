@@ -78,7 +78,7 @@ export function lineAt(
 }
 
 /** Shorter arcs, as freehand lines have many, are not bent by their middles. */
-export const LEAST_PULLED: Mm = 25;
+const LEAST_PULLED: Mm = 25;
 
 /** The middles of a line's pieces that are long enough to be pulled there. */
 export const middlesOf = (line: Line, counts: (piece: PieceShape) => boolean = () => true): PaperPoint[] =>
