@@ -29,12 +29,12 @@ const SIZE = 16;
 export function useNotes({ session, editor, fingerDown, layout, view, clear }: NotesOptions): Painter | null {
   const { actions } = useWords();
   const { kit } = session.context;
-  const notes = useMemo(() => {
-    if (!view) return null;
+  const draws = editor.tool === 'straight' || editor.tool === 'freehand';
+  const away = fingerDown && !draws;
+  return useMemo(() => {
+    if (!view || away) return null;
     const nameOf = (action: Action | undefined) => (action ? actions.name(action) : '?');
     const all = readingNotes({ layout, kit, view, clear, nameOf, size: SIZE });
     return paintNotes(all, view, SIZE);
-  }, [layout, kit, view, clear, actions]);
-  const draws = editor.tool === 'straight' || editor.tool === 'freehand';
-  return fingerDown && !draws ? null : notes;
+  }, [away, layout, kit, view, clear, actions]);
 }
