@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { keepText, keptText } from '../parts/kept-text.ts';
 
 /** What a key does; undefined where it does nothing now. */
 export type KeyMap = Readonly<Record<string, (() => void) | undefined>>;
@@ -6,20 +7,8 @@ export type KeyMap = Readonly<Record<string, (() => void) | undefined>>;
 const KEPT = 'harbour-lines.desk.keys';
 
 /** Single keys can be switched off: speech input and shaky hands press them by accident. */
-export function keysAreOn(): boolean {
-  try {
-    return window.localStorage.getItem(KEPT) !== 'off';
-  } catch {
-    return true;
-  }
-}
-export function switchKeys(on: boolean): void {
-  try {
-    window.localStorage.setItem(KEPT, on ? 'on' : 'off');
-  } catch {
-    // Not kept over a reload, no more.
-  }
-}
+export const keysAreOn = (): boolean => keptText(KEPT) !== 'off';
+export const switchKeys = (on: boolean): void => keepText(KEPT, on ? 'on' : 'off');
 
 const takesText = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { chargingRota, MOST_ROBOTS, type RotaAnswer } from '../../shared/prep/rota.ts';
+import { keepText, keptText } from '../parts/kept-text.ts';
 
 /** What the rota's form holds; numbers as typed, times as `13:30`. Kept in this browser. */
 const Plan = z.object({
@@ -31,20 +32,14 @@ export function firstPlan(today: string, tomorrow: string): Plan {
 /** The plan of last time; undefined where there is none that can be read. */
 export function keptPlan(): Plan | undefined {
   try {
-    const read = Plan.safeParse(JSON.parse(window.localStorage.getItem(KEPT) ?? ''));
+    const read = Plan.safeParse(JSON.parse(keptText(KEPT) ?? ''));
     return read.success ? read.data : undefined;
   } catch {
     return undefined;
   }
 }
 
-export function keepPlan(plan: Plan): void {
-  try {
-    window.localStorage.setItem(KEPT, JSON.stringify(plan));
-  } catch {
-    // Not kept over a reload, no more.
-  }
-}
+export const keepPlan = (plan: Plan): void => keepText(KEPT, JSON.stringify(plan));
 
 /** More robots begin half full, fewer are taken from the end. */
 export function withRobots(plan: Plan, count: number): Plan {

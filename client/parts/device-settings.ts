@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { create } from 'zustand';
 import { LOCALES, type Locale, UNITS, type Units } from '../../shared/documents/values.ts';
 import { type Glass, PX_PER_MM } from './glass.ts';
+import { keepText, keptText } from './kept-text.ts';
 import { loadLanguage } from './languages.ts';
 
 /** Percent of the size that the browser gives text by itself. */
@@ -79,11 +80,8 @@ export function settingsFrom(kept: string | null, languages: readonly string[]):
 }
 
 function readKept(): DeviceSettings {
-  try {
-    return settingsFrom(window.localStorage.getItem(KEPT), navigator.languages);
-  } catch {
-    return settingsFrom(null, []);
-  }
+  const kept = keptText(KEPT);
+  return kept === undefined ? settingsFrom(null, []) : settingsFrom(kept, navigator.languages);
 }
 
 export const useDevice = create<DeviceSettings>()(readKept);
@@ -91,11 +89,7 @@ export const useDevice = create<DeviceSettings>()(readKept);
 /** Sets the device; another language once it is there. Resolves to false where it could not be fetched. */
 export async function changeDevice(change: Partial<DeviceSettings>): Promise<boolean> {
   if (!(await take(change))) return false;
-  try {
-    window.localStorage.setItem(KEPT, JSON.stringify(useDevice.getState()));
-  } catch {
-    // Not kept over a reload, no more.
-  }
+  keepText(KEPT, JSON.stringify(useDevice.getState()));
   return true;
 }
 

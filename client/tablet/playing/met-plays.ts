@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { Play } from '../../../shared/documents/challenge.ts';
+import { keepText, keptText } from '../../parts/kept-text.ts';
 
 const KEPT = 'harbour-lines.met-plays';
 const Kept = z.array(z.string());
@@ -14,22 +15,14 @@ export function metFrom(kept: string | null): readonly string[] {
 }
 
 function met(): readonly string[] {
-  try {
-    return metFrom(window.localStorage.getItem(KEPT));
-  } catch {
-    // Without storage nobody is interrupted: help stays a button away.
-    return Play.options;
-  }
+  const kept = keptText(KEPT);
+  // Without storage nobody is interrupted: help stays a button away.
+  return kept === undefined ? Play.options : metFrom(kept);
 }
 
 /** Whether this device has shown how this way is played. */
 export const hasMet = (play: Play): boolean => met().includes(play);
 
 export function noteMet(play: Play): void {
-  if (hasMet(play)) return;
-  try {
-    window.localStorage.setItem(KEPT, JSON.stringify([...met(), play]));
-  } catch {
-    // It is shown once more, no worse.
-  }
+  if (!hasMet(play)) keepText(KEPT, JSON.stringify([...met(), play]));
 }
