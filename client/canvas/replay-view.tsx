@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing } from '../../shared/documents/design.ts';
 import type { Pace, Robot } from '../../shared/documents/kit.ts';
@@ -16,6 +16,7 @@ import type { Painter } from './painter.ts';
 import { PlacedBox } from './placed-box.tsx';
 import { moveSprite, paintSprite } from './robot-sprite.ts';
 import { type SheetHandle, SheetView } from './sheet-view.tsx';
+import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
 import { toScreen, type View } from './view.ts';
 import './replay-view.css';
@@ -67,7 +68,14 @@ export function ReplayView({
   const handle = useRef<SheetHandle>(null);
   const { moments, tell } = useMoments(replays, props.onMoment);
   const { sprites, draw } = useDrawn(handle, { replays, robot: kit.robot, view });
-  useEachFrame(props.timeAt, draw, tell);
+  const show = useCallback(
+    (t: Seconds) => {
+      draw(t);
+      tell(t);
+    },
+    [draw, tell],
+  );
+  useEachFrame(props.timeAt, show);
   const clear = useMemo(
     () => (view ? clearPoints(layout, picture, view, textSize) : []),
     [layout, picture, view, textSize],
@@ -135,27 +143,6 @@ function ReadingWords({ reading, acted }: { readonly reading: ReplayReading; rea
 }
 
 const PLATES = [COLOUR.paper, COLOUR.accentWash] as const;
-
-type AtTime = (t: Seconds) => void;
-
-/** Calls both with the time before each frame in which it has changed. */
-function useEachFrame(timeAt: () => Seconds, draw: AtTime, tell: AtTime): void {
-  useEffect(() => {
-    let last: Seconds | undefined;
-    let frame = 0;
-    const step = () => {
-      const t = timeAt();
-      if (t !== last) {
-        draw(t);
-        tell(t);
-      }
-      last = t;
-      frame = requestAnimationFrame(step);
-    };
-    step();
-    return () => cancelAnimationFrame(frame);
-  }, [timeAt, draw, tell]);
-}
 
 /** What was driven fast by time `t`, by steps of a dash: all ink is drawn anew when that changes. */
 const fastUntil = (replays: readonly Replay[], t: Seconds): string =>

@@ -1,10 +1,11 @@
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import type { Kit } from '../../../shared/documents/kit.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { TRACE_RATE } from '../../../shared/documents/trace.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import type { PaperPoint, Seconds } from '../../../shared/geometry/units.ts';
 import { type BarReadings, SEEN } from '../../../shared/run/bar-readings.ts';
+import { useEachFrame } from '../../canvas/use-each-frame.ts';
 import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 
@@ -30,22 +31,19 @@ export function SensorBar({ bar, timeAt, corner, ...props }: SensorBarProps) {
   const { foretelling } = useWords();
   const columns = useRef<(SVGRectElement | null)[]>([]);
   const [seen, setSeen] = useState<string>(SEEN.line);
-  useEffect(() => {
-    let frame = 0;
-    const last = bar.middle.length - 1;
-    const draw = () => {
-      const i = Math.max(0, Math.min(last, Math.floor(timeAt() * TRACE_RATE)));
+  const draw = useCallback(
+    (t: Seconds) => {
+      const i = Math.max(0, Math.min(bar.middle.length - 1, Math.floor(t * TRACE_RATE)));
       for (const k of FIVE) {
         const height = ((bar.dark[5 * i + k] ?? 0) / 255) * COLUMN.height;
         columns.current[k]?.setAttribute('height', String(height));
         columns.current[k]?.setAttribute('y', String(COLUMN.height - height));
       }
       setSeen(bar.middle[i] ?? SEEN.line);
-      frame = requestAnimationFrame(draw);
-    };
-    draw();
-    return () => cancelAnimationFrame(frame);
-  }, [bar, timeAt]);
+    },
+    [bar],
+  );
+  useEachFrame(timeAt, draw);
   const name = useNameOf(kit, seen);
   const ink = kit.inks.find(({ id }) => id === seen);
   return (
