@@ -1,14 +1,14 @@
 import { CircleCheck, CloudOff, Eye, Play, Send } from 'lucide-react';
 import { useMemo } from 'react';
+import { drawsLines } from '../../editor/model.ts';
+import { linePath } from '../../editor/paths.ts';
+import type { DrawingSession } from '../../editor/surface/session.ts';
+import { useSessionState } from '../../editor/surface/use-session-state.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLinkState } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
-import { drawsLines } from '../editor/model.ts';
-import { linePath } from '../editor/paths.ts';
-import type { DrawingSession } from './session.ts';
 import type { Findings } from './use-findings.ts';
-import { useSessionState } from './use-session.ts';
 
 export interface FootProps {
   readonly session: DrawingSession;

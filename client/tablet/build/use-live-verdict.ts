@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
+import type { DrawingSession } from '../../editor/surface/session.ts';
+import { useSessionState } from '../../editor/surface/use-session-state.ts';
 import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useJudged } from '../../parts/judging.ts';
-import type { DrawingSession } from './session.ts';
-import { useSessionState } from './use-session.ts';
 
 /** Nothing is said about a drawing before the finger has been up for so long. */
 const QUIET_MS = 1000;

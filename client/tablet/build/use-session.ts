@@ -1,13 +1,12 @@
 import { useEffect, useState } from 'react';
-import { useStore } from 'zustand';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { Design, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { writeDocument } from '../../../shared/documents/values.ts';
+import type { EditContext } from '../../editor/model.ts';
+import { DrawingSession } from '../../editor/surface/session.ts';
 import type { Link } from '../../link/connect.ts';
 import { useLink } from '../../parts/use-link.tsx';
-import type { EditContext } from '../editor/model.ts';
 import { type DraftPlace, keepDraft, keptDraft, keyOf, readAs } from './drafts.ts';
-import { DrawingSession, type Session } from './session.ts';
 import { KeptWay } from './way.ts';
 
 export function contextOf(challenge: Challenge): EditContext {
@@ -97,9 +96,4 @@ function useKept(session: DrawingSession | null, { room, team, round, moves }: D
       tell(now.editor.design);
     });
   }, [session, room, team, round, moves, link]);
-}
-
-/** A part of the session; the component renders again when that part changes. */
-export function useSessionState<T>(session: DrawingSession, select: (state: Session) => T): T {
-  return useStore(session.store, select);
 }

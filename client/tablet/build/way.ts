@@ -2,7 +2,7 @@ import { createStore, delMany, get, getMany, keys, setMany, type UseStore } from
 import * as z from 'zod/mini';
 import { Design } from '../../../shared/documents/design.ts';
 import { writeDocument } from '../../../shared/documents/values.ts';
-import type { Editor, Step } from '../editor/model.ts';
+import type { Editor, Step } from '../../editor/model.ts';
 import { type DraftPlace, keyOf, readAs } from './drafts.ts';
 
 /** So many steps are found again after a reload, counted from the drawing as it is. */

@@ -1,4 +1,6 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { DrawingSession } from '../../editor/surface/session.ts';
+import { useSessionState } from '../../editor/surface/use-session-state.ts';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import { useJudged } from '../../parts/judging.ts';
 import { MeritRows } from '../../parts/merit-rows.tsx';
@@ -6,8 +8,6 @@ import { Miniature } from '../../parts/miniature.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useStudy } from '../../parts/studying.ts';
 import { useWords } from '../../parts/use-words.ts';
-import type { DrawingSession } from '../build/session.ts';
-import { useSessionState } from '../build/use-session.ts';
 import { HandInFrame } from './hand-in-frame.tsx';
 
 export interface HandInDialogProps {

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Play } from '../../../shared/documents/challenge.ts';
 import type { Kit } from '../../../shared/documents/kit.ts';
+import { trayRows } from '../../editor/surface/tray-rows.ts';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
-import { trayRows } from '../build/tray-rows.ts';
 import { Asked, Berth, HandedIn, Pencil, Robot, Sheet } from './pieces.tsx';
 
 /** Three pictures tell a way to play: what there is, what to do, how it ends. */

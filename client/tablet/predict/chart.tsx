@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { Kit } from '../../../shared/documents/kit.ts';
+import { trayRows } from '../../editor/surface/tray-rows.ts';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
 import { useWords } from '../../parts/use-words.ts';
-import { trayRows } from '../build/tray-rows.ts';
 
 /** What the class's marks mean, to look things up: one row a mark, both ends named. */
 export function Chart({ kit }: { readonly kit: Kit }) {

@@ -1,10 +1,10 @@
 import { useDeferredValue, useMemo } from 'react';
 import { layOut } from '../../../shared/track/layout.ts';
+import type { DrawingSession } from '../../editor/surface/session.ts';
+import { useSessionState } from '../../editor/surface/use-session-state.ts';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Hear } from '../../parts/hear.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
-import type { DrawingSession } from '../build/session.ts';
-import { useSessionState } from '../build/use-session.ts';
 import { asText, inWords, type SheetInWords as Told } from './sentences.ts';
 import './reading.css';
 

@@ -14,7 +14,7 @@ import {
   toScreen,
   viewOf,
 } from '../../../client/canvas/view.ts';
-import { trayRows } from '../../../client/tablet/build/tray-rows.ts';
+import { trayRows } from '../../../client/editor/surface/tray-rows.ts';
 import { changed, timeOf } from '../../../client/tablet/trying/clock.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 

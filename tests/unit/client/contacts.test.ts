@@ -7,8 +7,8 @@ import {
   type Deed,
   type HandsState,
   NO_HANDS,
-} from '../../../client/tablet/build/contacts.ts';
-import { Wheel } from '../../../client/tablet/build/wheel.ts';
+} from '../../../client/editor/surface/contacts.ts';
+import { Wheel } from '../../../client/editor/surface/wheel.ts';
 
 const contact = (id: number, kind: Contact['kind'], t = 0, more: Partial<Contact> = {}): Contact => ({
   id,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { bandHandles } from '../../../client/tablet/editor/bands.ts';
-import type { Editor } from '../../../client/tablet/editor/model.ts';
+import { bandHandles } from '../../../client/editor/bands.ts';
+import type { Editor } from '../../../client/editor/model.ts';
 import { wordOf } from '../../../shared/documents/design.ts';
 import { contextOf, DRAW, drag, editorWith, GIVEN, lineThrough, tap } from './editor-setting.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { redo, startAgain, undo } from '../../../client/tablet/editor/history.ts';
+import { redo, startAgain, undo } from '../../../client/editor/history.ts';
 import {
   chooseAll,
   copyChosen,
@@ -8,8 +8,8 @@ import {
   moveChosen,
   nudge,
   rubChosen,
-} from '../../../client/tablet/editor/keys.ts';
-import { type Editor, TOOLS } from '../../../client/tablet/editor/model.ts';
+} from '../../../client/editor/keys.ts';
+import { type Editor, TOOLS } from '../../../client/editor/model.ts';
 import { Design, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import '../../seed.ts';

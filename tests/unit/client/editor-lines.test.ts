@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lineAt } from '../../../client/tablet/editor/hit.ts';
-import { addRun, reverseLine } from '../../../client/tablet/editor/lines.ts';
+import { lineAt } from '../../../client/editor/hit.ts';
+import { addRun, reverseLine } from '../../../client/editor/lines.ts';
 import { pathOf, pointAt } from '../../../shared/geometry/path.ts';
 import { contextOf, DRAW, drag, editorWith, GIVEN, lineThrough, tap } from './editor-setting.ts';
 

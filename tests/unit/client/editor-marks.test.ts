@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flipChosen, nudge, rubChosen } from '../../../client/tablet/editor/keys.ts';
+import { flipChosen, nudge, rubChosen } from '../../../client/editor/keys.ts';
 import { EMPTY_DESIGN, wordOf } from '../../../shared/documents/design.ts';
 import { contextOf, DRAW, drag, editorWith, GIVEN, lineThrough, tap } from './editor-setting.ts';
 

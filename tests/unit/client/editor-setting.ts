@@ -1,6 +1,6 @@
-import { begin, type Touch } from '../../../client/tablet/editor/gesture.ts';
-import { type EditContext, type Editor, openEditor, type Tool } from '../../../client/tablet/editor/model.ts';
-import { finish, follow, start } from '../../../client/tablet/editor/propose.ts';
+import { begin, type Touch } from '../../../client/editor/gesture.ts';
+import { type EditContext, type Editor, openEditor, type Tool } from '../../../client/editor/model.ts';
+import { finish, follow, start } from '../../../client/editor/propose.ts';
 import type { Play } from '../../../shared/documents/challenge.ts';
 import { type Design, type Drawing, EMPTY_DESIGN } from '../../../shared/documents/design.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';

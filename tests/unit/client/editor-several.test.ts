@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chooseAll, copyChosen, moveChosen, nudge, rubChosen } from '../../../client/tablet/editor/keys.ts';
-import type { Editor } from '../../../client/tablet/editor/model.ts';
+import { chooseAll, copyChosen, moveChosen, nudge, rubChosen } from '../../../client/editor/keys.ts';
+import type { Editor } from '../../../client/editor/model.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import { pathOf, pointAt } from '../../../shared/geometry/path.ts';
 import { contextOf, DRAW, drag, editorWith, GIVEN, lineThrough, tap } from './editor-setting.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextPlace, placesOf, stepped, underCursor } from '../../../../client/tablet/keyboard/cursor.ts';
+import { nextPlace, placesOf, stepped, underCursor } from '../../../../client/editor/keyboard/cursor.ts';
 import type { Design } from '../../../../shared/documents/design.ts';
 import { DRAW, SHEET } from '../editor-setting.ts';
 
