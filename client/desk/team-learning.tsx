@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { forecastsIn, reasonsIn } from '../../shared/evidence/evidence.ts';
 import { HELP_STEPS, type HelpStep, type RoomState, type Team } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
@@ -75,13 +76,11 @@ function Foretold({ room, team }: { readonly room: RoomState; readonly team: Tea
   const { learning } = useWords();
   const tries = room.tries.filter((one) => one.team === team.id && one.round === room.rounds.length - 1);
   if (tries.length === 0) return null;
-  const foretold = tries.filter(({ guess, made }) => guess === (made ? 'makes-it' : 'fails'));
-  const reasons = tries.flatMap(({ because }) => because ?? []);
-  const found = reasons.filter(({ picked, right }) => picked === right);
+  const reasons = reasonsIn(tries);
   return (
     <p className="desk-quiet">
-      {learning.tries(tries.length, foretold.length)}
-      {reasons.length > 0 && `, ${learning.reasons(reasons.length, found.length)}`}
+      {learning.tries(tries.length, forecastsIn(tries).shown)}
+      {reasons.of > 0 && `, ${learning.reasons(reasons.of, reasons.shown)}`}
     </p>
   );
 }

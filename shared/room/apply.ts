@@ -173,6 +173,7 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     number: earlier.length + 1,
     design: fact.design,
     at: event.at,
+    after: timeIn(state, event.at) - (state.building?.since ?? event.at),
     late: fact.late,
     variant: team ? variantFor(state.rounds[round], team) : null,
     mended: team?.mended.includes(round) ?? false,

@@ -34,10 +34,12 @@ const SHARED: Record<string, readonly string[]> = {
   library: ['geometry', 'documents', 'kit', 'track'],
   picture: ['geometry', 'documents', 'track'],
   description: ['geometry', 'documents', 'track'],
-  wording: ['geometry', 'documents', 'room', 'wire', 'prep'],
+  wording: ['geometry', 'documents', 'room', 'wire', 'prep', 'evidence'],
   room: ['geometry', 'documents'],
   wire: ['geometry', 'documents', 'room'],
   prep: ['geometry'],
+  /** What a lesson has shown: above the engine and the room, below everything that shows it. */
+  evidence: ['geometry', 'documents', 'kit', 'track', 'run', 'goals', 'judge', 'room'],
 };
 
 /** Packages that only one folder knows, and packages that the engine may use. */

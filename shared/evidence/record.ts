@@ -1,0 +1,28 @@
+import type { AnswersVerdict } from '../documents/answers.ts';
+import type { Challenge } from '../documents/challenge.ts';
+import type { Finding, Verdict } from '../documents/verdict.ts';
+import type { DocumentId, Entry, RoomState, TeamId } from '../room/state.ts';
+
+/**
+ * What a lesson leaves behind: its room as the desk knows it, and those of its documents that tell more
+ * than the room does, by their ids. A document that is missing counts as if it told nothing.
+ */
+export interface LessonRecord {
+  readonly room: RoomState;
+  /** Of entries that are drawings. */
+  readonly verdicts: ReadonlyMap<DocumentId, Verdict>;
+  /** Of entries that are answers. */
+  readonly answers: ReadonlyMap<DocumentId, AnswersVerdict>;
+  /** Of the rounds. */
+  readonly challenges: ReadonlyMap<DocumentId, Challenge>;
+}
+
+/** A team's judged entries of a round, oldest first. */
+export const judgedEntries = ({ entries }: RoomState, team: TeamId, round: number): Entry[] =>
+  entries.filter((entry) => entry.team === team && entry.round === round && entry.verdict !== null);
+
+/** What was found in an entry that robots fail by; what is only untidy is left out. */
+export const graveFindings = ({ verdicts }: LessonRecord, { verdict }: Entry): readonly Finding[] =>
+  ((verdict && verdicts.get(verdict.document)?.findings) ?? []).filter(
+    ({ severity }) => severity !== 'untidy',
+  );
