@@ -39,6 +39,20 @@ export const Ink = z.strictObject({
 /** Speeds are stored like lengths, in 0.01 mm/s. */
 const Speed = Length;
 
+/** One standard deviation of each, in calm weather. */
+export const Tolerances = z.strictObject({
+  /** Of the start pose: beside the middle of the berth, and turned. */
+  aside: Length,
+  heading: Angle,
+  /** Shares of a sensor's reading, and of the white level that it is calibrated on. */
+  sensorGain: Ratio,
+  sensorOffset: Ratio,
+  calibration: Ratio,
+  /** One wheel's share over, the other's under. */
+  wheelMismatch: Ratio,
+  commonSpeed: Ratio,
+});
+
 export const Robot = z.strictObject({
   name: ShortText,
   /** Outline: across the wheels, and front to back; the axle sits `axleToRear` before the rear end. */
@@ -58,6 +72,8 @@ export const Robot = z.strictObject({
   actsAfter: Duration,
   /** What the band reader takes for one band. */
   bandUnit: Length,
+  /** How much robots of this kind differ: absent where it is the usual. */
+  tolerances: z.optional(Tolerances),
 });
 
 /** The trade's rules of thumb, as numbers of this kit. All lengths between centre lines unless said. */
@@ -114,6 +130,7 @@ export type Action = z.output<typeof Action>;
 export type ChartRow = z.output<typeof ChartRow>;
 export type Hatch = (typeof HATCHES)[number];
 export type Ink = z.output<typeof Ink>;
+export type Tolerances = z.output<typeof Tolerances>;
 export type Robot = z.output<typeof Robot>;
 export type DrawingRules = z.output<typeof DrawingRules>;
 export type Kit = z.output<typeof Kit>;
@@ -121,6 +138,18 @@ export type Kit = z.output<typeof Kit>;
 /** Chosen: on a line of black marker, inks from a deep violet on. */
 const USUAL_INK_LIGHTER = 2;
 export const inkLighterOf = ({ inkLighter = USUAL_INK_LIGHTER }: DrawingRules): number => inkLighter;
+
+/** All chosen. */
+export const USUAL_TOLERANCES: Tolerances = {
+  aside: 0.8,
+  heading: (2.5 * Math.PI) / 180,
+  sensorGain: 0.06,
+  sensorOffset: 0.015,
+  calibration: 0.015,
+  wheelMismatch: 0.012,
+  commonSpeed: 0.03,
+};
+export const tolerancesOf = ({ tolerances = USUAL_TOLERANCES }: Robot): Tolerances => tolerances;
 
 export type Patch = NonNullable<Kit['patch']>;
 

@@ -34,7 +34,9 @@ export type KitProblemCode =
   | 'too-many-bands'
   | 'ink-letter-twice'
   | 'colours-too-close'
-  | 'size-zero';
+  | 'size-zero'
+  | 'out-of-order'
+  | 'out-of-range';
 
 /** What is wrong with a challenge that its schema accepts. */
 export type ChallengeProblemCode =

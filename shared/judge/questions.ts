@@ -6,9 +6,14 @@ import { buildTrack } from '../track/graph.ts';
 import { layOut } from '../track/layout.ts';
 import { canonicalGiven, placeNamed } from './standing-places.ts';
 
-/** The questions of a challenge with all that may be answered, in the order of its asks. */
+/**
+ * The questions of a challenge with all that may be answered, in the order of its asks. Of a robot from a
+ * finish berth that the sheet lacks nothing is asked: none sets out from there.
+ */
 export const questionsOf = (challenge: Challenge): Question[] =>
-  (challenge.asks ?? []).flatMap((ask) => questionsFor(challenge, ask));
+  (challenge.asks ?? [])
+    .filter(({ start }) => start === 'start' || challenge.sheet.finish)
+    .flatMap((ask) => questionsFor(challenge, ask));
 
 function questionsFor(challenge: Challenge, ask: Ask): Question[] {
   const { sheet } = challenge;

@@ -2,7 +2,7 @@ import type { Challenge } from '../documents/challenge.ts';
 import { DESIGN_LIMITS, type Design, type Drawing, type Line, type Mark } from '../documents/design.ts';
 import type { DesignRefusal, DocumentPath } from '../documents/refusal.ts';
 import { pathOf } from '../geometry/path.ts';
-import { sizeProblems } from '../kit/check-kit.ts';
+import { sizeProblems } from '../kit/check-numbers.ts';
 import { crowdRefusal } from './crowded.ts';
 
 /**

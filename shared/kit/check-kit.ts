@@ -1,73 +1,16 @@
-import { type Kit, PACES, reversed } from '../documents/kit.ts';
-import { leastDifference, type SeenDifference } from './colour.ts';
+import { type Kit, reversed } from '../documents/kit.ts';
+import { numberProblems } from './check-numbers.ts';
+import { COLOURS_APART, pairDifferences } from './differences.ts';
+import type { Found, KitProblem } from './kit-problem.ts';
 import { isTwoWay } from './words.ts';
 
-/** Colours of a kit closer than this (CIEDE2000) are easily taken for one another. Chosen: the demo kit keeps 21. */
-export const COLOURS_APART = 20;
-
-/** The paper that everything is drawn on. */
-export const PAPER_COLOUR = '#FFFFFF';
-
-/** What a colour stands for in a finding: an ink's letter, the line, or the paper. */
-export type ColourPlace = { readonly ink: string } | 'line' | 'paper';
-
-interface OfWord {
-  readonly word: string;
-}
-
-type Found =
-  | (OfWord & { readonly code: 'word-twice'; readonly first: number })
-  | (OfWord & { readonly code: 'reverse-without-meaning'; readonly reverse: string })
-  | (OfWord & { readonly code: 'equal-neighbours' })
-  | (OfWord & { readonly code: 'two-way-turns-back' })
-  | (OfWord & { readonly code: 'ink-not-in-kit'; readonly ink: string })
-  | (OfWord & { readonly code: 'too-few-bands'; readonly least: number })
-  | (OfWord & { readonly code: 'too-many-bands'; readonly most: number })
-  | { readonly code: 'ink-letter-twice'; readonly ink: string }
-  | { readonly code: 'size-zero' }
-  | (SeenDifference & {
-      readonly code: 'colours-too-close';
-      readonly one: ColourPlace;
-      readonly two: ColourPlace;
-      readonly least: number;
-    });
-
-/**
- * What is wrong in a kit, and where in the document. `wrong` makes the chart ambiguous or a trap;
- * `caution` is for a person to weigh: inks also carry letters and hatches.
- */
-export type KitProblem = Found & {
-  readonly path: readonly (string | number)[];
-  readonly severity: 'wrong' | 'caution';
-};
-
-/** Everything that a kit's robot, inks and chart get wrong, in the order of the document. */
+/** Everything that a kit's numbers, inks and chart get wrong. */
 export function checkKit(kit: Kit): KitProblem[] {
   return [
-    ...sizeProblems(kit),
+    ...numberProblems(kit),
     ...inkProblems(kit),
     ...colourProblems(kit),
     ...kit.chart.flatMap((_, i) => rowProblems(kit, i)),
-  ];
-}
-
-/** Lengths that the robot's motion and its reader divide by or wait for. */
-const SIZES = [
-  'width',
-  'length',
-  'wheelTrack',
-  'barAhead',
-  'sensorPitch',
-  'topWheelSpeed',
-  'bandUnit',
-] as const;
-
-/** Sizes and speeds of the robot that are 0, which no robot has and nothing can be driven with. */
-export function sizeProblems({ robot }: Kit): KitProblem[] {
-  const zero = (path: readonly string[]): KitProblem => ({ code: 'size-zero', path, severity: 'wrong' });
-  return [
-    ...SIZES.filter((size) => robot[size] <= 0).map((size) => zero(['robot', size])),
-    ...PACES.filter((pace) => robot.paces[pace] <= 0).map((pace) => zero(['robot', 'paces', pace])),
   ];
 }
 
@@ -79,25 +22,12 @@ function inkProblems({ inks }: Kit): KitProblem[] {
   );
 }
 
-function colourProblems(kit: Kit): KitProblem[] {
-  const colours = [
-    { place: 'paper' as ColourPlace, color: PAPER_COLOUR, path: ['line', 'color'] },
-    { place: 'line' as ColourPlace, color: kit.line.color, path: ['line', 'color'] },
-    ...kit.inks.map(({ id, color }, i) => ({
-      place: { ink: id } as ColourPlace,
-      color,
-      path: ['inks', i, 'color'],
-    })),
-  ];
-  return colours.flatMap((two, k) =>
-    colours.slice(0, k).flatMap((one): KitProblem[] => {
-      const least = leastDifference(one.color, two.color);
-      if (least.difference >= COLOURS_APART) return [];
-      const places = { one: one.place, two: two.place, path: two.path };
-      return [{ code: 'colours-too-close', ...least, ...places, least: COLOURS_APART, severity: 'caution' }];
-    }),
-  );
-}
+const colourProblems = (kit: Kit): KitProblem[] =>
+  pairDifferences(kit).flatMap(({ one, two, path, least }): KitProblem[] => {
+    if (least.difference >= COLOURS_APART) return [];
+    const code = 'colours-too-close';
+    return [{ code, ...least, one, two, path, least: COLOURS_APART, severity: 'caution' }];
+  });
 
 function rowProblems(kit: Kit, row: number): KitProblem[] {
   const { word, action } = kit.chart[row]!;

@@ -86,21 +86,31 @@ const FILTERS = {
 const unit = (value: number): number => Math.min(Math.max(value, 0), 1);
 const clamped = ({ r, g, b }: Srgb): Srgb => ({ r: unit(r), g: unit(g), b: unit(b) });
 
-export interface SeenDifference {
-  readonly difference: number;
+/** A way to look at colours. */
+export interface Look {
   readonly sight: Sight;
   readonly convention: Convention;
 }
 
-/** The smallest CIEDE2000 difference of two colours over all kinds of sight, in both conventions. */
-export function leastDifference(one: string, two: string): SeenDifference {
-  const [a, b] = [srgbOf(one), srgbOf(two)];
-  const all = SIGHTS.flatMap((sight) =>
-    CONVENTIONS.map((convention) => ({
-      difference: colourDifference(seen(a, sight, convention), seen(b, sight, convention)),
-      sight,
-      convention,
-    })),
-  );
-  return all.reduce((least, found) => (found.difference < least.difference ? found : least));
+/** Normal sight once, which nobody simulates; every other kind in both conventions. */
+export const LOOKS: readonly Look[] = SIGHTS.flatMap((sight) =>
+  (sight === 'normal' ? CONVENTIONS.slice(0, 1) : CONVENTIONS).map((convention) => ({ sight, convention })),
+);
+
+export interface SeenDifference extends Look {
+  readonly difference: number;
 }
+
+/** CIEDE2000 of two colours, `#RRGGBB`, in each of LOOKS. */
+export function differences(one: string, two: string): SeenDifference[] {
+  const [a, b] = [srgbOf(one), srgbOf(two)];
+  return LOOKS.map(({ sight, convention }) => ({
+    difference: colourDifference(seen(a, sight, convention), seen(b, sight, convention)),
+    sight,
+    convention,
+  }));
+}
+
+/** The smallest of some differences; of equal ones the first. */
+export const leastOf = <T extends { readonly difference: number }>(all: readonly T[]): T =>
+  all.reduce((least, found) => (found.difference < least.difference ? found : least));

@@ -1,3 +1,4 @@
+import type { Tolerances } from '../documents/kit.ts';
 import type { Berth, Sheet } from '../documents/sheet.ts';
 import { cos, sin } from '../geometry/exact-math.ts';
 import { sideOfMiddle } from './actions.ts';
@@ -40,14 +41,14 @@ export function launch(m: Machine, sheet: Sheet, from: Berth, options: DriveOpti
     pace: m.startPace,
   });
   putAtRest(r);
-  place(r, from, share, die);
+  place(r, from, m.tolerances, share, die);
   r.side = sideOfMiddle(r);
-  const mismatch = share * TOLERANCES.wheelMismatch * normal(die);
-  const common = 1 + share * TOLERANCES.commonSpeed * normal(die);
+  const mismatch = share * m.tolerances.wheelMismatch * normal(die);
+  const common = 1 + share * m.tolerances.commonSpeed * normal(die);
   r.scaleLeft = (1 + mismatch) * common;
   r.scaleRight = (1 - mismatch) * common;
   for (let channel = 0; channel < CHANNELS; channel++) {
-    calibrate(r, channel, tintOf(options.ambient, channel), options.ambient, share, die);
+    calibrate(r, m.tolerances, channel, options.ambient, share, die);
   }
   // Noise belongs to every real sensor and is no tolerance: weather does not make it worse.
   r.greyNoise = MODEL.greyNoise * Math.min(share, 1);
@@ -67,9 +68,9 @@ function drawByHand(r: RobotState, m: Machine, { seed, ink }: DriveOptions): voi
   r.barScale = 1 - r.widen / m.pitch;
 }
 
-function place(r: RobotState, berth: Berth, share: number, die: Sfc32): void {
-  const aside = share * TOLERANCES.aside * normal(die);
-  const heading = berth.heading + share * TOLERANCES.heading * normal(die);
+function place(r: RobotState, berth: Berth, differ: Tolerances, share: number, die: Sfc32): void {
+  const aside = share * differ.aside * normal(die);
+  const heading = berth.heading + share * differ.heading * normal(die);
   r.x = berth.at.x - aside * sin(berth.heading);
   r.y = berth.at.y + aside * cos(berth.heading);
   r.cos = cos(heading);
@@ -89,19 +90,20 @@ function tintOf(ambient: Ambient, channel: number): number {
  */
 function calibrate(
   r: RobotState,
+  differ: Tolerances,
   channel: number,
-  tint: number,
   ambient: Ambient,
   share: number,
   die: Sfc32,
 ): void {
-  const gain = 1 + share * TOLERANCES.sensorGain * normal(die);
-  const offset = share * TOLERANCES.sensorOffset * normal(die);
+  const gain = 1 + share * differ.sensorGain * normal(die);
+  const offset = share * differ.sensorOffset * normal(die);
+  const tint = tintOf(ambient, channel);
   const then = ambient.calibrated * tint;
   const now = ambient.now * tint;
   const rawThen = (reflectance: number): number =>
     gain * reflectance * (1 + MODEL.lightGain * then) + offset + MODEL.lightOffset * then;
-  const error = share * TOLERANCES.calibration;
+  const error = share * differ.calibration;
   const white = Math.min(MODEL.clip, rawThen(WHITE)) * (1 + error * normal(die));
   const black = rawThen(BLACK) + error * TOLERANCES.calibrationOfBlack * normal(die);
   const scaled = (gain * (1 + MODEL.lightGain * now)) / FULL;

@@ -1,4 +1,4 @@
-import { type Action, actionOf, type Kit, PACES } from '../documents/kit.ts';
+import { type Action, actionOf, type Kit, PACES, type Tolerances, tolerancesOf } from '../documents/kit.ts';
 import { expMinus } from '../geometry/exact-math.ts';
 import type { Mm, MmPerSecond, Seconds } from '../geometry/units.ts';
 import { MODEL, STEP } from './model.ts';
@@ -38,6 +38,7 @@ export interface Machine extends Drivetrain {
   readonly classes: Float64Array;
   /** Square of the distance from black within which nothing else can be nearer. */
   readonly surelyBlack: number;
+  readonly tolerances: Tolerances;
   actionOf(word: string): Action | undefined;
 }
 
@@ -78,6 +79,7 @@ export function machineOf(kit: Kit): Machine {
     letters: kit.inks.map((ink) => ink.id),
     classes,
     surelyBlack: nearestToBlack(classes) / 4,
+    tolerances: tolerancesOf(robot),
     actionOf: (word) => actionOf(kit, word),
   };
 }

@@ -94,19 +94,13 @@ export const MODEL = Object.freeze({
   unlike: 0.3,
 });
 
-/** What one standard deviation of each tolerance is, in calm weather: all chosen. */
+/**
+ * What differs from robot to robot in calm weather beside the kit's own tolerances: all chosen. One standard
+ * deviation, unless said.
+ */
 export const TOLERANCES = Object.freeze({
-  /** mm and rad, of the start pose. */
-  aside: 0.8,
-  heading: (2.5 * Math.PI) / 180,
-  sensorGain: 0.06,
-  sensorOffset: 0.015,
-  /** Share of the white level; black is taken with 0.3 of it. */
-  calibration: 0.015,
+  /** Black is taken with this share of the error that white is taken with. */
   calibrationOfBlack: 0.3,
-  /** One wheel's share over, the other's under. */
-  wheelMismatch: 0.012,
-  commonSpeed: 0.03,
   /** mm, root mean square on each axis, of ink beside where it was meant to be. */
   inkWobble: 0.3,
   /** mm, the most by which a line is wider or narrower; any value up to it is as likely. */

@@ -33,6 +33,8 @@ export function ofMakers({ par, library, judging }: Wording): void {
       'too-many-bands',
       'ink-letter-twice',
       'colours-too-close',
+      'out-of-order',
+      'out-of-range',
     ] as const,
     judging.challengeProblem,
   );

@@ -1,5 +1,5 @@
 import type { Drawing } from '../../shared/documents/design.ts';
-import type { Kit } from '../../shared/documents/kit.ts';
+import { type Kit, USUAL_TOLERANCES } from '../../shared/documents/kit.ts';
 import type { Sheet } from '../../shared/documents/sheet.ts';
 import { cos, radians, sin } from '../../shared/geometry/exact-math.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
@@ -59,7 +59,7 @@ export const SET_UP = {
   /** The table of the model's description was made without the pause that the model now has. */
   pause: 0,
   ink: 0,
-  calibration: TOLERANCES.calibration,
+  calibration: USUAL_TOLERANCES.calibration,
 } as const;
 
 const SHEET = { w: 297, h: 260 };
@@ -79,7 +79,7 @@ export function outcomes(setUp: SetUp, runs: number, seed: number): Map<string, 
       ambient: setUp.ambient,
       ink: setUp.ink,
     });
-    if (setUp.calibration > TOLERANCES.calibration) {
+    if (setUp.calibration > USUAL_TOLERANCES.calibration) {
       miscalibrate(robot, setUp.calibration, seed + i);
       noteCertain(robot, machine);
     }
@@ -93,7 +93,8 @@ export function outcomes(setUp: SetUp, runs: number, seed: number): Map<string, 
 /** Adds to the robot's own error of calibration, drawn from a die of its own, until both make up `share`. */
 function miscalibrate({ optics }: RobotState, share: number, seed: number): void {
   const die = sfc32(~seed);
-  const { calibration, calibrationOfBlack } = TOLERANCES;
+  const { calibration } = USUAL_TOLERANCES;
+  const { calibrationOfBlack } = TOLERANCES;
   const more = Math.sqrt(share * share - calibration * calibration);
   for (let o = 0; o < optics.length; o += OPTICS) {
     const black = optics[o + 2]! - 1 / optics[o + 3]! + more * calibrationOfBlack * normal(die);

@@ -76,7 +76,9 @@ const KIT_PROBLEMS: Readonly<Record<KitProblemCode, string>> = {
   'too-many-bands': 'This word has more bands than the kit allows.',
   'ink-letter-twice': 'Two inks have the same letter.',
   'colours-too-close': 'This colour is easily taken for another one of the kit.',
-  'size-zero': 'This size or speed of the robot is 0, and has to be more.',
+  'size-zero': 'This length or speed is 0, and has to be more.',
+  'out-of-order': 'This has to be at least as much as the number before it.',
+  'out-of-range': 'This number is outside of what is possible here.',
 };
 
 /** Codes of the schemas and of values that are wrong in themselves. Others are said as they are. */

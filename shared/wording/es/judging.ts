@@ -76,7 +76,9 @@ const KIT_PROBLEMS: Readonly<Record<KitProblemCode, string>> = {
   'too-many-bands': 'Esta palabra tiene más bandas de las que permite el kit.',
   'ink-letter-twice': 'Dos tintas tienen la misma letra.',
   'colours-too-close': 'Este color se confunde fácilmente con otro del kit.',
-  'size-zero': 'Esta medida o velocidad del robot es 0, y tiene que ser mayor.',
+  'size-zero': 'Esta medida o velocidad es 0, y tiene que ser mayor.',
+  'out-of-order': 'Esto no puede ser menos que el número anterior.',
+  'out-of-range': 'Este número no es posible aquí.',
 };
 
 /** Codes of the schemas and of values that are wrong in themselves. Others are said as they are. */

@@ -173,6 +173,13 @@ describe('judgeAnswers', () => {
     ]);
   });
 
+  test('of a robot from a finish berth that the sheet lacks nothing is asked, and nothing counts', () => {
+    const { finish: _, ...sheet } = challenge.sheet;
+    const without = { ...challenge, sheet };
+    expect([...answerKey(without).keys()]).toEqual(['mark-start-mark', 'pace-start-pier']);
+    expect(judgeAnswers(without, answered(right))).toMatchObject({ right: 2, questions: 2, total: 100 });
+  });
+
   test('passes over answers that nobody asked for', () => {
     expect(judgeAnswers(challenge, answered({ ...right, 'end-start': 'chance' })).total).toBe(100);
   });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { Kit, reversed } from '../../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
-import { COLOURS_APART, checkKit, PAPER_COLOUR } from '../../../shared/kit/check-kit.ts';
-import { leastDifference } from '../../../shared/kit/colour.ts';
+import { checkKit } from '../../../shared/kit/check-kit.ts';
+import { COLOURS_APART, pairDifferences } from '../../../shared/kit/differences.ts';
 import { isTwoWay, wordsOf } from '../../../shared/kit/words.ts';
 import { KITS } from '../../kits.ts';
 
@@ -15,10 +15,9 @@ describe.each(KITS)('the kit $id', (kit) => {
     expect(parseDocument(Kit, file)).toEqual({ ok: true, value: kit });
   });
   test('any two of its colours stay apart for every kind of sight', () => {
-    const colours = [PAPER_COLOUR, kit.line.color, ...kit.inks.map((ink) => ink.color)];
-    const differences = colours.flatMap((one, i) =>
-      colours.slice(i + 1).map((two) => leastDifference(one, two).difference),
-    );
+    const differences = pairDifferences(kit).map(({ least }) => least.difference);
+    // Paper, line and inks.
+    expect(differences).toHaveLength(((kit.inks.length + 2) * (kit.inks.length + 1)) / 2);
     expect(Math.min(...differences)).toBeGreaterThan(COLOURS_APART);
   });
   test('its words are words of its inks, and read from behind they mean something too', () => {

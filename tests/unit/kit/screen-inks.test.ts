@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { Kit } from '../../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
-import { leastDifference } from '../../../shared/kit/colour.ts';
+import { differences, leastOf } from '../../../shared/kit/colour.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { SCREEN_INKS, withScreenInks } from '../../../shared/kit/screen-inks.ts';
 import { KITS } from '../../kits.ts';
@@ -17,7 +17,7 @@ test('the other colours keep more than 21 from each other, every line and paper,
   ]);
   expect(pairs).toHaveLength(3 + 3 * (1 + KITS.length));
   for (const [one, two] of pairs)
-    expect(leastDifference(one, two).difference, `${one} ${two}`).toBeGreaterThan(APART);
+    expect(leastOf(differences(one, two)).difference, `${one} ${two}`).toBeGreaterThan(APART);
 });
 
 test.each(KITS)('withScreenInks leaves all of the kit $id but the colours and names of its inks', (kit) => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { USUAL_TOLERANCES } from '../../../shared/documents/kit.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { withProfile } from '../../../shared/kit/versions.ts';
 import { launch } from '../../../shared/run/launch.ts';
 import { machineOf } from '../../../shared/run/machine.ts';
 import { OPTICS } from '../../../shared/run/robot.ts';
@@ -38,6 +40,15 @@ describe('launch', () => {
     const deviation = Math.sqrt(aside.reduce((sum, y) => sum + y * y, 0) / aside.length);
     // 0.8 mm; the deviation of 2000 values is known to 1.6 %, four times that.
     expect(Math.abs(deviation / 0.8 - 1)).toBeLessThan(0.064);
+  });
+
+  it('spreads robots of a kit with tolerances of its own by those, the same die as ever', () => {
+    const tolerances = { ...USUAL_TOLERANCES, aside: 2 * USUAL_TOLERANCES.aside };
+    const other = machineOf(withProfile(DEMO_KIT, { ...DEMO_KIT.robot, tolerances }));
+    const options = { ...UNDISTURBED, seed: 5, disturbance: 1 };
+    const [usual, own] = [MACHINE, other].map((machine) => launch(machine, SHEET, SHEET.start, options));
+    expect(own!.y - 105).toBeCloseTo(2 * (usual!.y - 105), 9);
+    expect(own!.scaleLeft).toBe(usual!.scaleLeft);
   });
 
   it('reads darker than it is in less light than it was calibrated in', () => {
