@@ -15,6 +15,7 @@ import { openStore, type Store, type Trouble } from './log/open-store.ts';
 import type { Recovery } from './log/recovery.ts';
 import { Meter } from './meter.ts';
 import { Erasing } from './rooms/erasing.ts';
+import { keptByDesks } from './rooms/own-challenges.ts';
 import { readyChallenge } from './rooms/ready.ts';
 import { Rooms } from './rooms/rooms.ts';
 import { linkWord } from './rooms/words.ts';
@@ -153,9 +154,11 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const isCollector = (key: string) => metricsKey !== undefined && sameSecret(key, metricsKey);
   const judging = config.judging ?? defaultJudging();
   const rates = config.rates ?? new Rates();
-  const challenge = config.challenge ?? readyChallenge;
   const { patienceMs, roomDays = ROOM_DAYS } = config;
   const accesses = new Accesses(isOwner, new Links(log, now, linkWord));
+  const kept = keptByDesks(log, accesses.links, now);
+  const { challenge: ready = readyChallenge } = config;
+  const challenge = async (key: string, room: string) => ready(key) ?? kept.ownChallenge(room, key);
   const erasing = new Erasing({
     log,
     now,
@@ -175,7 +178,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   // Behind a plain balancer everybody seems to ask on the machine itself.
   const trustsHere = neighbours.alone && metricsKey === undefined;
   const figuresFor = { isOwner, isCollector, trustsHere };
-  const app = makeApp({ ...common, balancers, figuresFor, erasing, pages, addresses, ending });
+  const app = makeApp({ ...common, kept, balancers, figuresFor, erasing, pages, addresses, ending });
   const options = { keepAliveTimeout: KEEP_ALIVE_MS, headersTimeout: HEADERS_WITHIN_MS };
   const http = tls ? createSecureServer({ ...options, ...tls }, app) : createServer(options, app);
   const sockets = startSockets({ http, silence: config.silence, ...common });

@@ -1,5 +1,6 @@
 import express, { type ErrorRequestHandler, type Express } from 'express';
-import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { LIMITS, ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { troubleOf } from '../log/event-log.ts';
 import { isSameSite } from '../seats/origin.ts';
 import { gettingIn } from './getting-in.ts';
@@ -12,8 +13,11 @@ import type { HttpParts } from './parts.ts';
 import { printApi } from './print-api.ts';
 import { refuse } from './refuse.ts';
 import { roomsApi } from './rooms-api.ts';
+import { shelfApi } from './shelf-api.ts';
 
 const SMALL_BODY_BYTES = 10_000;
+/** Files are large and have readers of their own. */
+const LARGE: readonly string[] = [ROUTES.restoreRoom, ROUTES.saveChallenge];
 const READING = ['GET', 'HEAD', 'OPTIONS'];
 
 /** What the body reader complains about, as a refusal; undefined for any other error. */
@@ -44,9 +48,8 @@ export function makeApp(parts: HttpParts): Express {
     next();
   });
   const smallJson = express.json({ limit: SMALL_BODY_BYTES });
-  // A room file is large and has a reader of its own.
   app.use((request, response, next) =>
-    request.path === ROUTES.restoreRoom ? next() : smallJson(request, response, next),
+    LARGE.includes(request.path) ? next() : smallJson(request, response, next),
   );
   app.use('/api', (_, response, next) => {
     response.set('Cache-Control', 'no-store');
@@ -57,6 +60,17 @@ export function makeApp(parts: HttpParts): Express {
     joining(parts),
     roomsApi(parts),
     linksApi(parts),
+    shelfApi(parts, {
+      shelf: parts.kept.challenges,
+      form: Challenge,
+      mostBytes: LIMITS.challengeBytes,
+      routes: {
+        list: ROUTES.challenges,
+        save: ROUTES.saveChallenge,
+        erase: ROUTES.eraseChallenge,
+        giveBack: ROUTES.giveBackChallenge,
+      },
+    }),
     printApi(parts),
     operating(parts),
     pages(parts),

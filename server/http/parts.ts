@@ -3,6 +3,7 @@ import type { Addresses } from '../addresses.ts';
 import type { Meter } from '../meter.ts';
 import type { Erasing } from '../rooms/erasing.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
+import type { Kept } from '../rooms/own-challenges.ts';
 import type { Rooms } from '../rooms/rooms.ts';
 import type { Accesses } from '../seats/access.ts';
 import type { AddressOf } from '../seats/address.ts';
@@ -28,6 +29,7 @@ export interface HttpParts {
   readonly figuresFor: FiguresFor;
   readonly accesses: Accesses;
   readonly erasing: Erasing;
+  readonly kept: Kept;
   /** The folder of the built pages; null where this server has none. */
   readonly pages: string | null;
   readonly addresses: Addresses;

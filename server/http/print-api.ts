@@ -1,7 +1,7 @@
 import { type Request, type Response, Router } from 'express';
 import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
-import { type Locale, parseDocument } from '../../shared/documents/values.ts';
+import { type Locale, parseDocument, textIn } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
@@ -93,8 +93,17 @@ class Reader {
   async #challenge(team?: Team): Promise<PrintedChallenge | undefined> {
     const { ask } = this.#asking;
     if (ask.challenge === undefined) return this.#playedBy(team);
-    const named = readyNamed(ask.challenge, ask.language);
+    const named = readyNamed(ask.challenge, ask.language) ?? (await this.#own(ask.challenge));
     return named && { ...named, id: storedChallenge(named.challenge).id };
+  }
+
+  async #own(key: string) {
+    const challenge = await this.#parts.kept.ownChallenge(this.#asking.open.room.state.id, key);
+    return challenge && { title: this.#titleOf(challenge, key), challenge };
+  }
+
+  #titleOf({ title }: Challenge, key: string): string {
+    return title ? textIn(title, this.#asking.ask.language) : key;
   }
 
   async #playedBy(team: Team | undefined): Promise<PrintedChallenge | undefined> {
@@ -107,7 +116,7 @@ class Reader {
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#whole(played.challenge));
     if (!played || !challenge) return undefined;
-    const title = readyNamed(played.key, ask.language)?.title ?? played.key;
+    const title = readyNamed(played.key, ask.language)?.title ?? this.#titleOf(challenge, played.key);
     return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
   }
 

@@ -16,6 +16,8 @@ const STATUS: Readonly<Partial<Record<WireRefusal['code'], number>>> = {
   'unknown-document': 404,
   'unknown-page': 404,
   'unknown-challenge': 404,
+  'not-on-shelf': 404,
+  'shelf-full': 409,
   'room-full': 409,
   'not-now': 409,
   'already-so': 409,

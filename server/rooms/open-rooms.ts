@@ -21,8 +21,8 @@ export interface RoomsParts {
   readonly neighbours: Neighbours;
   readonly judging: Judging;
   readonly now: () => number;
-  /** A ready challenge by its key. */
-  readonly challenge: (key: string) => Challenge | undefined;
+  /** A challenge by its key: a ready one, or one of the room's desk. */
+  readonly challenge: (key: string, room: RoomId) => Promise<Challenge | undefined>;
   readonly erased: Pick<Erasing, 'isErased' | 'rooms'>;
   readonly trouble: (what: string, error: unknown) => void;
   readonly meter: Meter;

@@ -125,7 +125,7 @@ export class Rooms extends OpenRooms {
         return await this.#handIn(room, seat, id, ask);
       }
       if (ask.kind === 'choose-challenge') {
-        const challenge = this.parts.challenge(ask.key);
+        const challenge = await this.parts.challenge(ask.key, room.state.id);
         if (!challenge) return refused({ code: 'unknown-challenge', key: ask.key });
         const document = storedChallenge(challenge);
         const command = { kind: ask.kind, key: ask.key, challenge: document.id };

@@ -29,6 +29,8 @@ const RATES = {
   /** Thirty tablets, each four times a minute. */
   check: { points: 120, duration: 60 },
   openRoom: { points: 30, duration: 60 },
+  /** A desk that builds saves whenever it comes to rest. */
+  shelve: { points: 120, duration: 60 },
   /** A page of paper is work; a desk that leafs through a preview asks for many. */
   print: { points: 90, duration: 60 },
 } as const;

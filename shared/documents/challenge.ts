@@ -41,6 +41,8 @@ export const Challenge = z.strictObject({
   version: z.literal(1),
   id: Id,
   topic: z.int().check(z.gte(1), z.lte(99)),
+  /** A few words for a list. */
+  title: z.optional(Texts),
   /** The sentence that children read. */
   sentence: Texts,
   /** What the sentence becomes on a mirrored sheet, where it speaks of left or right. */

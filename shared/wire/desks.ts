@@ -34,6 +34,15 @@ export interface ErasedRoom {
   readonly why: 'desk' | 'age';
 }
 
+/** Something that a desk has made for itself and keeps across rooms. */
+export interface Shelved {
+  /** Of the desk's choice. */
+  readonly id: string;
+  readonly savedAt: Millis;
+  /** In its file form. */
+  readonly body: unknown;
+}
+
 export interface DeskAccess {
   readonly kind: 'owner' | 'desk' | 'room' | 'none';
   /** The one room of a link to a room. */

@@ -16,6 +16,8 @@ import type {
   WallWish,
 } from '../room/state.ts';
 
+export { ROUTES } from './routes.ts';
+
 /**
  * The protocol between pages and server: websocket transport only, JSON.
  *
@@ -62,6 +64,9 @@ export const LIMITS = {
   fetchesPerSecond: 200,
   teams: 40,
   onStage: 2,
+  /** The largest challenge in its file form that a desk keeps, bytes; and how many it may keep. */
+  challengeBytes: 400_000,
+  ownChallenges: 60,
   /** Late entries that the desk takes in one command. */
   lateAtOnce: 500,
 } as const;
@@ -71,7 +76,7 @@ export type CommandId = string;
 
 export type ClientAsk =
   | { readonly kind: 'watch-charger' }
-  /** `key` names a ready challenge of the library. */
+  /** `key` names a ready challenge of the library, or one that the room's desk has made. */
   | { readonly kind: 'choose-challenge'; readonly key: string }
   | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }
@@ -124,6 +129,9 @@ export type WireRefusal =
   /** The code of a seat is used up, too old, or was never given. */
   | { readonly code: 'wrong-code' }
   | { readonly code: 'unknown-link' }
+  /** This desk has saved as many as it may, or what it means is not there. */
+  | { readonly code: 'shelf-full'; readonly most: number }
+  | { readonly code: 'not-on-shelf' }
   | { readonly code: 'store-full' }
   /** The store cannot be reached. Whether it was done is not known: send the same id again. */
   | { readonly code: 'store-away' }
@@ -239,55 +247,5 @@ export interface Arrivals {
   readonly lastAgo: number | null;
   readonly check: (CheckReport & { readonly ago: number }) | null;
 }
-
-/** HTTP routes and the one page that programs name. */
-export const ROUTES = {
-  /** POST { word } → 204 and a seat cookie, or a refusal. */
-  join: '/api/join',
-  /** GET ?word= → the same for a scanned code, then a redirect to the tablet page. */
-  joinByLink: '/j',
-  /** POST { room, team } by the room's desk → SeatCode: another tablet may take the team's seat. */
-  seatCode: '/api/seats/code',
-  /** GET → DeskAccess: what this browser may do as a desk. */
-  access: '/api/access',
-  /** GET by owner or desk: LinkInList[]. POST LinkAsked → MadeLink. */
-  links: '/api/links',
-  /** POST { id }: ends a link at once; and gives it back within UNDO_MS. */
-  revokeLink: '/api/links/revoke',
-  giveBackLink: '/api/links/give-back',
-  /** POST { chargerWatched } by owner or desk → { room, word }. */
-  openRoom: '/api/rooms',
-  /** GET by a desk: RoomInList[] of the rooms that it has, newest first. */
-  rooms: '/api/rooms',
-  /** POST { room } by its desk: erases it for good after UNDO_MS; and takes that back before. */
-  eraseRoom: '/api/rooms/erase',
-  keepRoom: '/api/rooms/keep',
-  /** GET by a desk: ErasedRoom[] of the last weeks, the newest first. */
-  erasedRooms: '/api/rooms/erased',
-  /** GET → JoinAddresses; POST { address } by owner or desk → the same, and the QR code carries that one. */
-  addresses: '/api/addresses',
-  /** GET by a desk → Arrivals. */
-  arrivals: '/api/arrivals',
-  /** The page that tells whether a device gets through, and how fast. */
-  checkPage: '/check',
-  /** POST CheckReport by anybody: what that page has measured. */
-  check: '/api/check',
-  /** GET: as many bytes as a tablet's page has, for measuring. */
-  checkLoad: '/api/check/load',
-  /** GET ?room=ID or WORD, or without as a board: the QR code that leads into the room, as SVG. A wrong word counts as a guess. */
-  qr: '/api/qr.svg',
-  /** GET ?room=WORD by a desk: the results as a download. */
-  resultsCsv: '/api/results.csv',
-  /** GET ?room=WORD by a desk: the whole room as a download. */
-  roomFile: '/api/room.json',
-  /** POST a room file by the owner → { room, word }. */
-  restoreRoom: '/api/rooms/restore',
-  /** GET by anybody: `ok` while the process lives. */
-  health: '/health',
-  /** GET by anybody: `ready`, or 503 with why this server must not get new visitors. */
-  ready: '/ready',
-  /** GET by the owner, a collector with its key, or from this machine: figures in the OpenMetrics text format. */
-  metrics: '/metrics',
-} as const;
 
 export type { DocumentId };

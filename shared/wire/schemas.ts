@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { Answers } from '../documents/answers.ts';
 import { Design } from '../documents/design.ts';
 import { Guess, Reason } from '../documents/reason.ts';
-import { parseDocument } from '../documents/values.ts';
+import { Id, parseDocument } from '../documents/values.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import {
   type ClientCommand,
@@ -132,6 +132,8 @@ export const LinkForm = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('desk') }),
   z.strictObject({ kind: z.literal('room'), room: Token }),
 ]);
+export const ShelfIdForm = z.strictObject({ id: Id });
+export const ShelfForm = z.strictObject({ id: Id, body: z.unknown() });
 export const OpenForm = z.strictObject({ chargerWatched: z.boolean() });
 
 const MOST_MS = 600_000;

@@ -67,6 +67,9 @@ export const refusals: Sentences = {
     'This link opens no desk, or no longer. Ask for a new one, or use the one that the server printed when it started.',
   'wrong-code': () => 'This code is used up, too old or mistyped. Ask for a new one at the teacher’s desk.',
   'unknown-link': () => 'That link is gone already. Load the page again.',
+  'shelf-full': ({ most }) =>
+    `This desk has saved ${most} already, which is as many as it may keep. Erase one first.`,
+  'not-on-shelf': () => 'That is not there any more. Load the page again.',
   'store-full': () =>
     'The disk of the teacher’s computer is full, so nothing more can be kept. Make room on it and try again.',
   'store-away': () =>

@@ -71,6 +71,9 @@ export const refusals: Sentences = {
   'wrong-code': () =>
     'Este código ya se ha usado, es viejo o está mal escrito. Pide uno nuevo en la mesa de tu profe.',
   'unknown-link': () => 'Ese enlace ya no existe. Carga la página otra vez.',
+  'shelf-full': ({ most }) =>
+    `Esta mesa ya ha guardado ${most}, que es todo lo que puede guardar. Hay que borrar antes alguno.`,
+  'not-on-shelf': () => 'Eso ya no está ahí. Carga la página otra vez.',
   'store-full': () =>
     'El disco del ordenador de la clase está lleno y no se puede guardar más. Hay que hacer sitio y probar otra vez.',
   'store-away': () =>

@@ -35,6 +35,8 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'wrong-code': { code: 'wrong-code' },
   'unknown-link': { code: 'unknown-link' },
   'store-full': { code: 'store-full' },
+  'shelf-full': { code: 'shelf-full', most: 60 },
+  'not-on-shelf': { code: 'not-on-shelf' },
   'store-away': { code: 'store-away' },
   'restart-needed': { code: 'restart-needed' },
   'server-trouble': { code: 'server-trouble' },

@@ -1,0 +1,134 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import type { Shelved } from '../../shared/wire/desks.ts';
+import { LIMITS, ROUTES } from '../../shared/wire/protocol.ts';
+import {
+  codeOf,
+  joinCookie,
+  makeLink,
+  NO_RATES,
+  openRoom,
+  ownerCookie,
+  pagesOfTest,
+  post,
+  quickJudging,
+  seqOf,
+  type TestServer,
+  testServer,
+  visitLink,
+} from './harness.ts';
+
+/** Challenges that desks make and keep across rooms, from outside. */
+
+let server: TestServer;
+let owner: string;
+const { page, closePages } = pagesOfTest();
+
+beforeEach(async () => {
+  server = await testServer({ judging: quickJudging, rates: NO_RATES });
+  owner = await ownerCookie(server);
+});
+afterEach(async () => {
+  closePages();
+  await server.end();
+});
+
+const [ready] = readyChallenges(DEMO_KIT).filter((one) => one.key === 'ferry-junction');
+if (!ready?.playable) throw new Error('the library has a ferry junction');
+const made: Challenge = { ...ready.challenge, title: { en: 'Our ferry' } };
+const file = (challenge: Challenge) => writeDocument(Challenge, challenge);
+
+const save = (id: string, body: unknown, cookie = owner) =>
+  post(server.url + ROUTES.saveChallenge, { id, body }, cookie);
+const send = (route: string, id: string, cookie = owner) => post(server.url + route, { id }, cookie);
+const listed = async (cookie = owner, room?: string) => {
+  const path = room === undefined ? ROUTES.challenges : `${ROUTES.challenges}?room=${room}`;
+  const answer = await fetch(server.url + path, { headers: { cookie } });
+  return (await answer.json()) as Shelved[];
+};
+const refusalOf = async (answer: Response) =>
+  ((await answer.json()) as { refusal: { code: string } }).refusal;
+
+describe('a challenge of one’s own', () => {
+  it('is kept across rooms, chosen like a ready one, and printed by its title', async () => {
+    expect((await save('own-1', file({ ...made, id: 'own-1' }))).status).toBe(204);
+    const { room, word } = await openRoom(server.url, owner);
+    expect((await listed(owner, room)).map(({ id }) => id)).toEqual(['own-1']);
+    const desk = await page(server.url, 'desk', owner, room);
+    await desk.reaches(seqOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' })));
+    const { challenge } = desk.state!.rounds[0]!;
+    const fetched = await desk.document(challenge);
+    expect(fetched.ok && fetched.body).toEqual(file({ ...made, id: 'own-1' }));
+    const tablet = await page(server.url, 'tablet', await joinCookie(server.url, word));
+    const seen = await tablet.document(challenge);
+    expect(seen.ok && Object.keys(seen.body as object)).not.toContain('model');
+    const sheet = await fetch(`${server.url}/api/print/sheet.svg?room=${room}&language=en&units=cm`, {
+      headers: { cookie: owner },
+    });
+    expect([sheet.status, (await sheet.text()).includes('Our ferry')]).toEqual([200, true]);
+  });
+
+  it('that is not finished is kept, but not played', async () => {
+    const { goals: _, ...rest } = made;
+    expect((await save('own-1', file({ ...rest, goals: [] }))).status).toBe(204);
+    const { room } = await openRoom(server.url, owner);
+    const desk = await page(server.url, 'desk', owner, room);
+    expect(codeOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' }))).toBe('unknown-challenge');
+  });
+
+  it('is refused with the place of the first bad value, and when it is too large', async () => {
+    const bad = { ...(file(made) as object), play: 'sing' };
+    expect(await refusalOf(await save('own-1', bad))).toMatchObject({ code: 'bad-form', path: 'play' });
+    const large = { ...(file(made) as object), sentence: { en: 'x'.repeat(LIMITS.challengeBytes) } };
+    expect((await refusalOf(await save('own-1', large))).code).toBe('too-large');
+    expect(await listed()).toEqual([]);
+  });
+
+  it('is erased at once, and given back while that can be undone', async () => {
+    await save('own-1', file(made));
+    expect((await send(ROUTES.eraseChallenge, 'own-1')).status).toBe(204);
+    expect(await listed()).toEqual([]);
+    expect((await send(ROUTES.giveBackChallenge, 'own-1')).status).toBe(204);
+    expect((await listed()).length).toBe(1);
+    expect((await refusalOf(await send(ROUTES.eraseChallenge, 'own-2'))).code).toBe('not-on-shelf');
+  });
+
+  it('is one of so many', async () => {
+    for (let i = 0; i < LIMITS.ownChallenges; i++) await save(`own-${i}`, file(made));
+    expect(await refusalOf(await save('own-more', file(made)))).toEqual({
+      code: 'shelf-full',
+      most: LIMITS.ownChallenges,
+    });
+  });
+});
+
+describe('whose a challenge is', () => {
+  it('the desk’s that made it: other desks neither see nor play it, a substitute in its room does', async () => {
+    const [one, two] = await Promise.all(
+      [1, 2].map(async () => visitLink(server.url, await makeLink(server.url, { kind: 'desk' }, owner))),
+    );
+    await save('own-1', file(made), one!.cookie);
+    expect([(await listed(one!.cookie)).length, (await listed(two!.cookie)).length]).toEqual([1, 0]);
+    expect(await listed(owner)).toEqual([]);
+    const { room } = await openRoom(server.url, one!.cookie);
+    const other = await openRoom(server.url, two!.cookie);
+    const link = await makeLink(server.url, { kind: 'room', room }, one!.cookie);
+    const substitute = await visitLink(server.url, link);
+    expect((await listed(substitute.cookie)).length).toBe(1);
+    expect((await save('own-2', file(made), substitute.cookie)).status).toBe(403);
+    const desk = await page(server.url, 'desk', substitute.cookie, room);
+    seqOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' }));
+    const foreign = await page(server.url, 'desk', two!.cookie, other.room);
+    expect(codeOf(await foreign.command({ kind: 'choose-challenge', key: 'own-1' }))).toBe(
+      'unknown-challenge',
+    );
+  });
+
+  it('nobody’s without a desk', async () => {
+    expect((await save('own-1', file(made), '')).status).toBe(401);
+    expect((await fetch(server.url + ROUTES.challenges)).status).toBe(401);
+  });
+});
