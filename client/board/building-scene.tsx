@@ -11,7 +11,7 @@ import { Head } from './head.tsx';
 import { SheetPicture } from './sheet-picture.tsx';
 import { StandingsSide } from './standings.tsx';
 import { StandingsScene } from './standings-scene.tsx';
-import { onTheWall, TeamBadge } from './team-badge.tsx';
+import { MemberBadge, onTheWall } from './team-badge.tsx';
 import { useCurrentChallenge } from './use-challenge.ts';
 import './building-scene.css';
 
@@ -83,7 +83,7 @@ function TeamDoing({ room, team }: { readonly room: RoomState; readonly team: Te
   const doing: Doing = said ?? (handedIn ? 'handed-in' : 'drawing');
   return (
     <li className="doing" data-doing={doing} data-handed-in={handedIn}>
-      <TeamBadge team={team} size="1.5em" />
+      <MemberBadge team={team} size="1.5em" />
       <span className="doing-word">
         {board.building.doing(doing)}
         <Icon of={ICONS[doing]} size="1em" />

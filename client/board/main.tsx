@@ -1,5 +1,6 @@
 import '../parts/theme.css';
 import './board.css';
+import './dark.css';
 import { createRoot } from 'react-dom/client';
 import { connect } from '../link/connect.ts';
 import { Announcer } from '../parts/announcer.tsx';

@@ -2,7 +2,7 @@ import type { CSSProperties } from 'react';
 import type { Team } from '../../shared/room/state.ts';
 import type { TeamStanding } from '../parts/figures.ts';
 import { type Place, stacked } from './stacked.ts';
-import { TeamBadge } from './team-badge.tsx';
+import { MemberBadge } from './team-badge.tsx';
 import './points-line.css';
 
 export interface PointsLineProps {
@@ -47,7 +47,7 @@ function Ring({ place, team }: { readonly place: Place; readonly team: Team }) {
       {place.others > 0 ? (
         <span className="points-line-count">+{place.others + 1}</span>
       ) : (
-        <TeamBadge team={team} size="0.85em" look="round" />
+        <MemberBadge team={team} size="0.85em" look="round" />
       )}
     </span>
   );

@@ -9,20 +9,37 @@ export type Scene =
   | { readonly kind: 'brief' }
   | { readonly kind: 'building' }
   | { readonly kind: 'stage' }
+  | { readonly kind: 'gallery' }
+  | { readonly kind: 'fleet' }
+  | { readonly kind: 'forecast' }
   | { readonly kind: 'standings' }
   | { readonly kind: 'before-stage' }
   | { readonly kind: 'together' };
 
 /**
- * A pause takes the whole board. "Look here" takes the whole board while there is nothing else to look at; a brief or a drawing on
- * the stage stays, with a sign.
+ * What the desk has chosen, or else what belongs to the step of the lesson. A pause takes the whole board. "Look
+ * here" takes it while there is nothing else to look at; a brief and drawings stay, with a sign.
  */
 export function sceneOf(room: RoomState | null): Scene {
   if (room === null) return { kind: 'no-room' };
   if (room.paused !== null) return { kind: 'paused' };
-  const shown = phaseScene(room);
-  const stays = shown.kind === 'brief' || shown.kind === 'stage';
-  return room.lookHere && !stays ? { kind: 'look-here' } : shown;
+  const shown = chosenScene(room) ?? phaseScene(room);
+  return room.lookHere && !STAYS.includes(shown.kind) ? { kind: 'look-here' } : shown;
+}
+
+const STAYS: readonly Scene['kind'][] = ['brief', 'stage', 'gallery', 'fleet', 'forecast'];
+
+function chosenScene({ board, stage }: RoomState): Scene | null {
+  switch (board.scene) {
+    case 'stage':
+      return { kind: stage.length > 0 ? 'stage' : 'before-stage' };
+    case 'closing':
+      return { kind: 'together' };
+    case null:
+      return null;
+    default:
+      return { kind: board.scene };
+  }
 }
 
 function phaseScene(room: RoomState): Scene {

@@ -14,7 +14,7 @@ import { useLocale, useWords } from '../parts/use-words.ts';
 import { Head } from './head.tsx';
 import { RunLog } from './run-log.tsx';
 import { StandingsSide } from './standings.tsx';
-import { onTheWall, TeamBadge } from './team-badge.tsx';
+import { MemberBadge, onTheWall, TeamBadge } from './team-badge.tsx';
 import { useCurrentChallenge } from './use-challenge.ts';
 import { useRem } from './use-rem.ts';
 import './stage-scene.css';
@@ -187,7 +187,7 @@ export function BeforeStage({ room }: { readonly room: RoomState }) {
         <ul>
           {ready.map((team) => (
             <li key={team.id}>
-              <TeamBadge team={team} size="1.5em" />
+              <MemberBadge team={team} size="1.5em" />
             </li>
           ))}
         </ul>

@@ -2,7 +2,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 import type { TeamStanding } from '../parts/figures.ts';
 import { useWords } from '../parts/use-words.ts';
 import { PointsLine } from './points-line.tsx';
-import { standingsOnWall, TeamBadge } from './team-badge.tsx';
+import { MemberBadge, standingsOnWall } from './team-badge.tsx';
 import { useFittedRows } from './use-rows.ts';
 import './standings.css';
 
@@ -49,7 +49,7 @@ export function StandingsRows({ rows, onStage = [] }: StandingsRowsProps) {
       {rows.map(({ team, points, rank }) => (
         <li key={team.id} className="standing" data-on={onStage.includes(team.id)}>
           <span className="standing-rank">{rank ?? '–'}</span>
-          <TeamBadge team={team} size="1.25em" />
+          <MemberBadge team={team} size="1.25em" />
           <strong className="standing-points">{rank === null ? '' : points}</strong>
         </li>
       ))}

@@ -17,10 +17,23 @@ export interface TeamBadgeProps extends Omit<EmblemBadgeProps, 'emblem'> {
   readonly team: Team;
 }
 
-/** A team's emblem, or no emblem where it would rather not be known by it. */
-export function TeamBadge({ team, ...look }: TeamBadgeProps) {
+/** Beside a drawing: the team's emblem once it has agreed to that, and no emblem before. */
+export const TeamBadge = ({ team, ...look }: TeamBadgeProps) => (
+  <Badge emblem={team.wall === 'shown' ? team.emblem : null} {...look} />
+);
+
+/** In a list of all teams: the emblem, unless the team asked to be without it. */
+export const MemberBadge = ({ team, ...look }: TeamBadgeProps) => (
+  <Badge emblem={team.wall === 'no-emblem' ? null : team.emblem} {...look} />
+);
+
+interface BadgeProps extends Omit<EmblemBadgeProps, 'emblem'> {
+  readonly emblem: string | null;
+}
+
+function Badge({ emblem, ...look }: BadgeProps) {
   const { board } = useWords();
-  if (team.wall === 'shown') return <EmblemBadge emblem={team.emblem} {...look} />;
+  if (emblem !== null) return <EmblemBadge emblem={emblem} {...look} />;
   const size = look.size ?? 22;
   if (look.look === 'round')
     return (

@@ -40,15 +40,27 @@ function fibresOf(pieces: readonly PieceShape[], share: number, half: Mm): Fibre
 
 /** Fewer of a hundred than this are no place of their own. */
 const LEAST_SHARE = 0.01;
-/** Letters of the counts, CSS pixels, and how far they stand off the line, mm. */
-const COUNT = { size: 15, off: 16 } as const;
+/** How far the counts stand off the line, mm. */
+const COUNT_OFF = 16;
+
+export interface Figures {
+  /** How many of the worst places have their count beside them. */
+  readonly figures?: number;
+  /** Of its letters, CSS pixels. */
+  readonly size?: number;
+}
 
 /**
  * Ink that frays where robots left the line: the more of `of` did, the longer the fibres; and how many, in
  * figures beside the worst places.
  */
 export const paintFrayed =
-  (stretches: readonly FrayedStretch[], of: number, width: Mm, figures = 3): Painter =>
+  (
+    stretches: readonly FrayedStretch[],
+    of: number,
+    width: Mm,
+    { figures = 3, size: letters = 15 }: Figures = {},
+  ): Painter =>
   (ctx, pixel) => {
     const worth = stretches.filter(({ left }) => left / of >= LEAST_SHARE);
     ctx.lineCap = 'round';
@@ -66,10 +78,32 @@ export const paintFrayed =
       const piece = shapeOf(pieces[Math.floor(pieces.length / 2)]!);
       const along = pieceDirection(piece, piece.length / 2);
       const size = norm(along.x, along.y) || 1;
-      const place = { x: at.x - (along.y / size) * COUNT.off, y: at.y + (along.x / size) * COUNT.off };
+      const place = { x: at.x - (along.y / size) * COUNT_OFF, y: at.y + (along.x / size) * COUNT_OFF };
       const label = { text: String(left), at: place, align: 'middle', baseline: 'middle' } as const;
-      paintLabel(ctx, label, COUNT.size, pixel, COLOUR.caution);
+      paintLabel(ctx, label, letters, pixel, COLOUR.caution);
     }
+  };
+
+/** A cross where a robot strayed, mm from its middle to its ends. */
+const CROSS = 4;
+
+export const paintStrays =
+  (places: readonly PaperPoint[]): Painter =>
+  (ctx, pixel) => {
+    ctx.lineCap = 'round';
+    ctx.beginPath();
+    for (const { x, y } of places) {
+      for (const side of [-1, 1]) {
+        ctx.moveTo(x - CROSS, y - CROSS * side);
+        ctx.lineTo(x + CROSS, y + CROSS * side);
+      }
+    }
+    ctx.strokeStyle = COLOUR.sheet;
+    ctx.lineWidth = 7 * pixel;
+    ctx.stroke();
+    ctx.strokeStyle = COLOUR.caution;
+    ctx.lineWidth = 3.5 * pixel;
+    ctx.stroke();
   };
 
 /** One way on from a junction at which the robot decides by itself. */

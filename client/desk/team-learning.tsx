@@ -67,7 +67,7 @@ export function TeamLearning({ room, team }: { readonly room: RoomState; readonl
       />
       <Refused refusal={refusal} />
       <Foretold room={room} team={team} />
-      {team.wall !== 'shown' && <strong>{learning.wish(team.wall)}</strong>}
+      {team.wall !== null && team.wall !== 'shown' && <strong>{learning.wish(team.wall)}</strong>}
     </div>
   );
 }

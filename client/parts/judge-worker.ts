@@ -1,13 +1,15 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
+import { fleetOf } from '../../shared/judge/fleet.ts';
 import { studyOf } from '../../shared/judge/study.ts';
+import type { FleetAnswer, FleetOrder } from './driving-fleet.ts';
 import { startJudgeHere } from './judge-here.ts';
 import type { JudgeAnswer, JudgeOrder } from './judging.ts';
 import type { StudyOrder, StudyPiece, StudyRest } from './studying.ts';
 
 /** The engine beside the page, so that nothing on the page stutters while a run is worked out. */
 const scope = self as unknown as {
-  onmessage: ((event: MessageEvent<JudgeOrder | StudyOrder | StudyRest>) => void) | null;
-  postMessage: (answer: JudgeAnswer | StudyPiece) => void;
+  onmessage: ((event: MessageEvent<JudgeOrder | StudyOrder | StudyRest | FleetOrder>) => void) | null;
+  postMessage: (answer: JudgeAnswer | StudyPiece | FleetAnswer) => void;
 };
 
 const judge = startJudgeHere();
@@ -48,8 +50,15 @@ async function study(order: StudyOrder): Promise<void> {
   }
 }
 
+/** Whoever wants no more of it ends this worker. */
+function fleet({ challenge, design, weather }: FleetOrder): void {
+  for (const piece of fleetOf(challenge, design, weather)) scope.postMessage({ fleet: piece });
+  scope.postMessage({ fleet: null });
+}
+
 scope.onmessage = ({ data }) => {
   if (!('kind' in data)) judged(data);
   else if (data.kind === 'study') void study(data);
+  else if (data.kind === 'fleet') fleet(data);
   else wanted = 0;
 };

@@ -17,20 +17,28 @@ export function holdLink(link: Link): Held {
   return { link, store };
 }
 
+/** A link that stays as it is now, its room and its clock; what is asked of it goes on. */
+export function stillLink(link: Link): Held {
+  const [state, now] = [link.state(), link.serverNow()];
+  const parts = { state: { value: () => state }, serverNow: { value: () => now } };
+  return { link: Object.create(link, parts) as Link, store: createStore<LinkState>(() => state) };
+}
+
 export function LinkProvider({ held, children }: { readonly held: Held; readonly children: ReactNode }) {
   return <HeldLink value={held}>{children}</HeldLink>;
 }
 
-function useHeld(): Held {
+/** The link with its store, for a part of the page that shows another one. */
+export function useHeldLink(): Held {
   const held = useContext(HeldLink);
   if (!held) throw new Error('a LinkProvider stands above every component that uses the link');
   return held;
 }
 
 /** The link itself, for commands, documents and the lossy channel. */
-export const useLink = (): Link => useHeld().link;
+export const useLink = (): Link => useHeldLink().link;
 
 /** A part of the link's state; the component renders again when that part changes. */
 export function useLinkState<T>(select: (state: LinkState) => T): T {
-  return useStore(useHeld().store, select);
+  return useStore(useHeldLink().store, select);
 }

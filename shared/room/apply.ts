@@ -1,4 +1,6 @@
 import type { Millis } from '../geometry/units.ts';
+import { BOARD_FOLDS, boardWithout, clearedBoard, lessonScene } from './apply-board.ts';
+import { FIRST_BOARD } from './board.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
 import {
   type Building,
@@ -36,10 +38,12 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     tries: [],
     entries: [],
     stage: [],
+    board: FIRST_BOARD,
   };
 }
 
 const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e: RoomEvent) => RoomState } = {
+  ...BOARD_FOLDS,
   /** A room opens once; a second opening changes nothing. */
   opened: (state) => state,
   lost: (state) => state,
@@ -50,7 +54,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   }),
   'emblem-changed': (state, fact) => withTeam(state, fact.team, { emblem: fact.emblem }),
   'team-removed': (state, fact) => ({
-    ...state,
+    ...boardWithout(state, fact.team),
     teams: state.teams.filter((team) => team.id !== fact.team),
     removed: [...state.removed, ...state.teams.filter((team) => team.id === fact.team)],
   }),
@@ -71,7 +75,8 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   },
   'help-set': (state, { team, step }) =>
     team === null ? { ...state, help: step ?? state.help } : withTeam(state, team, { help: step }),
-  'wall-wished': (state, fact) => withTeam(state, fact.team, { wall: fact.wish }),
+  'wall-wished': (state, { team, wish }) =>
+    withTeam(wish === 'not-at-all' ? boardWithout(state, team) : state, team, { wall: wish }),
   tried: (state, { kind, ...tried }) => ({ ...state, tries: [...state.tries, { ...tried, because: null }] }),
   explained: (state, { kind, team, round, ...because }) => {
     const last = state.tries.findLastIndex((one) => one.team === team && one.round === round);
@@ -83,7 +88,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     return withTeam(state, team, { mended: [...before, round] });
   },
   'challenge-chosen': (state, fact) => ({
-    ...state,
+    ...clearedBoard(state),
     rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key, varied: state.variedSheets }],
     building: null,
     stage: [],
@@ -94,13 +99,15 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     return { ...state, variedSheets: on, rounds: state.building ? state.rounds : rounds };
   },
   /** The stage belongs to the phase in which it was set. */
-  'phase-changed': (state, fact) => ({ ...state, phase: fact.phase, stage: [] }),
+  'phase-changed': (state, fact) => ({ ...lessonScene(state), phase: fact.phase, stage: [] }),
   'building-started': (state, fact, event) => ({
-    ...state,
+    ...lessonScene(state),
     building: { since: timeIn(state, event.at), until: fact.until, ended: false },
   }),
   'building-extended': (state, fact) =>
-    state.building ? { ...state, building: { ...state.building, until: fact.until, ended: false } } : state,
+    state.building
+      ? { ...lessonScene(state), building: { ...state.building, until: fact.until, ended: false } }
+      : state,
   'building-ended': (state) =>
     state.building ? { ...state, building: { ...state.building, ended: true } } : state,
   'look-here': (state, fact) => ({ ...state, lookHere: fact.on }),
@@ -133,6 +140,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   }),
   'not-judged': (state, fact) => withUnjudged(state, fact.entry, true),
   'judging-again': (state, fact) => withUnjudged(state, fact.entry, false),
+  'verdicts-told': (state, { verdicts }) => ({ ...state, entries: withVerdicts(state.entries, verdicts) }),
   staged: (state, fact) => ({
     ...state,
     stage: fact.entries,
@@ -158,7 +166,7 @@ const newTeam = (state: RoomState, { team, emblem }: FactOf<'team-joined'>): Tea
   seatFree: false,
   moves: 0,
   help: null,
-  wall: 'shown',
+  wall: null,
   mended: [],
 });
 

@@ -1,3 +1,4 @@
+import type { BoardCommand } from './board.ts';
 import type {
   Because,
   DocumentId,
@@ -15,6 +16,7 @@ import type {
  * been turned into document ids, so that deciding stays pure.
  */
 export type RoomCommand =
+  | BoardCommand
   | { readonly kind: 'watch-charger' }
   | { readonly kind: 'join'; readonly team: TeamId }
   | { readonly kind: 'swap-emblem'; readonly emblem: string }
@@ -75,4 +77,6 @@ export type Refusal =
   | { readonly code: 'already-so' }
   | { readonly code: 'not-judged' }
   | { readonly code: 'not-on-the-wall' }
-  | { readonly code: 'too-many-on-stage'; readonly most: number };
+  | { readonly code: 'too-many-on-stage'; readonly most: number }
+  /** Nothing has been chosen yet that this scene could show. */
+  | { readonly code: 'nothing-to-show' };

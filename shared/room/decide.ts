@@ -1,5 +1,6 @@
 import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
+import { BOARD_RULES, toldVerdicts } from './decide-board.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
 import { strangerTo, TEAM_RULES, whileDrawing } from './decide-teams.ts';
 import {
@@ -14,10 +15,9 @@ import {
   refuse,
 } from './decision.ts';
 import type { RoomFact, Seat, ToldVerdict } from './events.ts';
-import { type Phase, type RoomState, timeIn } from './state.ts';
+import { isBuilding, type Phase, type RoomState, timeIn } from './state.ts';
 
 const SECOND = 1000;
-const isBuilding = (state: RoomState) => state.building !== null && !state.building.ended;
 const endByDesk = (state: RoomState): RoomFact[] =>
   isBuilding(state) ? [{ kind: 'building-ended', by: 'desk' }] : [];
 
@@ -47,7 +47,8 @@ function goTo(state: RoomState, command: CommandOf<'go-to'>): Decision {
     return refuse({ code: 'no-challenge' });
   }
   if (command.phase === 'build' && state.building === null) return NOT_BUILDING;
-  return done(...endByDesk(state), { kind: 'phase-changed', phase: command.phase });
+  const told = command.phase === 'close' ? toldVerdicts(state) : [];
+  return done(...endByDesk(state), ...told, { kind: 'phase-changed', phase: command.phase });
 }
 
 function startBuilding(
@@ -121,7 +122,8 @@ function judge(state: RoomState, command: CommandOf<'judge'>): Decision {
   if (!entry) return refuse({ code: 'unknown-entry', entry: command.entry });
   if (entry.verdict !== null) return refuse({ code: 'already-judged' });
   const { document, points, met } = command;
-  const counted = state.standingsShown || entry.shown;
+  const closing = state.phase === 'close' || state.board.scene === 'closing';
+  const counted = state.standingsShown || closing || entry.shown;
   return done({ kind: 'judged', entry: entry.id, document, points, met, counted });
 }
 
@@ -163,6 +165,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   },
   ...TEAM_RULES,
   ...LEARNING_RULES,
+  ...BOARD_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'vary-sheets': { by: 'desk', decide: varySheets },
   'go-to': { by: 'desk', decide: goTo },

@@ -1,4 +1,5 @@
 import type { Millis } from '../geometry/units.ts';
+import type { BoardFact } from './board.ts';
 import type {
   Because,
   DocumentId,
@@ -19,6 +20,7 @@ export const EVENT_VERSION = 2;
 export type ToldVerdict = { readonly entry: EntryId } & EntryVerdict;
 
 export type RoomFact =
+  | BoardFact
   | {
       readonly kind: 'opened';
       readonly room: RoomId;
@@ -97,6 +99,8 @@ export type RoomFact =
       /** Those of the entries; empty in a team's copy. */
       readonly verdicts: readonly ToldVerdict[];
     }
+  /** At the closing the board learns how all entries did. */
+  | { readonly kind: 'verdicts-told'; readonly verdicts: readonly ToldVerdict[] }
   /** Stands where a damaged file has lost what happened. */
   | { readonly kind: 'lost' };
 

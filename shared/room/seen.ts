@@ -1,12 +1,15 @@
+import { isBoardFact } from './apply-board.ts';
+import { FIRST_BOARD } from './board.ts';
 import type { RoomEvent, RoomFact, Seat } from './events.ts';
 import type { DocumentId, Entry, RoomState, Team, TeamId } from './state.ts';
 
 /**
  * What a seat may know. Desk and server know everything. A team knows its own designs and verdicts,
  * and a design of others from the moment it is staged. A board knows a design once it is staged, and
- * a verdict once that counts for the wall: its entry was staged, or the desk showed the standings. How a
- * team is helped, what it foretold and what it had mended is for the desk and itself; its wish about the
- * wall is for the board too.
+ * a verdict once that counts for the wall: its entry was staged, the desk showed the standings, or the lesson
+ * closes. What else the desk puts on the board, drawings of the gallery and the fleet among it, the board alone
+ * knows. How a team is helped, what it foretold and what it had mended is for the desk and itself; its wish
+ * about the wall is for the board too.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -16,6 +19,7 @@ const ownerOf = (state: RoomState, id: string) => state.entries.find((e) => e.id
 /** The facts of which some seats get less; all others are for everybody. */
 function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null {
   if (knowsAll(seat)) return fact;
+  if (isBoardFact(fact)) return seat.role === 'board' ? fact : null;
   switch (fact.kind) {
     case 'handed-in':
       return owns(seat, fact.team) ? fact : { ...fact, design: null };
@@ -33,6 +37,8 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
       return owns(seat, fact.team) ? fact : null;
     case 'wall-wished':
       return seat.role === 'board' || owns(seat, fact.team) ? fact : null;
+    case 'verdicts-told':
+      return seat.role === 'board' ? fact : null;
     case 'staged':
     case 'standings-shown':
       return seat.role === 'board' ? fact : { ...fact, verdicts: [] };
@@ -62,7 +68,7 @@ function seenEntry(seat: Seat, entry: Entry): Entry {
 
 function seenTeam(seat: Seat, team: Team): Team {
   if (owns(seat, team.id)) return team;
-  return { ...team, help: null, mended: [], wall: seat.role === 'board' ? team.wall : 'shown' };
+  return { ...team, help: null, mended: [], wall: seat.role === 'board' ? team.wall : null };
 }
 
 /** The whole state as `seat` may know it: the same as the fold of all events that it has seen. */
@@ -74,6 +80,7 @@ export function view(state: RoomState, seat: Seat): RoomState {
     removed: state.removed.map((team) => seenTeam(seat, team)),
     tries: state.tries.filter(({ team }) => owns(seat, team)),
     entries: state.entries.map((entry) => seenEntry(seat, entry)),
+    board: seat.role === 'board' ? state.board : FIRST_BOARD,
   };
 }
 
@@ -83,6 +90,8 @@ export function view(state: RoomState, seat: Seat): RoomState {
  */
 export function mayRead(state: RoomState, seat: Seat, id: DocumentId): boolean {
   const own = view(state, seat);
+  const { gallery, fleet, forecast } = own.board;
+  if ([...gallery, fleet, forecast?.hung].some((hung) => hung?.design === id)) return true;
   if (own.rounds.some((round) => round.challenge === id)) return true;
   return own.entries.some(
     (e) => e.design === id || (e.verdict?.document === id && (seat.role !== 'board' || e.shown)),

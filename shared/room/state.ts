@@ -1,6 +1,7 @@
 import type { Variant } from '../documents/challenge.ts';
 import type { Guess, Reason } from '../documents/reason.ts';
 import type { Millis, Mm } from '../geometry/units.ts';
+import type { BoardState } from './board.ts';
 
 /**
  * A room: one class playing together. Its state is the fold of its events, the same on server, desk,
@@ -37,7 +38,8 @@ export interface Team {
   readonly moves: number;
   /** A help step of its own; null: the class's. */
   readonly help: HelpStep | null;
-  readonly wall: WallWish;
+  /** null: it has not said yet; its drawings are then shown without its emblem. */
+  readonly wall: WallWish | null;
   /** The rounds in which it had the engine mend something. */
   readonly mended: readonly number[];
 }
@@ -146,7 +148,10 @@ export interface RoomState {
   readonly entries: readonly Entry[];
   /** One entry, or two in a heat. Empty: no stage. */
   readonly stage: readonly EntryId[];
+  readonly board: BoardState;
 }
+
+export const isBuilding = ({ building }: RoomState): boolean => building !== null && !building.ended;
 
 /** The room's own time: it stands still while everything is paused. */
 export const timeIn = (state: RoomState, now: Millis): Millis => state.paused ?? now;

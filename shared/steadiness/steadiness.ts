@@ -2,7 +2,7 @@ import type { Steadiness, Stray, Weather } from '../documents/outlook.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Seconds } from '../geometry/units.ts';
 import { driveLightly, type LightTrace } from '../run/driving.ts';
-import { type Ambient, type StartBerth, UNDISTURBED, type World } from '../run/world.ts';
+import { type Ambient, type DriveOptions, type StartBerth, UNDISTURBED, type World } from '../run/world.ts';
 import { type Parting, partingOf } from './compare.ts';
 import { wilsonInterval } from './statistics.ts';
 import { chancesOf, type Story, storyOf } from './story.ts';
@@ -48,13 +48,20 @@ export function steadinessFrom(robots: readonly (Stray | undefined)[], weather: 
   return { weather, same, of, interval: wilsonInterval(same, of), strays };
 }
 
+/** How the robot of this seed is driven from a berth. */
+export function disturbedBy(
+  { limit, ambient, weather }: SteadinessQuestion,
+  start: StartBerth,
+  seed: number,
+): DriveOptions {
+  const size = DISTURBANCE[weather];
+  return { ...UNDISTURBED, start, limit, ambient, seed, disturbance: size, ink: size };
+}
+
 /** The first berth from which the robot does not do as the undisturbed one. */
 function strayOf(question: SteadinessQuestion, ideals: Story[], seed: number): Stray | undefined {
   for (const start of question.starts) {
-    const size = DISTURBANCE[question.weather];
-    const { world, limit, ambient } = question;
-    const options = { ...UNDISTURBED, start, limit, ambient, seed, disturbance: size, ink: size };
-    const story = storyOf(driveLightly(world, options));
+    const story = storyOf(driveLightly(question.world, disturbedBy(question, start, seed)));
     const parting = partingFrom(question, ideals, story);
     if (parting) {
       const { cause, at, mark } = parting;

@@ -1,5 +1,6 @@
 import type { DocumentKind } from '../documents/kinds.ts';
 import type { Millis } from '../geometry/units.ts';
+import type { BoardCommand } from '../room/board.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
 import type {
@@ -75,6 +76,7 @@ export const LIMITS = {
 export type CommandId = string;
 
 export type ClientAsk =
+  | BoardCommand
   | { readonly kind: 'watch-charger' }
   /** `key` names a ready challenge of the library, or one that the room's desk has made. */
   | { readonly kind: 'choose-challenge'; readonly key: string }

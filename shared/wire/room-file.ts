@@ -1,12 +1,14 @@
 import * as z from 'zod/mini';
 import { DOCUMENT_KINDS, DOCUMENT_SCHEMAS, type DocumentKind } from '../documents/kinds.ts';
+import { Weather } from '../documents/outlook.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
 import { stateOf } from '../room/apply.ts';
+import { BOARD_LIMITS } from '../room/board.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
 import { LIMITS } from './protocol.ts';
-import { BECAUSE, type Checked, checkForm, TRIED } from './schemas.ts';
+import { BECAUSE, type Checked, checkForm, ON_BOARD, TRIED } from './schemas.ts';
 
 /**
  * A whole room as one file: its events and all documents that they speak of, to be opened again on
@@ -24,7 +26,23 @@ const Word = z.string().check(z.regex(/^[a-z]{1,24}-[0-9]{1,8}$/));
 const VERDICT = { document: DocId, points: z.int().check(z.gte(0), z.lte(100)), met: z.boolean() };
 const Verdicts = z.array(z.strictObject({ entry: Name, ...VERDICT })).check(z.maxLength(100_000));
 
+const Hung = z.strictObject({ entry: Name, design: DocId });
+const BOARD_FACTS = [
+  z.strictObject({ kind: z.literal('scene-shown'), ...ON_BOARD['show-scene'] }),
+  z.strictObject({ kind: z.literal('board-set'), ...ON_BOARD['set-board'] }),
+  z.strictObject({
+    kind: z.literal('hung'),
+    drawings: z.array(Hung).check(z.maxLength(BOARD_LIMITS.gallery)),
+  }),
+  z.strictObject({ kind: z.literal('fleet-shown'), drawing: Hung, weather: Weather }),
+  z.strictObject({ kind: z.literal('foretold'), drawing: z.nullable(Hung) }),
+  z.strictObject({ kind: z.literal('driven-on'), ...ON_BOARD['drive-on'] }),
+  z.strictObject({ kind: z.literal('hands-counted'), ...ON_BOARD['count-hands'] }),
+  z.strictObject({ kind: z.literal('counted-back'), ...ON_BOARD['count-back'] }),
+] as const;
+
 const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
+  ...BOARD_FACTS,
   z.strictObject({ kind: z.literal('opened'), room: Name, word: Word, chargerWatched: z.boolean() }),
   z.strictObject({ kind: z.literal('charger-watched') }),
   z.strictObject({ kind: z.literal('team-joined'), team: Name, emblem: z.enum(EMBLEMS) }),
@@ -80,6 +98,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
     designs: z.array(DocId).check(z.maxLength(16)),
     verdicts: Verdicts,
   }),
+  z.strictObject({ kind: z.literal('verdicts-told'), verdicts: Verdicts }),
   z.strictObject({ kind: z.literal('lost') }),
 ]);
 

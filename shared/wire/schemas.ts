@@ -1,8 +1,10 @@
 import * as z from 'zod/mini';
 import { Answers } from '../documents/answers.ts';
 import { Design } from '../documents/design.ts';
+import { Weather } from '../documents/outlook.ts';
 import { Guess, Reason } from '../documents/reason.ts';
 import { Id, parseDocument } from '../documents/values.ts';
+import { BOARD_LIMITS, BOARD_SCENES, BOARD_SETTINGS } from '../room/board.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import {
   type ClientCommand,
@@ -49,7 +51,40 @@ export const BECAUSE = {
   right: Reason,
 };
 
+const atMost = (most: number) => z.int().check(z.gte(0), z.lte(most));
+const Hands = z.array(atMost(BOARD_LIMITS.hands)).check(z.maxLength(BOARD_LIMITS.answers));
+const Stop = atMost(BOARD_LIMITS.stops);
+/** What the desk and the facts say of the board in the same form. */
+export const ON_BOARD = {
+  'show-scene': { scene: z.nullable(z.enum(BOARD_SCENES)) },
+  'set-board': { setting: z.enum(BOARD_SETTINGS), on: On },
+  'drive-on': { passed: Stop },
+  'count-hands': { stop: Stop, hands: Hands },
+  'count-back': {
+    what: z.enum(['robots', 'caps']),
+    counted: z.nullable(
+      z.strictObject({ there: atMost(BOARD_LIMITS.counted), of: atMost(BOARD_LIMITS.counted) }),
+    ),
+  },
+};
+const BOARD_ASKS = [
+  z.strictObject({ kind: z.literal('show-scene'), ...ON_BOARD['show-scene'] }),
+  z.strictObject({ kind: z.literal('set-board'), ...ON_BOARD['set-board'] }),
+  z.strictObject({
+    kind: z.literal('hang'),
+    entries: z
+      .array(Token)
+      .check(z.minLength(1), z.maxLength(BOARD_LIMITS.gallery), z.refine(differ, { error: 'same-id-twice' })),
+  }),
+  z.strictObject({ kind: z.literal('show-fleet'), entry: Token, weather: Weather }),
+  z.strictObject({ kind: z.literal('foretell'), entry: z.nullable(Token) }),
+  z.strictObject({ kind: z.literal('drive-on'), ...ON_BOARD['drive-on'] }),
+  z.strictObject({ kind: z.literal('count-hands'), ...ON_BOARD['count-hands'] }),
+  z.strictObject({ kind: z.literal('count-back'), ...ON_BOARD['count-back'] }),
+] as const;
+
 const Ask = z.discriminatedUnion('kind', [
+  ...BOARD_ASKS,
   z.strictObject({ kind: z.literal('watch-charger') }),
   z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
   z.strictObject({ kind: z.literal('vary-sheets'), on: On }),

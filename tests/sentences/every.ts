@@ -6,6 +6,7 @@ import { ofGoals, ofQuestions } from './goals.ts';
 import { ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
 import { listedOnes, plainOnes } from './pages.ts';
 import { ofFindings, ofRuns } from './runs.ts';
+import { ofScenes } from './scenes.ts';
 import { ofSheet } from './sheet.ts';
 
 /** Every sentence of a language, as pages could say it: strings, and functions with sample values. */
@@ -66,6 +67,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofForetelling,
   ofPreparing,
   ofSheet,
+  ofScenes,
 ];
 
 /** Asks a language for everything. */

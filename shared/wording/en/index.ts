@@ -24,6 +24,7 @@ import { replay } from './replay.ts';
 import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
+import { scenes } from './scenes.ts';
 import { tablet } from './tablet.ts';
 import { toPaper } from './to-paper.ts';
 import { together } from './together.ts';
@@ -52,6 +53,7 @@ export const en = {
   report,
   rota,
   safety,
+  scenes,
   check,
   device,
   desk,

@@ -47,6 +47,7 @@ export const refusals: Sentences = {
   'not-on-the-wall': () =>
     'This team would rather not be on the wall. Talk with the team, or choose another drawing.',
   'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,
+  'nothing-to-show': () => 'Nothing has been chosen for this scene yet. Choose a drawing for it first.',
   'bad-form': ({ path, problem }) =>
     `Something that was sent is not as it should be${path ? ` (at ${path}: ${problem})` : ` (${problem})`}. Nothing has changed; load the page again and try once more.`,
   'too-large': ({ bytes, most }) =>

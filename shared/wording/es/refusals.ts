@@ -48,6 +48,7 @@ export const refusals: Sentences = {
   'not-on-the-wall': () =>
     'Este equipo prefiere no salir en la pared. Hay que hablarlo con el equipo o elegir otro dibujo.',
   'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,
+  'nothing-to-show': () => 'Aún no se ha elegido nada para esta escena. Elige antes un dibujo para ella.',
   'bad-form': ({ path, problem }) =>
     `Algo de lo enviado no está bien${path ? ` (en ${path}: ${problem})` : ` (${problem})`}. No ha cambiado nada; carga la página otra vez y prueba de nuevo.`,
   'too-large': ({ bytes, most }) =>

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { GUESSES } from '../../../shared/documents/reason.ts';
 import { apply, openedState } from '../../../shared/room/apply.ts';
+import { BOARD_SCENES, BOARD_SETTINGS } from '../../../shared/room/board.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import type { Decision } from '../../../shared/room/decision.ts';
@@ -92,6 +93,33 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     on: fc.boolean(),
   }),
   fc.record({ kind: fc.constant('stage' as const), entries: fc.uniqueArray(handedIn, { maxLength: 3 }) }),
+  fc.record({ kind: fc.constant('show-scene' as const), scene: fc.option(fc.constantFrom(...BOARD_SCENES)) }),
+  fc.record({
+    kind: fc.constant('set-board' as const),
+    setting: fc.constantFrom(...BOARD_SETTINGS),
+    on: fc.boolean(),
+  }),
+  fc.record({
+    kind: fc.constant('hang' as const),
+    entries: fc.uniqueArray(handedIn, { minLength: 1, maxLength: 3 }),
+  }),
+  fc.record({
+    kind: fc.constant('show-fleet' as const),
+    entry: handedIn,
+    weather: fc.constantFrom('calm' as const, 'stormy'),
+  }),
+  fc.record({ kind: fc.constant('foretell' as const), entry: fc.option(handedIn) }),
+  fc.record({ kind: fc.constant('drive-on' as const), passed: fc.nat(3) }),
+  fc.record({
+    kind: fc.constant('count-hands' as const),
+    stop: fc.nat(3),
+    hands: fc.array(fc.nat(9), { maxLength: 3 }),
+  }),
+  fc.record({
+    kind: fc.constant('count-back' as const),
+    what: fc.constantFrom('robots' as const, 'caps'),
+    counted: fc.option(fc.record({ there: fc.nat(5), of: fc.nat(5) })),
+  }),
 );
 
 const deskStep = fc.record({ seat: fc.constant(DESK), command: deskCommand });

@@ -128,7 +128,7 @@ describe('a team that would rather not be on the wall', () => {
   it('is known to the board and the desk, and not to other teams', () => {
     const state = roomAfter(...BUILDING, wish('no-emblem'));
     const known = [DESK, BOARD, team('t1'), team('t2')].map((seat) => view(state, seat).teams[0]?.wall);
-    expect(known).toEqual(['no-emblem', 'no-emblem', 'no-emblem', 'shown']);
+    expect(known).toEqual(['no-emblem', 'no-emblem', 'no-emblem', null]);
     expect(factsOf(decide(state, { kind: 'wish-wall', wish: 'no-emblem' }, team('t1'), 1))).toEqual({
       code: 'already-so',
     });

@@ -65,7 +65,7 @@ describe('joining', () => {
       [DESK, { kind: 'go-to', phase: 'close' }],
       [SERVER, { kind: 'join', team: 't2' }],
     );
-    const rest = { seatFree: false, moves: 0, help: null, wall: 'shown', mended: [] };
+    const rest = { seatFree: false, moves: 0, help: null, wall: null, mended: [] };
     expect(state.teams).toEqual([
       { id: 't1', emblem: EMBLEMS[0], berth: 1, ...rest },
       { id: 't2', emblem: EMBLEMS[1], berth: 2, ...rest },

@@ -49,10 +49,15 @@ describe('seen', () => {
     });
   });
 
-  it('tells a board no design before it is staged', () => {
+  it('tells a board no design before it is staged, or hung there', () => {
     holds(({ state, events }) => {
+      const hung = events.flatMap(({ fact }) => {
+        if (fact?.kind === 'hung') return fact.drawings;
+        return fact?.kind === 'fleet-shown' || fact?.kind === 'foretold' ? (fact.drawing ?? []) : [];
+      });
       const told = JSON.stringify(events.map((e) => seen(BOARD, e, state)));
-      expect(state.entries.filter((e) => !e.shown && told.includes(`"${e.design}"`))).toEqual([]);
+      const secret = state.entries.filter((e) => !e.shown && !hung.some(({ entry }) => entry === e.id));
+      expect(secret.filter((e) => told.includes(`"${e.design}"`))).toEqual([]);
     });
   });
 });
@@ -60,12 +65,15 @@ describe('seen', () => {
 describe('verdicts on the board', () => {
   const before = (state: Played['state']) => state.entries.filter((e) => !e.counted);
 
-  it('it is told none before the standings are shown or the entry is staged', () => {
+  it('it is told none before the standings are shown, the entry is staged or the lesson closes', () => {
     holds(({ state, events }) => {
       const told = JSON.stringify(events.map((e) => seen(BOARD, e, state)));
       expect(before(state).filter((e) => told.includes(`"v-${e.id}"`))).toEqual([]);
       const neverShown = events.every(
-        ({ fact }) => fact?.kind !== 'staged' && (fact?.kind !== 'standings-shown' || !fact.on),
+        ({ fact }) =>
+          fact?.kind !== 'staged' &&
+          fact?.kind !== 'verdicts-told' &&
+          (fact?.kind !== 'standings-shown' || !fact.on),
       );
       if (neverShown) expect(told).not.toContain('"points"');
     });

@@ -23,6 +23,8 @@ const GROUPS: Readonly<Record<string, RegExp>> = {
   foretelling: /^(foretelling|reasons|replay)\b/,
   findings: /^findings\./,
   questions: /^questions\.ask$/,
+  scenes:
+    /^scenes\.(fleet|foretell\.(title|mark|ask|says|begins|noMarks|right)|closing\.(robots|caps|growth|grown|met))\b/,
   board: /^board\.(gather|brief|building|look|paused|close|noRoom)\b/,
 };
 

@@ -1,6 +1,7 @@
 import { Link } from '../../../../client/link/link.ts';
 import { memoryShelf, type Pending, type Shelf } from '../../../../client/link/outbox.ts';
 import type { OpenWire, WireListener } from '../../../../client/link/wire.ts';
+import { FIRST_BOARD } from '../../../../shared/room/board.ts';
 import type { RoomEvent, RoomFact } from '../../../../shared/room/events.ts';
 import type { RoomState } from '../../../../shared/room/state.ts';
 import type { Welcome } from '../../../../shared/wire/protocol.ts';
@@ -131,6 +132,7 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   tries: [],
   entries: [],
   stage: [],
+  board: FIRST_BOARD,
   ...change,
 });
 

@@ -1,0 +1,94 @@
+import { useRef } from 'react';
+import type { Hung } from '../../shared/room/board.ts';
+import type { Entry, RoomState, Team } from '../../shared/room/state.ts';
+import { useBox } from '../canvas/use-fitted.ts';
+import { entryOf, teamOf } from '../parts/figures.ts';
+import { Miniature } from '../parts/miniature.tsx';
+import { hereOf, useDocument } from '../parts/use-document.ts';
+import { useWords } from '../parts/use-words.ts';
+import { onSheetOf } from '../parts/variants.ts';
+import { hangingOf } from './gallery-grid.ts';
+import { Head } from './head.tsx';
+import { TeamBadge } from './team-badge.tsx';
+import { useCurrentChallenge } from './use-challenge.ts';
+import { useRem } from './use-rem.ts';
+import './gallery-scene.css';
+
+/** Drawings side by side, to be looked at: no points, no order but that of the berths. */
+export function GalleryScene({ room }: { readonly room: RoomState }) {
+  const { board, scenes } = useWords();
+  const current = useCurrentChallenge(room);
+  const frame = useRef<HTMLUListElement>(null);
+  const box = useBox(frame);
+  const rem = useRem();
+  const { gallery } = room.board;
+  const sheet = current?.challenge.sheet ?? { w: 297, h: 210 };
+  const hanging = hangingOf(gallery.length, sheet.w / sheet.h, {
+    width: box?.width ?? 0,
+    height: box?.height ?? 0,
+    gap: GAP * rem,
+    words: WORDS * rem,
+  });
+  return (
+    <>
+      <Head title={current?.sentence ?? board.show.title} word={scenes.gallery(gallery.length)} />
+      <ul
+        className="gallery"
+        ref={frame}
+        style={{ gap: `${GAP}rem`, gridTemplateColumns: `repeat(${hanging.columns}, auto)` }}
+      >
+        {gallery.map((hung) => (
+          <Place key={hung.entry} room={room} hung={hung} width={hanging.width} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** rem: between sheets, and what the words under a sheet take. */
+const GAP = 0.7;
+const WORDS = 1.5;
+
+interface PlaceProps {
+  readonly room: RoomState;
+  readonly hung: Hung;
+  readonly width: number;
+}
+
+function Place({ room, hung, width }: PlaceProps) {
+  const entry = entryOf(room, hung.entry);
+  const team = entry && teamOf(room, entry.team);
+  if (!entry || !team) return null;
+  return (
+    <li className="gallery-place" style={{ width }}>
+      <Drawn room={room} entry={entry} team={team} design={hung.design} width={width} />
+      <TeamBadge team={team} size="1.15em" />
+    </li>
+  );
+}
+
+interface DrawnProps {
+  readonly room: RoomState;
+  readonly entry: Entry;
+  readonly team: Team;
+  readonly design: string;
+  readonly width: number;
+}
+
+function Drawn({ room, entry, team, design, width }: DrawnProps) {
+  const { board, emblems, scenes } = useWords();
+  const chosen = hereOf(useDocument('challenge', room.rounds[entry.round]?.challenge ?? null));
+  const drawn = hereOf(useDocument('design', design));
+  if (!chosen || !drawn) return <span className="gallery-empty" />;
+  const { sheet, kit } = onSheetOf(entry, chosen);
+  const name = team.wall === 'shown' ? emblems.name(team.emblem) : board.aTeam;
+  return (
+    <Miniature
+      sheet={sheet}
+      kit={kit}
+      drawing={drawn.drawing}
+      width={width}
+      label={scenes.drawingOf(name, entry.number)}
+    />
+  );
+}

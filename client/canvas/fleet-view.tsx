@@ -1,0 +1,109 @@
+import { type RefObject, useCallback, useLayoutEffect, useMemo, useRef } from 'react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Drawing } from '../../shared/documents/design.ts';
+import type { Robot } from '../../shared/documents/kit.ts';
+import type { Seconds } from '../../shared/geometry/units.ts';
+import type { FleetRobot } from '../../shared/judge/fleet.ts';
+import { pictureOf } from '../../shared/picture/picture.ts';
+import { poseAt } from '../../shared/picture/replay.ts';
+import { layOut } from '../../shared/track/layout.ts';
+import { useKitOnScreen } from '../parts/kit-on-screen.ts';
+import { useLocale } from '../parts/use-words.ts';
+import { paintStrays } from './paint-frayed.ts';
+import type { Painter } from './painter.ts';
+import { moveSprite, paintSprite } from './robot-sprite.ts';
+import { type SheetHandle, SheetView } from './sheet-view.tsx';
+import { useEachFrame } from './use-each-frame.ts';
+import { useFitted } from './use-fitted.ts';
+import type { View } from './view.ts';
+import './replay-view.css';
+
+export interface FleetViewProps {
+  readonly challenge: Pick<Challenge, 'sheet' | 'kit'>;
+  readonly drawing: Drawing;
+  readonly robots: readonly FleetRobot[];
+  readonly timeAt: () => Seconds;
+  /** Over the ink once all is over. */
+  readonly over: Painter | null;
+  readonly textSize: number;
+  readonly label: string;
+}
+
+/** Many robots on one drawing. One that strays turns faint, and leaves a cross where it did. */
+export function FleetView({ challenge, drawing, robots, textSize, ...props }: FleetViewProps) {
+  const { sheet } = challenge;
+  const kit = useKitOnScreen(challenge.kit);
+  const language = useLocale();
+  const { frame, box, view } = useFitted(sheet, 6);
+  const picture = useMemo(
+    () => pictureOf({ sheet, layout: layOut(sheet, drawing), kit, language }),
+    [sheet, drawing, kit, language],
+  );
+  const handle = useRef<SheetHandle>(null);
+  const { sprites, draw } = useSprites(handle, { robots, robot: kit.robot, view });
+  useEachFrame(props.timeAt, draw);
+  return (
+    <div className="replay-view" ref={frame}>
+      {box && view && (
+        <SheetView
+          picture={picture}
+          box={box}
+          view={view}
+          textSize={textSize}
+          handle={handle}
+          over={props.over}
+          label={props.label}
+        >
+          {robots.map(({ trace }, i) => (
+            <canvas
+              key={trace.seed}
+              className="robot-sprite"
+              ref={(canvas) => {
+                sprites.current[i] = canvas;
+              }}
+            />
+          ))}
+        </SheetView>
+      )}
+    </div>
+  );
+}
+
+interface Sprites {
+  readonly robots: readonly FleetRobot[];
+  readonly robot: Robot;
+  readonly view: View | null;
+}
+
+const hasStrayed = ({ straysAt }: FleetRobot, t: Seconds): boolean => straysAt !== null && straysAt <= t;
+
+/** Moves every robot at each frame; paints one anew, and the crosses, only when it strays. */
+function useSprites(handle: RefObject<SheetHandle | null>, { robots, robot, view }: Sprites) {
+  const sprites = useRef<(HTMLCanvasElement | null)[]>([]);
+  const faint = useRef<readonly boolean[]>([]);
+  useLayoutEffect(() => {
+    if (!view) return;
+    faint.current = robots.map(() => false);
+    for (const sprite of sprites.current.slice(0, robots.length))
+      if (sprite) paintSprite(sprite, robot, view.scale, {});
+  }, [robots, robot, view]);
+  const draw = useCallback(
+    (t: Seconds) => {
+      if (!view) return;
+      const now = robots.map((one) => hasStrayed(one, t));
+      robots.forEach(({ trace }, i) => {
+        const sprite = sprites.current[i];
+        if (!sprite) return;
+        if (now[i] !== faint.current[i]) paintSprite(sprite, robot, view.scale, { faint: now[i] === true });
+        moveSprite(sprite, view, poseAt(trace, t));
+      });
+      if (now.join() !== faint.current.join())
+        handle.current?.over(
+          paintStrays(robots.flatMap(({ stray }, i) => (stray && now[i] ? [stray.at] : []))),
+        );
+      faint.current = now;
+    },
+    [handle, robots, robot, view],
+  );
+  return { sprites, draw };
+}
