@@ -12,6 +12,7 @@ import { useLocale, useWords } from '../parts/use-words.ts';
 
 const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],
+  ['fit', ['timed-line', 'timed-circle', 'limits']],
   ['room', ['chart', 'patch', 'gauge']],
   ['write', ['slips', 'predict', 'two-travellers', 'mend']],
   ['all', ['pack', 'class']],

@@ -7,9 +7,11 @@ import { gaugePage, patchPage, slipsPage } from './aids.ts';
 import { chartPages } from './chart.ts';
 import { coverPage } from './cover.ts';
 import { drivingPages } from './driving.ts';
+import { limitPages } from './limits.ts';
 import type { Page } from './page.ts';
 import { questionSheet } from './questions.ts';
 import { stripPage } from './strip.ts';
+import { timedCirclePage, timedLinePages } from './timed.ts';
 import type { PrintTools } from './tools.ts';
 import { worksheetPages } from './worksheet.ts';
 
@@ -62,11 +64,12 @@ export function printed(ask: Asked, source: PrintSource, tools: PrintTools): Pri
   const { kind, paper } = ask;
   const { kit, challenge, team } = source;
   const { print } = tools.words;
-  const one = (page: () => Page): Printed => ({
+  const all = (pages: () => readonly Page[]): Printed => ({
     ok: true,
     title: print.page.kind(kind),
-    parts: [() => [page()]],
+    parts: [pages],
   });
+  const one = (page: () => Page): Printed => all(() => [page()]);
   switch (kind) {
     case 'chart':
       return { ok: true, title: print.chart.title, parts: [() => chartPages(kit, paper, tools)] };
@@ -76,6 +79,12 @@ export function printed(ask: Asked, source: PrintSource, tools: PrintTools): Pri
       return one(() => patchPage(kit, paper, tools));
     case 'strip':
       return one(() => stripPage(kit, paper, tools));
+    case 'timed-line':
+      return all(() => timedLinePages(kit, paper, tools));
+    case 'timed-circle':
+      return one(() => timedCirclePage(kit, paper, tools));
+    case 'limits':
+      return all(() => limitPages(kit, paper, tools));
     case 'slips':
       return one(() => slipsPage(paper, team?.emblem, tools));
     case 'sheet':

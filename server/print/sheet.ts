@@ -15,6 +15,8 @@ export interface DrivenLook {
   readonly grid: boolean;
   /** What is drawn on the sheet is still to be changed: dots, whatever given lines look like. */
   readonly begun: boolean;
+  /** Without numbers and letters beside marks, where bands may be shorter than letters. */
+  readonly bare?: true;
 }
 
 /** How a sheet is printed: `driven` by a robot, or only looked at, with names and letters so much larger. */
@@ -60,7 +62,9 @@ export function sheetItems(picture: Picture, layout: Layout, kit: Kit, look: She
       return on ? [filled(polygon(markGround(mark, on)), COLORS.white)] : [];
     }),
     ...picture.bands.flatMap((band) => bandItems(band, look)),
-    ...layout.marks.flatMap((mark, i) => besideMark(mark, i + 1, layout, kit, look)),
+    ...(look.driven && look.bare
+      ? []
+      : layout.marks.flatMap((mark, i) => besideMark(mark, i + 1, layout, kit, look))),
   ];
 }
 

@@ -31,7 +31,7 @@ const SEEN_AT_ONCE: readonly Action['kind'][] = [
 ];
 
 /** Words that show each ink, in each place: those with an action to be seen first. */
-function wordsToTry({ chart }: Kit, most: number): string[] {
+export function wordsToTry({ chart }: Kit, most: number): string[] {
   const rank = (word: string, action: Action) =>
     SEEN_AT_ONCE.includes(action.kind)
       ? SEEN_AT_ONCE.indexOf(action.kind)

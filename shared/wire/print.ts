@@ -9,6 +9,7 @@ export type PaperName = (typeof PAPERS)[number];
 /**
  * `sheet`: a challenge's sheet as teams get it; `drawing`: an entry or what is on a tablet now;
  * `chart`, `gauge`, `patch`, `strip`, `slips`: for the wall, the hand and the robots;
+ * `timed-line`, `timed-circle`, `limits`: what the kit is fitted to the robots by;
  * `predict`, `two-travellers`, `mend`: questions on paper; `pack`: what one team gets; `class`: all of it.
  */
 export const PRINT_KINDS = [
@@ -18,6 +19,9 @@ export const PRINT_KINDS = [
   'gauge',
   'patch',
   'strip',
+  'timed-line',
+  'timed-circle',
+  'limits',
   'slips',
   'predict',
   'two-travellers',

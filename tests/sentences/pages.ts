@@ -91,6 +91,9 @@ export function listedOnes(words: Wording): void {
   each(['colour', 'paint'] as const, print.page.mark);
   each(['predict', 'two-travellers', 'mend'] as const, print.questions.title);
   each(['least', 'nominal', 'most'] as const, (which) => print.gauge.width('6 mm', which));
+  each([[], ['rápido']], print.fit.noMark);
+  each([print.fit.at, print.fit.circleHow, print.fit.bandsHow], (f) => f('…'));
+  print.fit.radius(80);
   print.questions.mark(2, '…');
   print.chart.foot(['C', 'A'], 'Kit');
   print.tile(1, 4, 2, 3);

@@ -1,4 +1,5 @@
 import type { LineLook, MarkLook, PaperName, PrintKind } from '../../wire/print.ts';
+import { fitPaper } from './fit.ts';
 import { numbers } from './numbers.ts';
 
 const { capital } = numbers;
@@ -96,6 +97,9 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   gauge: 'Gauge cards',
   patch: 'Calibration patches',
   strip: 'Test strip',
+  'timed-line': 'Timed line',
+  'timed-circle': 'Timed circle',
+  limits: 'Limits of the robots',
   slips: 'Slips',
   predict: 'Questions: predict',
   'two-travellers': 'Questions: two travellers',
@@ -111,6 +115,9 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   gauge: 'Line width, plain line, one band and a corner, to hold against a drawing.',
   patch: 'What robots are calibrated on, beside bare paper.',
   strip: 'Whether robots read this printer’s colours. Drive it before you print sheets with colours.',
+  'timed-line': '500 mm between two strokes at each pace, for a stopwatch. Over several pages, to be taped.',
+  'timed-circle': 'A circle of stated radius for a stopwatch.',
+  limits: 'Corners that get sharper and bands that get shorter: what all robots make.',
   slips: 'We think · it did · because: four or more on a sheet of paper.',
   predict: 'All is given; teams write what will happen.',
   'two-travellers': 'The same marks, met from both ends.',
@@ -134,7 +141,13 @@ const page = {
   toPaper: 'To paper',
   title: 'To paper, true to size',
   what: 'What to print',
-  groups: { drive: 'To drive on', room: 'For the room', write: 'To write on', all: 'All together' },
+  groups: {
+    drive: 'To drive on',
+    fit: 'To fit the kit by',
+    room: 'For the room',
+    write: 'To write on',
+    all: 'All together',
+  },
   kind: (kind: PrintKind) => KINDS[kind],
   note: (kind: PrintKind) => KIND_NOTES[kind],
   paper: 'Paper',
@@ -186,6 +199,7 @@ export const print = {
   gauge,
   patch,
   strip,
+  fit: fitPaper,
   slips,
   questions,
   packs,

@@ -1,4 +1,5 @@
 import type { LineLook, MarkLook, PaperName, PrintKind } from '../../wire/print.ts';
+import { fitPaper } from './fit.ts';
 import { numbers } from './numbers.ts';
 
 const { capital } = numbers;
@@ -98,6 +99,9 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   gauge: 'Tarjetas de medida',
   patch: 'Parches de calibración',
   strip: 'Tira de prueba',
+  'timed-line': 'Línea con reloj',
+  'timed-circle': 'Círculo con reloj',
+  limits: 'Límites de los robots',
   slips: 'Papeletas',
   predict: 'Preguntas: predecir',
   'two-travellers': 'Preguntas: dos viajeros',
@@ -114,6 +118,9 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   patch: 'Donde se calibran los robots, junto al papel en blanco.',
   strip:
     'Si los robots leen los colores de esta impresora. Conviene probarla antes de imprimir hojas en color.',
+  'timed-line': '500 mm entre dos trazos a cada paso, para medir con reloj. En varias páginas, para pegar.',
+  'timed-circle': 'Un círculo de radio conocido para medir con reloj.',
+  limits: 'Esquinas cada vez más cerradas y bandas cada vez más cortas: lo que hacen todos los robots.',
   slips: 'Creemos · hizo · porque: cuatro o más en una hoja.',
   predict: 'Todo está puesto; los equipos escriben lo que va a pasar.',
   'two-travellers': 'Las mismas marcas, leídas desde los dos extremos.',
@@ -138,7 +145,13 @@ const page = {
   toPaper: 'Al papel',
   title: 'Al papel, a tamaño real',
   what: 'Qué imprimir',
-  groups: { drive: 'Para conducir', room: 'Para la sala', write: 'Para escribir', all: 'Todo junto' },
+  groups: {
+    drive: 'Para conducir',
+    fit: 'Para ajustar el kit',
+    room: 'Para la sala',
+    write: 'Para escribir',
+    all: 'Todo junto',
+  },
   kind: (kind: PrintKind) => KINDS[kind],
   note: (kind: PrintKind) => KIND_NOTES[kind],
   paper: 'Papel',
@@ -195,6 +208,7 @@ export const print = {
   gauge,
   patch,
   strip,
+  fit: fitPaper,
   slips,
   questions,
   packs,

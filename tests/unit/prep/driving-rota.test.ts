@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { drivingRota, turnsFor } from '../../../shared/prep/driving-rota.ts';
+
+const upTo = (n: number) => Array.from({ length: n }, (_, i) => i + 1);
+const CLASSES = upTo(20).flatMap((teams) => upTo(12).map((robots) => [teams, robots] as const));
+
+describe('drivingRota', () => {
+  // By hand: three teams, two robots. A and B drive; then C and A, A on the robot that it has not had; then B and C.
+  it('sends three teams over two robots as by hand', () => {
+    expect(drivingRota(['A', 'B', 'C'], [4, 7], 3)).toEqual([
+      [
+        { team: 'A', robot: 4, time: 0 },
+        { team: 'B', robot: 7, time: 0 },
+      ],
+      [
+        { team: 'C', robot: 7, time: 0 },
+        { team: 'A', robot: 7, time: 1 },
+      ].map((drive, i) => (i === 0 ? drive : { ...drive, robot: 4 })),
+      [
+        { team: 'B', robot: 4, time: 1 },
+        { team: 'C', robot: 7, time: 1 },
+      ],
+    ]);
+  });
+
+  it('is empty without teams or robots', () => {
+    expect(drivingRota([], [1], 3)).toEqual([]);
+    expect(drivingRota(['A'], [], 3)).toEqual([]);
+    expect(turnsFor(5, 0, 1)).toBe(0);
+    expect(turnsFor(0, 5, 1)).toBe(0);
+  });
+
+  it('is fair to every team in any class', () => {
+    for (const [teams, robots] of CLASSES) {
+      const drives = new Map<number, number[]>(upTo(teams).map((team) => [team, []]));
+      for (const turn of drivingRota(upTo(teams), upTo(robots), 12)) {
+        expect(new Set(turn.map(({ robot }) => robot)).size).toBe(turn.length);
+        expect(new Set(turn.map(({ team }) => team)).size).toBe(Math.min(teams, robots));
+        for (const { team, robot, time } of turn) {
+          expect(time).toBe(drives.get(team)!.length);
+          drives.get(team)!.push(robot);
+        }
+        const counts = [...drives.values()].map((had) => had.length);
+        expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1);
+      }
+      const spreads = [...drives.values()].map((had) => {
+        const times = upTo(robots).map((robot) => had.filter((each) => each === robot).length);
+        return Math.max(...times) - Math.min(...times);
+      });
+      expect(Math.max(...spreads), `${teams} teams, ${robots} robots`).toBeLessThanOrEqual(2);
+    }
+  });
+
+  it('takes as many turns as let every team drive so often', () => {
+    expect([turnsFor(12, 5, 1), turnsFor(12, 12, 1), turnsFor(3, 12, 2), turnsFor(7, 3, 2)]).toEqual([
+      3, 1, 2, 5,
+    ]);
+  });
+});
