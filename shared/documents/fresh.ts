@@ -26,6 +26,8 @@ export interface Difficulty {
   readonly sided: number;
   /** The smallest margin of a must-goal, in steps of its scale (10 mm, 1 s, 1 count). */
   readonly slack: number;
+  /** Drawings that the search for the solution has driven. */
+  readonly searched: number;
   /** 2 a mark, 1 a sided reading, 1 where less than a step is to spare. */
   readonly score: number;
 }

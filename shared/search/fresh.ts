@@ -1,6 +1,6 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Difficulty, FreshMarks, FreshTopic, FreshWords } from '../documents/fresh.ts';
-import { actionOf, type Kit, reversed } from '../documents/kit.ts';
+import type { Kit } from '../documents/kit.ts';
 import type { RuleId } from '../documents/verdict.ts';
 import { distance } from '../geometry/exact-math.ts';
 import { pathOf, pointAt } from '../geometry/path.ts';
@@ -12,8 +12,8 @@ import { sfc32 } from '../run/random.ts';
 import { SAME_LIGHT } from '../run/world.ts';
 import { findingsOnGiven } from './certainty.ts';
 import { staysSteady } from './confirm.ts';
+import { difficultyOf } from './difficulty.ts';
 import { type Room, TOPICS } from './fresh-topics.ts';
-import { SCALE } from './measure.ts';
 import { parOf } from './par.ts';
 
 export interface FreshWish {
@@ -74,7 +74,12 @@ export function freshChallenge(wish: FreshWish): FreshResult {
     if (par.kind !== 'par' || par.proof !== 'exhaustive' || par.cost !== MARK_COST * marks) continue;
     const challenge = { ...draft, model: par.design, par: par.cost };
     if (leavesToChance(challenge) || !staysSteady(challenge, par.design)) continue;
-    return { kind: 'fresh', challenge, difficulty: difficultyOf(challenge), attempts };
+    return {
+      kind: 'fresh',
+      challenge,
+      difficulty: difficultyOf(challenge, par.design, par.searched),
+      attempts,
+    };
   }
   return { kind: 'none', attempts: searched };
 }
@@ -136,22 +141,3 @@ function leavesToChance(challenge: Challenge): boolean {
   const odds = oddsOf(scene.world, scene.track, question);
   return traces.length !== 1 || odds?.endings.length !== 1;
 }
-
-/** How hard a challenge is, counted on its solution. */
-export function difficultyOf(challenge: Challenge): Difficulty {
-  const { kit, model } = challenge;
-  const { verdict } = judge(challenge, model!, 'live');
-  const readings = verdict.runs.flatMap((run) => run.readings);
-  const isSided = (word: string): boolean =>
-    JSON.stringify(actionOf(kit, word)) !== JSON.stringify(actionOf(kit, reversed(word)));
-  const sided = readings.filter(({ word }) => isSided(word)).length;
-  const musts = new Set(challenge.goals.filter((goal) => goal.must).map(({ id }) => id));
-  // A count is met or not: nothing of it can be spared.
-  const margins = verdict.goals.filter(({ id, unit }) => musts.has(id) && unit !== 'count');
-  const slack = margins.reduce((least, goal) => Math.min(least, goal.margin / SCALE[goal.unit]), MOST_SLACK);
-  const marks = model!.drawing.marks.length;
-  return { marks, sided, slack, score: 2 * marks + sided + (slack < 1 ? 1 : 0) };
-}
-
-/** Steps of any scale: more is not easier. */
-const MOST_SLACK = 10;
