@@ -4,6 +4,7 @@ import type { Choice, Question } from '../../shared/documents/question.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
 import { pathOf, pathPart } from '../../shared/geometry/path.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
+import { givenWith } from '../../shared/judge/given-with.ts';
 import { judge } from '../../shared/judge/judge.ts';
 import { type AnswerKey, answerKey, questionsOf } from '../../shared/judge/predict.ts';
 
@@ -47,13 +48,7 @@ export function questionSheet(challenge: Challenge, kind: QuestionKind): Questio
 
 /** All is given: the maker's own drawing, or the faulty one where there is no other. */
 function asGiven(challenge: Challenge): Challenge {
-  const { sheet } = challenge;
-  const drawn = (challenge.model ?? challenge.begin)?.drawing ?? EMPTY_DRAWING;
-  const given = {
-    lines: [...sheet.given.lines, ...drawn.lines],
-    marks: [...sheet.given.marks, ...drawn.marks],
-  };
-  return { ...challenge, play: 'predict', goals: [], sheet: { ...sheet, given } };
+  return givenWith(challenge, (challenge.model ?? challenge.begin)?.drawing ?? EMPTY_DRAWING);
 }
 
 /** A challenge that asks by itself keeps its questions. */

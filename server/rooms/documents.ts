@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type * as z from 'zod/mini';
 import { Answers } from '../../shared/documents/answers.ts';
 import { Challenge } from '../../shared/documents/challenge.ts';
+import { ClosingCheck } from '../../shared/documents/closing-check.ts';
 import { Design } from '../../shared/documents/design.ts';
 import type { DocumentKind } from '../../shared/documents/kinds.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
@@ -32,6 +33,7 @@ const stored =
 
 export const storedAnswers = stored<Answers>('answers', Answers);
 export const storedDesign = stored<Design>('design', Design);
+export const storedClosingCheck = stored<ClosingCheck>('closing-check', ClosingCheck);
 export const storedChallenge = stored<Challenge>('challenge', Challenge);
 
 /** What a challenge's file says to those who have to solve it: not the maker's design, nor the teacher's note. */

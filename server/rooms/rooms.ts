@@ -1,4 +1,6 @@
 import { nanoid } from 'nanoid';
+import { USUAL_CLOSING_QUESTIONS } from '../../shared/documents/closing-check.ts';
+import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
 import type { RoomCommand } from '../../shared/room/commands.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/events.ts';
 import { mayRead } from '../../shared/room/seen.ts';
@@ -6,7 +8,8 @@ import type { DocumentId, RoomId, TeamId } from '../../shared/room/state.ts';
 import type { Answer, ClientCommand, Fetched, WireRefusal } from '../../shared/wire/protocol.ts';
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
-import { storedChallenge, withoutTeachersPart } from './documents.ts';
+import { askedCheck, madeCheck, type ReadDocument } from './closing-check.ts';
+import { storedChallenge, storedClosingCheck, withoutTeachersPart } from './documents.ts';
 import { type HandIn, handedIn } from './handed-in.ts';
 import type { LiveRoom } from './live-room.ts';
 import { OpenRooms } from './open-rooms.ts';
@@ -131,6 +134,7 @@ export class Rooms extends OpenRooms {
         const command = { kind: ask.kind, key: ask.key, challenge: document.id };
         return await room.carryOut({ seat, id, command, documents: [document] });
       }
+      if (ask.kind === 'start-check') return await this.#startCheck(room, seat, id, ask.questions);
       return await room.carryOut({ seat, id, command: ask });
     } catch (error) {
       this.parts.trouble(`command ${ask.kind}`, error);
@@ -148,6 +152,28 @@ export class Rooms extends OpenRooms {
     }
     const command = { kind: 'hand-in', round: ask.round, entry: nanoid(10), design: document.id } as const;
     return room.carryOut({ seat, id, command, documents: [document] });
+  }
+
+  async #startCheck(room: LiveRoom, seat: Seat, id: string, questions: number): Promise<Answer> {
+    // For anybody else nothing is worked out.
+    if (seat.role !== 'desk') return refused({ code: 'not-for-this-seat' });
+    const made = await madeCheck(room.state, this.#reader(room), questions);
+    if (!made) return refused({ code: 'nothing-to-ask' });
+    const document = storedClosingCheck(made.check);
+    const command = { kind: 'start-check', check: document.id, key: made.key } as const;
+    return room.carryOut({ seat, id, command, documents: [document] });
+  }
+
+  /** The room's closing check for paper: as it is asked, or as it would be asked now. */
+  async closingCheck(room: LiveRoom): Promise<MadeCheck | undefined> {
+    const read = this.#reader(room);
+    return (
+      (await askedCheck(room.state, read)) ?? (await madeCheck(room.state, read, USUAL_CLOSING_QUESTIONS))
+    );
+  }
+
+  #reader({ state }: LiveRoom): ReadDocument {
+    return (document) => this.parts.log.document(state.id, document);
   }
 
   /** Whether answers are handed in in this round; undefined where there is no such round. */

@@ -1,5 +1,6 @@
 import { Answers, AnswersVerdict } from './answers.ts';
 import { Challenge } from './challenge.ts';
+import { ClosingCheck } from './closing-check.ts';
 import { Design } from './design.ts';
 import { Verdict } from './verdict.ts';
 
@@ -10,6 +11,7 @@ export const DOCUMENT_SCHEMAS = {
   verdict: Verdict,
   answers: Answers,
   'answers-verdict': AnswersVerdict,
+  'closing-check': ClosingCheck,
 } as const;
 
 export type DocumentKind = keyof typeof DOCUMENT_SCHEMAS;
@@ -20,6 +22,7 @@ export interface DocumentBodies {
   readonly verdict: Verdict;
   readonly answers: Answers;
   readonly 'answers-verdict': AnswersVerdict;
+  readonly 'closing-check': ClosingCheck;
 }
 
 export const DOCUMENT_KINDS = Object.keys(DOCUMENT_SCHEMAS) as DocumentKind[];

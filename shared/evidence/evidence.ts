@@ -1,8 +1,9 @@
 import { wordOf } from '../documents/design.ts';
 import { reversed } from '../documents/kit.ts';
 import { questionsOf } from '../judge/questions.ts';
-import type { Entry, RoomState, TeamId, Try } from '../room/state.ts';
-import { graveFindings, judgedEntries, type LessonRecord } from './record.ts';
+import type { Entry, RoomCheck, RoomState, TeamId, Try } from '../room/state.ts';
+import { answersOf, isRight, rightIn } from './check-answers.ts';
+import { graveFindings, judgedEntries, type LessonRecord, type Shown } from './record.ts';
 
 /** What a team may show in a lesson. */
 export const EVIDENCE_KINDS = [
@@ -20,14 +21,11 @@ export const EVIDENCE_KINDS = [
   'forecasts',
   /** Reasons that were found for a run that went otherwise. */
   'reasons',
+  /** Answers of closing checks that were right, of those that were given. */
+  'closing',
 ] as const;
 export type EvidenceKind = (typeof EVIDENCE_KINDS)[number];
 
-/** How often something was shown, of how many chances there were to show it. */
-export interface Shown {
-  readonly shown: number;
-  readonly of: number;
-}
 export type EvidenceOf = Readonly<Record<EvidenceKind, Shown>>;
 
 export interface TeamEvidence {
@@ -56,7 +54,7 @@ const perKind = (of: (kind: EvidenceKind) => Shown): EvidenceOf =>
   Object.fromEntries(EVIDENCE_KINDS.map((kind) => [kind, of(kind)])) as EvidenceOf;
 
 /** Here one time may be luck: more than half must be right. */
-const BY_MOST: readonly EvidenceKind[] = ['forecasts', 'reasons'];
+const BY_MOST: readonly EvidenceKind[] = ['forecasts', 'reasons', 'closing'];
 
 /** Whether a team counts as one that has shown it. */
 export const hasShown = (kind: EvidenceKind, { shown, of }: Shown): boolean =>
@@ -84,6 +82,7 @@ function teamEvidence(record: LessonRecord, team: TeamId): EvidenceOf {
     'both-sides': bothSides(record, team),
     forecasts: forecastsIn(tries),
     reasons: reasonsIn(tries),
+    closing: sum(room.checks.map((check) => rightIn(check, team))),
   };
 }
 
@@ -121,12 +120,17 @@ export function reasonsIn(tries: readonly Try[]): Shown {
 
 /** Of the one-way marks that a team was asked about from both sides: those of which it knew both. */
 function bothSides(record: LessonRecord, team: TeamId): Shown {
-  const each = record.room.rounds.map((_, round) => bothSidesIn(record, team, round));
-  return { shown: total(each, 'shown'), of: total(each, 'of') };
+  const { rounds, checks } = record.room;
+  return sum([
+    ...rounds.map((_, round) => bothSidesIn(record, team, round)),
+    ...checks.map((check) => bothSidesAtEnd(check, team)),
+  ]);
 }
 
-const total = (all: readonly Shown[], key: keyof Shown): number =>
-  all.reduce((sum, one) => sum + one[key], 0);
+const sum = (all: readonly Shown[]): Shown => ({
+  shown: all.reduce((n, { shown }) => n + shown, 0),
+  of: all.reduce((n, { of }) => n + of, 0),
+});
 
 /** In a round that is predicted. Both sides must be right in one and the same entry. */
 function bothSidesIn({ room, answers, challenges }: LessonRecord, team: TeamId, round: number): Shown {
@@ -157,3 +161,17 @@ function askedFromBoth(
     .filter((of) => new Set(of.map(({ start }) => start)).size === 2)
     .map((of) => of.map(({ id }) => id));
 }
+
+/** In a closing check that asks about one mark from both sides; whoever left one out was not asked. */
+function bothSidesAtEnd(check: RoomCheck, team: TeamId): Shown {
+  const given = answersOf(check, team);
+  const pairs = given.flatMap((one, i) =>
+    given
+      .slice(i + 1)
+      .flatMap((other) => (areSides(one.answer.word, other.answer.word) ? [[one, other]] : [])),
+  );
+  return { shown: pairs.filter((pair) => pair.every(isRight)).length, of: pairs.length };
+}
+
+const areSides = (word: string | undefined, other: string | undefined): boolean =>
+  word !== undefined && word !== other && other !== undefined && reversed(other) === word;

@@ -39,4 +39,5 @@ export const POINTS_TO: Readonly<Record<EvidenceKind, readonly Standard[]>> = {
   'both-sides': ['CSTA 1A-AP-08', 'CSTA 1A-AP-09'],
   forecasts: ['England KS1 predict', 'ISTE 1.5'],
   reasons: ['CSTA 1B-AP-17', 'England KS2 explain'],
+  closing: ['CSTA 1A-AP-08', 'England KS1 predict'],
 };

@@ -26,3 +26,9 @@ export const graveFindings = ({ verdicts }: LessonRecord, { verdict }: Entry): r
   ((verdict && verdicts.get(verdict.document)?.findings) ?? []).filter(
     ({ severity }) => severity !== 'untidy',
   );
+
+/** How often something was shown, of how many chances there were to show it. */
+export interface Shown {
+  readonly shown: number;
+  readonly of: number;
+}

@@ -4,9 +4,11 @@ import { FIRST_BOARD } from './board.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
 import {
   type Building,
+  type CheckAnswer,
   type Entry,
   type EntryVerdict,
   freePlace,
+  type RoomCheck,
   type RoomState,
   type Team,
   timeIn,
@@ -37,6 +39,7 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     help: USUAL_HELP,
     tries: [],
     entries: [],
+    checks: [],
     stage: [],
     board: FIRST_BOARD,
   };
@@ -141,6 +144,14 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'not-judged': (state, fact) => withUnjudged(state, fact.entry, true),
   'judging-again': (state, fact) => withUnjudged(state, fact.entry, false),
   'verdicts-told': (state, { verdicts }) => ({ ...state, entries: withVerdicts(state.entries, verdicts) }),
+  'check-started': (state, { check, key }) => ({
+    ...state,
+    checks: [...state.checks, { document: check, key, answers: [], ended: false, shown: null }],
+  }),
+  'check-answered': (state, { kind, ...answer }) =>
+    withLastCheck(state, ({ answers }) => ({ answers: [...withoutEarlier(answers, answer), answer] })),
+  'check-ended': (state, { key }) => withLastCheck(state, () => ({ key, ended: true })),
+  'check-shown': (state, { result }) => withLastCheck(state, () => ({ shown: result })),
   staged: (state, fact) => ({
     ...state,
     stage: fact.entries,
@@ -218,6 +229,14 @@ const withVerdicts = (entries: readonly Entry[], told: readonly ToldVerdict[]) =
       withEntry(all, one.entry, (entry) => ({ ...entry, verdict: verdictOf(one), counted: true })),
     entries,
   );
+
+const withLastCheck = (state: RoomState, change: (check: RoomCheck) => Partial<RoomCheck>): RoomState => ({
+  ...state,
+  checks: state.checks.map((one, i, { length }) => (i === length - 1 ? { ...one, ...change(one) } : one)),
+});
+
+const withoutEarlier = (answers: readonly CheckAnswer[], { team, question }: CheckAnswer) =>
+  answers.filter((one) => one.team !== team || one.question !== question);
 
 const withUnjudged = (state: RoomState, id: string, unjudged: boolean): RoomState => ({
   ...state,

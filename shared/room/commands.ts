@@ -1,6 +1,8 @@
+import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
 import type {
   Because,
+  CheckAnswer,
   DocumentId,
   EntryId,
   EntryVerdict,
@@ -54,6 +56,13 @@ export type RoomCommand =
   | { readonly kind: 'take-late'; readonly entries: readonly EntryId[]; readonly on: boolean }
   /** Has an entry judged once more on which the judge has failed. */
   | { readonly kind: 'judge-again'; readonly entry: EntryId }
+  | { readonly kind: 'start-check'; readonly check: DocumentId; readonly key: ClosingKey }
+  /** `check`: which of the room's checks is meant, from 0. */
+  | ({ readonly kind: 'answer-check'; readonly check: number } & Omit<CheckAnswer, 'team'>)
+  /** What a team has answered on paper. */
+  | ({ readonly kind: 'note-answer'; readonly check: number } & CheckAnswer)
+  | { readonly kind: 'end-check' }
+  | { readonly kind: 'show-check'; readonly on: boolean }
   /** By the server only. */
   | { readonly kind: 'give-up-judging'; readonly entry: EntryId }
   | ({ readonly kind: 'judge'; readonly entry: EntryId } & EntryVerdict)
@@ -77,6 +86,11 @@ export type Refusal =
   | { readonly code: 'already-so' }
   | { readonly code: 'not-judged' }
   | { readonly code: 'not-on-the-wall' }
-  | { readonly code: 'too-many-on-stage'; readonly most: number }
   /** Nothing has been chosen yet that this scene could show. */
-  | { readonly code: 'nothing-to-show' };
+  | { readonly code: 'nothing-to-show' }
+  /** Nothing has been handed in that could be asked about. */
+  | { readonly code: 'nothing-to-ask' }
+  /** No closing check is asked now, or not this one. */
+  | { readonly code: 'no-check' }
+  | { readonly code: 'unknown-answer' }
+  | { readonly code: 'too-many-on-stage'; readonly most: number };

@@ -1,6 +1,7 @@
 import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
 import { BOARD_RULES, toldVerdicts } from './decide-board.ts';
+import { CHECK_RULES } from './decide-check.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
 import { strangerTo, TEAM_RULES, whileDrawing } from './decide-teams.ts';
 import {
@@ -166,6 +167,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   ...TEAM_RULES,
   ...LEARNING_RULES,
   ...BOARD_RULES,
+  ...CHECK_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'vary-sheets': { by: 'desk', decide: varySheets },
   'go-to': { by: 'desk', decide: goTo },

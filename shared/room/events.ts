@@ -1,7 +1,10 @@
+import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
 import type {
   Because,
+  CheckAnswer,
+  CheckResult,
   DocumentId,
   EntryId,
   EntryVerdict,
@@ -101,6 +104,13 @@ export type RoomFact =
     }
   /** At the closing the board learns how all entries did. */
   | { readonly kind: 'verdicts-told'; readonly verdicts: readonly ToldVerdict[] }
+  /** `key` null in the copy of a seat that may not know yet what is right. */
+  | { readonly kind: 'check-started'; readonly check: DocumentId; readonly key: ClosingKey | null }
+  /** Of the check that is asked; it takes the place of an earlier answer. */
+  | ({ readonly kind: 'check-answered' } & CheckAnswer)
+  | { readonly kind: 'check-ended'; readonly key: ClosingKey }
+  /** On the board, or no longer. `result` null in a team's copy. */
+  | { readonly kind: 'check-shown'; readonly result: CheckResult | null }
   /** Stands where a damaged file has lost what happened. */
   | { readonly kind: 'lost' };
 

@@ -1,15 +1,16 @@
 import { isBoardFact } from './apply-board.ts';
 import { FIRST_BOARD } from './board.ts';
 import type { RoomEvent, RoomFact, Seat } from './events.ts';
-import type { DocumentId, Entry, RoomState, Team, TeamId } from './state.ts';
+import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './state.ts';
 
 /**
  * What a seat may know. Desk and server know everything. A team knows its own designs and verdicts,
  * and a design of others from the moment it is staged. A board knows a design once it is staged, and
  * a verdict once that counts for the wall: its entry was staged, the desk showed the standings, or the lesson
  * closes. What else the desk puts on the board, drawings of the gallery and the fleet among it, the board alone
- * knows. How a team is helped, what it foretold and what it had mended is for the desk and itself; its wish
- * about the wall is for the board too.
+ * knows. How a team is helped, what it foretold, what it answered in a closing check and what it had mended is for
+ * the desk and itself; its wish about the wall is for the board too. What is right in a closing check is told to
+ * all when it ends.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -39,6 +40,12 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
       return seat.role === 'board' || owns(seat, fact.team) ? fact : null;
     case 'verdicts-told':
       return seat.role === 'board' ? fact : null;
+    case 'check-started':
+      return { ...fact, key: null };
+    case 'check-answered':
+      return owns(seat, fact.team) ? fact : null;
+    case 'check-shown':
+      return seat.role === 'board' ? fact : { ...fact, result: null };
     case 'staged':
     case 'standings-shown':
       return seat.role === 'board' ? fact : { ...fact, verdicts: [] };
@@ -71,6 +78,13 @@ function seenTeam(seat: Seat, team: Team): Team {
   return { ...team, help: null, mended: [], wall: seat.role === 'board' ? team.wall : null };
 }
 
+const seenCheck = (seat: Seat, check: RoomCheck): RoomCheck => ({
+  ...check,
+  key: check.ended ? check.key : null,
+  answers: check.answers.filter(({ team }) => owns(seat, team)),
+  shown: seat.role === 'board' ? check.shown : null,
+});
+
 /** The whole state as `seat` may know it: the same as the fold of all events that it has seen. */
 export function view(state: RoomState, seat: Seat): RoomState {
   if (knowsAll(seat)) return state;
@@ -81,18 +95,21 @@ export function view(state: RoomState, seat: Seat): RoomState {
     tries: state.tries.filter(({ team }) => owns(seat, team)),
     entries: state.entries.map((entry) => seenEntry(seat, entry)),
     board: seat.role === 'board' ? state.board : FIRST_BOARD,
+    checks: state.checks.map((check) => seenCheck(seat, check)),
   };
 }
 
 /**
  * Whether `seat` may read a document of the room. A verdict tells of the drawing (places, mended
- * copies), so a board reads it only of an entry that has been staged.
+ * copies), so a board reads it only of an entry that has been staged; it reads a closing check when that has ended.
  */
 export function mayRead(state: RoomState, seat: Seat, id: DocumentId): boolean {
   const own = view(state, seat);
   const { gallery, fleet, forecast } = own.board;
   if ([...gallery, fleet, forecast?.hung].some((hung) => hung?.design === id)) return true;
   if (own.rounds.some((round) => round.challenge === id)) return true;
+  if (own.checks.some((check) => check.document === id && (seat.role !== 'board' || check.ended)))
+    return true;
   return own.entries.some(
     (e) => e.design === id || (e.verdict?.document === id && (seat.role !== 'board' || e.shown)),
   );

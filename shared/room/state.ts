@@ -1,4 +1,5 @@
 import type { Variant } from '../documents/challenge.ts';
+import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Guess, Reason } from '../documents/reason.ts';
 import type { Millis, Mm } from '../geometry/units.ts';
 import type { BoardState } from './board.ts';
@@ -112,6 +113,31 @@ export interface Entry {
   readonly unjudged: boolean;
 }
 
+/** A closing check as it is asked, answered and ended in the room. */
+export interface RoomCheck {
+  readonly document: DocumentId;
+  /** What is right; null in the copies of teams and board until it has ended. */
+  readonly key: ClosingKey | null;
+  /** The newest of each team to each question. A team knows its own, the desk all. */
+  readonly answers: readonly CheckAnswer[];
+  readonly ended: boolean;
+  /** What the board says of it, without teams; null: nothing. */
+  readonly shown: CheckResult | null;
+}
+
+export interface CheckAnswer {
+  readonly team: TeamId;
+  /** From 0. */
+  readonly question: number;
+  readonly picked: string;
+}
+
+/** How many teams were right, question by question, of so many that answered. */
+export interface CheckResult {
+  readonly right: readonly number[];
+  readonly teams: number;
+}
+
 export interface Building {
   readonly since: Millis;
   /** Server time at which it ends by itself; null without a limit. */
@@ -146,6 +172,8 @@ export interface RoomState {
   /** Evidence, never ranked: a team knows its own, the desk all. */
   readonly tries: readonly Try[];
   readonly entries: readonly Entry[];
+  /** Closing checks, the one that is asked last. */
+  readonly checks: readonly RoomCheck[];
   /** One entry, or two in a heat. Empty: no stage. */
   readonly stage: readonly EntryId[];
   readonly board: BoardState;

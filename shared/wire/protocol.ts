@@ -5,6 +5,7 @@ import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
 import type {
   Because,
+  CheckAnswer,
   DocumentId,
   Emblem,
   EntryId,
@@ -100,6 +101,12 @@ export type ClientAsk =
   | { readonly kind: 'mend'; readonly round: number }
   | { readonly kind: 'take-late'; readonly entries: readonly EntryId[]; readonly on: boolean }
   | { readonly kind: 'judge-again'; readonly entry: EntryId }
+  /** With at most so many questions. */
+  | { readonly kind: 'start-check'; readonly questions: number }
+  | ({ readonly kind: 'answer-check'; readonly check: number } & Omit<CheckAnswer, 'team'>)
+  | ({ readonly kind: 'note-answer'; readonly check: number } & CheckAnswer)
+  | { readonly kind: 'end-check' }
+  | { readonly kind: 'show-check'; readonly on: boolean }
   /** `design` in its file form. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown }
   /** Where the challenge is predicted; `answers` in their file form. */

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { ClosingKey, MOST_CLOSING_QUESTIONS } from '../documents/closing-check.ts';
 import { DOCUMENT_KINDS, DOCUMENT_SCHEMAS, type DocumentKind } from '../documents/kinds.ts';
 import { Weather } from '../documents/outlook.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
@@ -8,7 +9,7 @@ import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts'
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
 import { LIMITS } from './protocol.ts';
-import { BECAUSE, type Checked, checkForm, ON_BOARD, TRIED } from './schemas.ts';
+import { BECAUSE, type Checked, checkForm, ON_BOARD, PICKED, TRIED } from './schemas.ts';
 
 /**
  * A whole room as one file: its events and all documents that they speak of, to be opened again on
@@ -99,6 +100,18 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
     verdicts: Verdicts,
   }),
   z.strictObject({ kind: z.literal('verdicts-told'), verdicts: Verdicts }),
+  z.strictObject({ kind: z.literal('check-started'), check: DocId, key: ClosingKey }),
+  z.strictObject({ kind: z.literal('check-answered'), team: Name, ...PICKED }),
+  z.strictObject({ kind: z.literal('check-ended'), key: ClosingKey }),
+  z.strictObject({
+    kind: z.literal('check-shown'),
+    result: z.nullable(
+      z.strictObject({
+        right: z.array(z.int().check(z.gte(0))).check(z.maxLength(MOST_CLOSING_QUESTIONS)),
+        teams: z.int().check(z.gte(0)),
+      }),
+    ),
+  }),
   z.strictObject({ kind: z.literal('lost') }),
 ]);
 
@@ -162,6 +175,7 @@ export function cleanBody({ kind, body }: FiledDocument): Checked<unknown> {
 /** The kinds that a reference may be of, the usual one first. */
 const CHALLENGES: readonly DocumentKind[] = ['challenge'];
 const HANDED_IN: readonly DocumentKind[] = ['design', 'answers'];
+const CHECKS: readonly DocumentKind[] = ['closing-check'];
 const VERDICTS: readonly DocumentKind[] = ['verdict', 'answers-verdict'];
 
 /**
@@ -181,6 +195,7 @@ export function checkRoomFile(input: unknown): Checked<RoomFile> {
   const wanted = [
     ...state.rounds.map((round) => [round.challenge, CHALLENGES] as const),
     ...state.entries.map((entry) => [entry.design, HANDED_IN] as const),
+    ...state.checks.map((check) => [check.document, CHECKS] as const),
     ...state.entries.flatMap((e) => (e.verdict ? [[e.verdict.document, VERDICTS] as const] : [])),
   ];
   const missing = wanted.find(([id, these]) => id === null || !these.some((kind) => kinds.get(id) === kind));

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { Answers } from '../documents/answers.ts';
+import { MOST_CLOSING_QUESTIONS } from '../documents/closing-check.ts';
 import { Design } from '../documents/design.ts';
 import { Weather } from '../documents/outlook.ts';
 import { Guess, Reason } from '../documents/reason.ts';
@@ -82,6 +83,13 @@ const BOARD_ASKS = [
   z.strictObject({ kind: z.literal('count-hands'), ...ON_BOARD['count-hands'] }),
   z.strictObject({ kind: z.literal('count-back'), ...ON_BOARD['count-back'] }),
 ] as const;
+/** What was picked in a closing check; the text is the key of a choice. */
+export const PICKED = {
+  question: z.int().check(z.gte(0), z.lt(MOST_CLOSING_QUESTIONS)),
+  picked: z.string().check(z.minLength(1), z.maxLength(80), z.refine(hasNoNul, { error: 'character-nul' })),
+};
+/** Which of a room's closing checks. */
+const CheckNumber = z.int().check(z.gte(0), z.lte(10_000));
 
 const Ask = z.discriminatedUnion('kind', [
   ...BOARD_ASKS,
@@ -119,6 +127,14 @@ const Ask = z.discriminatedUnion('kind', [
     on: On,
   }),
   z.strictObject({ kind: z.literal('judge-again'), entry: Token }),
+  z.strictObject({
+    kind: z.literal('start-check'),
+    questions: z.int().check(z.gte(1), z.lte(MOST_CLOSING_QUESTIONS)),
+  }),
+  z.strictObject({ kind: z.literal('answer-check'), check: CheckNumber, ...PICKED }),
+  z.strictObject({ kind: z.literal('note-answer'), check: CheckNumber, team: Token, ...PICKED }),
+  z.strictObject({ kind: z.literal('end-check') }),
+  z.strictObject({ kind: z.literal('show-check'), on: On }),
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
   z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),
 ]);

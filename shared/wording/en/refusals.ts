@@ -46,6 +46,10 @@ export const refusals: Sentences = {
   'not-judged': () => 'This drawing is still being looked at. Try again in a moment.',
   'not-on-the-wall': () =>
     'This team would rather not be on the wall. Talk with the team, or choose another drawing.',
+  'nothing-to-ask': () =>
+    'Nothing has been handed in yet that could be asked about. Play a challenge with lines and marks first.',
+  'no-check': () => 'These questions are over. Wait for the next ones.',
+  'unknown-answer': () => 'That is not one of the answers. Load the page again.',
   'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,
   'nothing-to-show': () => 'Nothing has been chosen for this scene yet. Choose a drawing for it first.',
   'bad-form': ({ path, problem }) =>

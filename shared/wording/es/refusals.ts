@@ -47,6 +47,10 @@ export const refusals: Sentences = {
   'not-judged': () => 'Este dibujo aún se está mirando. Prueba otra vez dentro de un momento.',
   'not-on-the-wall': () =>
     'Este equipo prefiere no salir en la pared. Hay que hablarlo con el equipo o elegir otro dibujo.',
+  'nothing-to-ask': () =>
+    'Todavía no se ha entregado nada sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
+  'no-check': () => 'Estas preguntas ya han terminado. Espera a las próximas.',
+  'unknown-answer': () => 'Esa no es una de las respuestas. Vuelve a cargar la página.',
   'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,
   'nothing-to-show': () => 'Aún no se ha elegido nada para esta escena. Elige antes un dibujo para ella.',
   'bad-form': ({ path, problem }) =>

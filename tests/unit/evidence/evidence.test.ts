@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { AnswersVerdict } from '../../../shared/documents/answers.ts';
+import { questionFigures } from '../../../shared/evidence/check-answers.ts';
 import { type EvidenceKind, evidenceOf, headlineOf } from '../../../shared/evidence/evidence.ts';
 import type { LessonRecord } from '../../../shared/evidence/record.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
-import { DESK, team } from '../room/arbitraries.ts';
+import { DESK, KEY, team } from '../room/arbitraries.ts';
 import { handsIn, joined, record, round, roundEnds, tries, verdictWith } from './lesson.ts';
 
 /** What the first team has shown of a kind, as "1 of 2". */
@@ -135,6 +136,38 @@ describe('marks from both sides', () => {
 
   it('are not asked of a team without an entry', () => {
     expect(first(record(begun, { challenges }), 'both-sides')).toBe('0 of 0');
+  });
+});
+
+describe('a closing check', () => {
+  // Two questions: r is right of the first, where the mark reads C A, and right of the second, A C.
+  const asked = (...picked: string[]) =>
+    record([
+      ...joined('a'),
+      [DESK, { kind: 'go-to', phase: 'close' }],
+      [DESK, { kind: 'start-check', check: 'q', key: KEY }],
+      ...picked.map(
+        (one, question) => [team('a'), { kind: 'answer-check', check: 0, question, picked: one }] as const,
+      ),
+    ]);
+
+  it('shows right answers, of those that were given', () => {
+    expect(first(asked('r', 'wrong'), 'closing')).toBe('1 of 2');
+    expect(first(asked('r'), 'closing')).toBe('1 of 1');
+  });
+
+  it('shows a mark read from both sides where both answers are right', () => {
+    expect(
+      [asked('r', 'right'), asked('r', 'wrong'), asked('r')].map((one) => first(one, 'both-sides')),
+    ).toEqual(['1 of 1', '0 of 1', '0 of 0']);
+  });
+
+  it('says which mistakes wrong answers come from', () => {
+    const { room } = asked('w', 'right');
+    expect(questionFigures(room, room.checks[0]!)).toEqual([
+      { right: 0, of: 1, mistakes: [{ mistake: 'same-from-both-sides', teams: 1 }] },
+      { right: 1, of: 1, mistakes: [] },
+    ]);
   });
 });
 

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { ClosingKey } from '../../../shared/documents/closing-check.ts';
 import { GUESSES } from '../../../shared/documents/reason.ts';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import { BOARD_SCENES, BOARD_SETTINGS } from '../../../shared/room/board.ts';
@@ -54,6 +55,16 @@ const TEAMS = ['t1', 't2', 't3'];
 const teamId = fc.constantFrom(...TEAMS);
 const entryId = fc.constantFrom('e1', 'e2', 'e3', 'e4', 'e5', 'e6');
 const handedIn = fc.tuple(teamId, entryId).map(([by, entry]) => `${by}-${entry}`);
+/** Of a closing check with two questions. */
+export const KEY: ClosingKey = [
+  { right: 'r', word: 'CA', mistakes: [{ choice: 'w', mistake: 'same-from-both-sides' }] },
+  { right: 'right', word: 'AC', mistakes: [{ choice: 'wrong', mistake: 'one-ink-mistaken' }] },
+];
+const answer = {
+  check: fc.nat(2),
+  question: fc.nat(2),
+  picked: fc.constantFrom('r', 'w', 'right', 'wrong', 'none'),
+};
 const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
   fc.constant<RoomCommand>({ kind: 'watch-charger' }),
   fc.record({
@@ -120,6 +131,14 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     what: fc.constantFrom('robots' as const, 'caps'),
     counted: fc.option(fc.record({ there: fc.nat(5), of: fc.nat(5) })),
   }),
+  fc.record({
+    kind: fc.constant('start-check' as const),
+    check: fc.constantFrom('q1', 'q2'),
+    key: fc.constant(KEY),
+  }),
+  fc.constant<RoomCommand>({ kind: 'end-check' }),
+  fc.record({ kind: fc.constant('show-check' as const), on: fc.boolean() }),
+  fc.record({ kind: fc.constant('note-answer' as const), team: teamId, ...answer }),
 );
 
 const deskStep = fc.record({ seat: fc.constant(DESK), command: deskCommand });
@@ -153,6 +172,7 @@ const learning = fc
         right: fc.constant('time-up' as const),
       }),
       fc.record({ kind: fc.constant('mend' as const), round }),
+      fc.record({ kind: fc.constant('answer-check' as const), ...answer }),
     ),
   )
   .map(([by, command]) => ({ seat: team(by), command }));
@@ -195,6 +215,9 @@ const BEGINNING: Step[] = [
   },
   { wait: 0, seat: DESK, command: { kind: 'go-to', phase: 'show' } },
   { wait: 0, seat: DESK, command: { kind: 'stage', entries: ['t1-e1'] } },
+  { wait: 0, seat: DESK, command: { kind: 'go-to', phase: 'close' } },
+  { wait: 0, seat: DESK, command: { kind: 'start-check', check: 'q1', key: KEY } },
+  { wait: 0, seat: team('t1'), command: { kind: 'answer-check', check: 0, question: 0, picked: 'r' } },
 ];
 
 export const lesson: fc.Arbitrary<Step[]> = fc

@@ -131,6 +131,7 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   help: 'mend',
   tries: [],
   entries: [],
+  checks: [],
   stage: [],
   board: FIRST_BOARD,
   ...change,

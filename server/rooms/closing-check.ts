@@ -1,0 +1,82 @@
+import { setImmediate as turn } from 'node:timers/promises';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { ClosingCheck } from '../../shared/documents/closing-check.ts';
+import { Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
+import { parseDocument } from '../../shared/documents/values.ts';
+import { closingCheckOf, type MadeCheck } from '../../shared/evidence/closing-check.ts';
+import type { ClassDrawing } from '../../shared/evidence/closing-questions.ts';
+import { challengeIn } from '../../shared/library/variants.ts';
+import type { DocumentId, Entry, RoomState } from '../../shared/room/state.ts';
+import type { StoredDocument } from '../log/event-log.ts';
+
+export type ReadDocument = (id: DocumentId) => Promise<StoredDocument | undefined>;
+
+/** So many drawings are driven over at most: the first ones nearly always have enough to ask. */
+const MOST_DRAWINGS = 24;
+
+/**
+ * Makes the closing check of a room out of what was handed in; undefined where there is nothing to ask. The
+ * server sees to other things between two drawings.
+ */
+export async function madeCheck(
+  state: RoomState,
+  read: ReadDocument,
+  count: number,
+): Promise<MadeCheck | undefined> {
+  const making = closingCheckOf(await drawingsOf(state, read), count);
+  for (let step = making.next(); ; step = making.next()) {
+    if (step.done) return step.value;
+    await turn();
+  }
+}
+
+/** The room's last check as it was asked; undefined where none was. */
+export async function askedCheck(state: RoomState, read: ReadDocument): Promise<MadeCheck | undefined> {
+  const last = state.checks.at(-1);
+  const document = last && (await read(last.document));
+  const check = document && parseDocument(ClosingCheck, JSON.parse(document.body));
+  return check?.ok && last?.key ? { check: check.value, key: last.key } : undefined;
+}
+
+/**
+ * Of every team and round the newest entry that meets the challenge and the newest that does not. The newest round
+ * comes first, in it what has been on the board; nothing of a team that would rather not be on the wall.
+ */
+function entriesToAsk({ teams, entries }: RoomState): Entry[] {
+  const willing = new Set(teams.filter(({ wall }) => wall !== 'not-at-all').map(({ id }) => id));
+  const newest = new Map<string, Entry>();
+  for (const entry of entries) {
+    if (!willing.has(entry.team) || !entry.verdict) continue;
+    newest.set(`${entry.round} ${entry.team} ${entry.verdict.met}`, entry);
+  }
+  const all = [...newest.values()];
+  return all.sort((a, b) => b.round - a.round || Number(b.shown) - Number(a.shown)).slice(0, MOST_DRAWINGS);
+}
+
+async function drawingsOf(state: RoomState, read: ReadDocument): Promise<ClassDrawing[]> {
+  const challenges = new Map<DocumentId, Challenge | undefined>();
+  const challengeOf = async (round: number) => {
+    const id = state.rounds[round]?.challenge ?? '';
+    if (!challenges.has(id)) challenges.set(id, challengeFrom(await read(id)));
+    return challenges.get(id);
+  };
+  const drawings: ClassDrawing[] = [];
+  for (const { round, variant, design } of entriesToAsk(state)) {
+    const challenge = await challengeOf(round);
+    const document = design === null ? undefined : await read(design);
+    if (!challenge || document?.kind !== 'design') continue;
+    const parsed = parseDocument(Design, JSON.parse(document.body));
+    if (parsed.ok) drawings.push({ challenge: challengeIn(variant, challenge), design: parsed.value });
+  }
+  // Where all was given, that can be asked about whoever handed in what.
+  for (const round of state.rounds.keys()) {
+    const challenge = await challengeOf(round);
+    if (challenge?.play === 'predict') drawings.push({ challenge, design: EMPTY_DESIGN });
+  }
+  return drawings;
+}
+
+function challengeFrom(document: StoredDocument | undefined): Challenge | undefined {
+  const parsed = document && parseDocument(Challenge, JSON.parse(document.body));
+  return parsed?.ok ? parsed.value : undefined;
+}

@@ -1,0 +1,48 @@
+import type { ClosingCheck, ClosingKey } from '../documents/closing-check.ts';
+import { type Askable, askableOf, type ClassDrawing, type Posed } from './closing-questions.ts';
+
+/** A closing check with its key, in the order of its questions. */
+export interface MadeCheck {
+  readonly check: ClosingCheck;
+  readonly key: ClosingKey;
+}
+
+/**
+ * Up to `count` questions about drawings of the class, those that are preferred first: one mark from both
+ * sides, why a drawing does not do what it should, where a robot ends, other marks. One step a drawing, so
+ * that it may be put aside for anything more urgent; undefined where there is nothing to ask. The same
+ * drawings make the same check everywhere.
+ */
+export function* closingCheckOf(
+  drawings: readonly ClassDrawing[],
+  count: number,
+): Generator<undefined, MadeCheck | undefined> {
+  const found: Askable[] = [];
+  for (const drawing of drawings) {
+    found.push(askableOf(drawing));
+    if (isEnough(found, count)) break;
+    yield undefined;
+  }
+  const posed = chosenOf(found).slice(0, count);
+  if (posed.length === 0) return undefined;
+  return {
+    check: { version: 1, questions: posed.map(({ question }) => question) },
+    key: posed.map(({ answer }) => answer),
+  };
+}
+
+/** Whether what comes first in a check is there, and nothing better could take its place. */
+const isEnough = (found: readonly Askable[], count: number): boolean =>
+  found.some(({ pairs }) => pairs.length > 0) &&
+  found.some(({ why }) => why) &&
+  chosenOf(found).length >= count;
+
+function chosenOf(found: readonly Askable[]): Posed[] {
+  const pair: readonly Posed[] = found.flatMap(({ pairs }) => pairs)[0] ?? [];
+  const marks = found.flatMap((one) => one.marks.filter((posed) => !pair.includes(posed)).slice(0, 1));
+  const whys = found.flatMap(({ why }) => why ?? []);
+  const ends = found.flatMap(({ end }) => end ?? []);
+  const [first = [], rest] = pair.length > 0 ? [pair, marks] : [marks.slice(0, 2), marks.slice(2)];
+  const once = [...first, ...whys.slice(0, 1), ...ends.slice(0, 1)];
+  return [...once, ...rest, ...whys.slice(1), ...ends.slice(1)];
+}

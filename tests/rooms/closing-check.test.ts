@@ -1,0 +1,104 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Design } from '../../shared/documents/design.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import { view } from '../../shared/room/seen.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import {
+  codeOf,
+  joinCookie,
+  openRoom,
+  ownerCookie,
+  type Page,
+  post,
+  quickJudging,
+  seated,
+  seqOf,
+  type TestServer,
+  testServer,
+} from './harness.ts';
+
+/** A closing check over real sockets: made of what was handed in, answered, ended and shown. */
+
+let server: TestServer;
+let owner: string;
+let word: string;
+let desk: Page;
+let board: Page;
+let first: Page;
+let second: Page;
+
+const found = readyChallenges(DEMO_KIT).find(({ key }) => key === 'one-fast-stretch')!;
+const model = found.playable ? found.challenge.model! : undefined;
+
+beforeAll(async () => {
+  server = await testServer({ judging: quickJudging });
+  owner = await ownerCookie(server);
+  ({ word } = await openRoom(server.url, owner));
+  const tablet = async () => seated(server.url, 'tablet', await joinCookie(server.url, word));
+  [desk, board] = [await seated(server.url, 'desk', owner), await seated(server.url, 'board')];
+  [first, second] = [await tablet(), await tablet()];
+  seqOf(await desk.command({ kind: 'choose-challenge', key: 'one-fast-stretch' }));
+  seqOf(await desk.command({ kind: 'start-building', seconds: null }));
+});
+afterAll(async () => {
+  for (const page of [desk, board, first, second]) page.close();
+  await server.end();
+});
+
+const check = (page: Page) => page.state?.checks.at(-1);
+
+describe('a closing check', () => {
+  it('is refused while nothing has been handed in, and to teams', async () => {
+    seqOf(await desk.command({ kind: 'go-to', phase: 'close' }));
+    expect(codeOf(await desk.command({ kind: 'start-check', questions: 3 }))).toBe('nothing-to-ask');
+    expect(codeOf(await first.command({ kind: 'start-check', questions: 3 }))).toBe('not-for-this-seat');
+    expect(codeOf(await desk.command({ kind: 'start-check', questions: 6 }))).toBe('bad-form');
+  });
+
+  it('is made of the drawings of the class, and does not say whose they are or what is right', async () => {
+    const design = writeDocument(Design, model!);
+    seqOf(await first.command({ kind: 'hand-in', round: 0, design }));
+    await desk.until('a verdict', () => desk.state?.entries[0]?.verdict != null);
+    await second.reaches(seqOf(await desk.command({ kind: 'start-check', questions: 3 })));
+    const told = await second.document(check(second)!.document);
+    expect(told).toMatchObject({ ok: true, kind: 'closing-check', body: { questions: [{}, {}, {}] } });
+    const { team } = desk.state!.entries[0]!;
+    const secrets = ['"right":', '"mistakes":', team];
+    expect(secrets.filter((secret) => JSON.stringify(told).includes(secret))).toEqual([]);
+    expect(check(second)?.key).toBeNull();
+    expect(codeOf(await board.document(check(desk)!.document))).toBe('unknown-document');
+  });
+
+  it('is answered by teams, each seeing its own answers alone, and ended by the desk', async () => {
+    const { key } = check(desk)!;
+    const right = key![0]!.right;
+    const wrong = key![0]!.mistakes[0]!.choice;
+    seqOf(await first.command({ kind: 'answer-check', check: 0, question: 0, picked: right }));
+    const last = seqOf(await second.command({ kind: 'answer-check', check: 0, question: 0, picked: wrong }));
+    await Promise.all([desk, board, first, second].map((page) => page.reaches(last)));
+    expect(check(second)?.answers.map(({ picked }) => picked)).toEqual([wrong]);
+    expect(JSON.stringify(second.events)).not.toContain('"mistakes"');
+    const ended = seqOf(await desk.command({ kind: 'end-check' }));
+    const shown = seqOf(await desk.command({ kind: 'show-check', on: true }));
+    expect(shown).toBe(ended + 1);
+    await Promise.all([board, first, second].map((page) => page.reaches(shown)));
+    expect(check(second)?.key).toEqual(key);
+    expect(check(board)?.shown).toEqual({ right: [1, 0, 0], teams: 2 });
+    for (const page of [board, first, second]) {
+      const seat = page.welcome?.ok ? page.welcome.you : { role: 'board' as const };
+      expect(page.state).toEqual(view(desk.state!, seat));
+    }
+  });
+
+  it('is in a room file, and there again in the room that is opened from it', async () => {
+    const file = await fetch(`${server.url}${ROUTES.roomFile}?room=${word}`, { headers: { cookie: owner } });
+    const restored = await post(`${server.url}${ROUTES.restoreRoom}`, await file.json(), owner);
+    const { room } = (await restored.json()) as { room: string };
+    const there = await seated(server.url, 'desk', owner, room);
+    expect(there.state?.checks).toEqual(desk.state?.checks);
+    expect(await there.document(check(there)!.document)).toMatchObject({ ok: true });
+    there.close();
+  });
+});
