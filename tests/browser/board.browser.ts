@@ -1,13 +1,13 @@
 import jsqr from 'jsqr';
-import type { Browser, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { startServer } from '../../server/server.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { post } from '../rooms/harness.ts';
-import { expectClean, openBrowser, PAGES, picture, type Watched, watchedPage } from './browser.ts';
-import { axeFindings, expectTidy, faintTexts, smallTexts } from './looks.ts';
-import { challengeNamed, classDrawings, type TestRoom, testRoom } from './room.ts';
+import { expectClean, PAGES, picture, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy, faintTexts, smallTexts, still } from './looks.ts';
+import { challengeNamed, classDrawings } from './room.ts';
+import { stage } from './stage.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 const SIZES = [
@@ -18,94 +18,76 @@ const SIZES = [
 const SMALLEST = 1 / 30;
 const CONTRAST = 7;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+const here = stage('test');
+const { watched } = here;
 
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
-
-async function boardOf(size: { width: number; height: number }, word: string | null = room.word) {
-  const board = await watchedPage(browser, room.server.url, size);
+async function boardOf(size: { width: number; height: number }, word: string | null = here.room.word) {
+  const board = await watchedPage(here.browser, here.room.server.url, size);
   watched.push(board);
-  await board.page.goto(`${room.server.url}/board${word === null ? '' : `?room=${word}`}`);
+  await board.page.goto(`${here.room.server.url}/board${word === null ? '' : `?room=${word}`}`);
   return board;
 }
 
-/** Slides last 200 ms and pictures take a moment to load: what is looked at is how it stands then. */
-const still = (page: Page): Promise<unknown> =>
-  page.waitForFunction(
-    () =>
-      document.getAnimations().every((a) => a.playState === 'finished') &&
-      [...document.images].every((image) => image.complete && image.naturalWidth > 0),
-  );
-
 const clock = (at: number, playing = false) =>
-  room.desk.socket.emit('latest', { kind: 'stage-clock', clock: { playing, speed: 4, at } });
+  here.room.desk.socket.emit('latest', { kind: 'stage-clock', clock: { playing, speed: 4, at } });
 
 /** The last entry of a team. */
 const entryOf = (team: number): string => {
-  const { teams, entries } = room.desk.state!;
+  const { teams, entries } = here.room.desk.state!;
   return entries.filter((entry) => entry.team === teams[team]!.id).at(-1)!.id;
 };
 
 async function playedUntilShow(teams: number): Promise<void> {
   const drawings = classDrawings(challengeNamed(CHALLENGE));
-  await room.arrive(teams);
-  await room.ask(
+  await here.room.arrive(teams);
+  await here.room.ask(
     { kind: 'choose-challenge', key: CHALLENGE },
     { kind: 'go-to', phase: 'brief' },
     { kind: 'start-building', seconds: 600 },
   );
-  for (let i = 0; i < Math.min(teams, 5); i++) await room.handIn(i, drawings[i % drawings.length]!);
-  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
+  for (let i = 0; i < Math.min(teams, 5); i++) await here.room.handIn(i, drawings[i % drawings.length]!);
+  await here.room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
 }
 
 /** Every scene that a lesson shows, each with a sentence or word that is there once it stands. */
 async function everyScene(teams: number, see: (name: string, sign: string | RegExp) => Promise<void>) {
   const drawings = classDrawings(challengeNamed(CHALLENGE));
   await see('wall-empty', 'Free berths wait for you.');
-  await room.arrive(teams);
+  await here.room.arrive(teams);
   await see('wall', `${teams} teams are in`);
-  await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
+  await here.room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
   await see('brief', 'What must come true');
-  await room.ask({ kind: 'start-building', seconds: 600 });
-  for (let i = 0; i < 5; i++) await room.handIn(i, drawings[i]!);
+  await here.room.ask({ kind: 'start-building', seconds: 600 });
+  for (let i = 0; i < 5; i++) await here.room.handIn(i, drawings[i]!);
   await see('building', '10 minutes left');
-  await room.ask({ kind: 'show-standings', on: true });
+  await here.room.ask({ kind: 'show-standings', on: true });
   await see('building-standings', 'Standings');
-  await room.ask({ kind: 'look-here', on: true });
+  await here.room.ask({ kind: 'look-here', on: true });
   await see('look-here', 'Hands off the tablets');
-  await room.ask(
+  await here.room.ask(
     { kind: 'look-here', on: false },
     { kind: 'show-standings', on: false },
     { kind: 'end-building' },
   );
   await see('building-over', 'Pens down');
-  await room.ask({ kind: 'go-to', phase: 'show' });
+  await here.room.ask({ kind: 'go-to', phase: 'show' });
   await see('before-stage', 'Which drawing comes first?');
-  await room.ask({ kind: 'stage', entries: [entryOf(0)] });
+  await here.room.ask({ kind: 'stage', entries: [entryOf(0)] });
   clock(2.5);
   await see('stage', /^Driving /);
   clock(99);
   await see('stage-end', /^Arrived after /);
-  await room.ask({ kind: 'show-standings', on: true });
+  await here.room.ask({ kind: 'show-standings', on: true });
   await see('stage-standings', 'Standings');
-  await room.ask({ kind: 'show-standings', on: false }, { kind: 'stage', entries: [entryOf(0), entryOf(2)] });
+  await here.room.ask(
+    { kind: 'show-standings', on: false },
+    { kind: 'stage', entries: [entryOf(0), entryOf(2)] },
+  );
   clock(99);
   await see('heat', 'Side by side');
-  await room.ask({ kind: 'show-standings', on: true }, { kind: 'stage', entries: [] });
+  await here.room.ask({ kind: 'show-standings', on: true }, { kind: 'stage', entries: [] });
   await see('standings', 'Standings');
-  await room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
+  await here.room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
   await see('together', 'Robots back in their berths');
 }
 
@@ -134,7 +116,7 @@ it('the QR code on the wall leads a tablet into this room (decoded by jsqr)', as
   const png = PNG.sync.read(await page.screenshot());
   const read = jsqr(new Uint8ClampedArray(png.data), png.width, png.height);
   const address = new URL(read!.data);
-  expect([address.pathname, address.searchParams.get('word')]).toEqual(['/j', room.word]);
+  expect([address.pathname, address.searchParams.get('word')]).toEqual(['/j', here.room.word]);
 });
 
 it('a board of a room that is not there asks for another one, and one without a room shows the newest', async () => {
@@ -144,19 +126,22 @@ it('a board of a room that is not there asks for another one, and one without a 
   await expectTidy(board.page, 'no room');
   expect(await axeFindings(board.page)).toEqual([]);
   const newest = await boardOf(SIZES[0]!, null);
-  await newest.page.getByText(room.word).first().waitFor();
+  await newest.page.getByText(here.room.word).first().waitFor();
   expectClean(newest);
 });
 
 it('while teams build the board has a word a team, no drawing and no points', async () => {
   const board = await boardOf(SIZES[0]!);
   const drawings = classDrawings(challengeNamed(CHALLENGE));
-  await room.arrive(3);
-  await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'start-building', seconds: null });
-  room.draft(0, drawings[0]!);
-  room.teams[0]!.socket.emit('latest', { kind: 'doing', doing: 'trying' });
-  await room.handIn(1, drawings[0]!);
-  room.teams[1]!.socket.emit('latest', { kind: 'doing', doing: 'handed-in' });
+  await here.room.arrive(3);
+  await here.room.ask(
+    { kind: 'choose-challenge', key: CHALLENGE },
+    { kind: 'start-building', seconds: null },
+  );
+  here.room.draft(0, drawings[0]!);
+  here.room.teams[0]!.socket.emit('latest', { kind: 'doing', doing: 'trying' });
+  await here.room.handIn(1, drawings[0]!);
+  here.room.teams[1]!.socket.emit('latest', { kind: 'doing', doing: 'handed-in' });
   const { page } = board;
   await page.locator('.doing', { hasText: 'trying' }).waitFor();
   await page.locator('.doing', { hasText: 'handed in' }).waitFor();
@@ -173,7 +158,7 @@ it('a replay runs on the desk’s clock: readings are called out and goals turn 
   await playedUntilShow(2);
   const board = await boardOf(SIZES[1]!);
   const { page } = board;
-  await room.ask({ kind: 'stage', entries: [entryOf(0)] });
+  await here.room.ask({ kind: 'stage', entries: [entryOf(0)] });
   clock(0);
   await page.locator('.sheet-view').waitFor();
   expect(await page.locator('.goal-row[data-stand="met"]').count()).toBe(0);
@@ -192,26 +177,26 @@ it('ranks are off until the desk turns them on; equal points share a rank', asyn
   const { page } = await boardOf(SIZES[0]!);
   await page.getByText('Which drawing comes first?').waitFor();
   expect(await page.locator('.standing').count()).toBe(0);
-  await room.handIn(1, classDrawings(challengeNamed(CHALLENGE))[0]!);
-  await room.ask({ kind: 'show-standings', on: true });
+  await here.room.handIn(1, classDrawings(challengeNamed(CHALLENGE))[0]!);
+  await here.room.ask({ kind: 'show-standings', on: true });
   await page.locator('.standing').first().waitFor();
   // What comes after the time counts once the desk takes it.
   expect(await page.locator('.standing-rank').allInnerTexts()).toEqual(['1', '2', '2']);
-  await room.ask({ kind: 'take-late', entries: [entryOf(1)], on: true });
+  await here.room.ask({ kind: 'take-late', entries: [entryOf(1)], on: true });
   await page.locator('.standing-rank', { hasText: '3' }).waitFor();
   expect(await page.locator('.standing-rank').allInnerTexts()).toEqual(['1', '1', '3']);
 });
 
 it('a board whose server has gone says so, keeps its scene and comes back by itself', async () => {
   const { page } = await boardOf(SIZES[0]!);
-  await room.arrive(2);
+  await here.room.arrive(2);
   await page.getByText('2 teams are in').waitFor();
-  await room.server.close();
+  await here.room.server.close();
   await page.getByText('No link. It comes back by itself.').waitFor();
   await expectTidy(page, 'no link');
   await picture(page, 'board-1024-no-link');
   expect(await page.getByText('2 teams are in').isVisible()).toBe(true);
-  const { dataDir, port } = room.server;
+  const { dataDir, port } = here.room.server;
   const again = await startServer({ dataDir, port, pages: PAGES, logLevel: 'silent' });
   try {
     await page.getByText('No link. It comes back by itself.').waitFor({ state: 'hidden' });
@@ -223,7 +208,7 @@ it('a board whose server has gone says so, keeps its scene and comes back by its
 });
 
 it('where several people open rooms a board asks which one it shows, and takes a typed word', async () => {
-  const { server, owner, word } = room;
+  const { server, owner, word } = here.room;
   await post(`${server.url}${ROUTES.links}`, { kind: 'desk' }, owner);
   const board = await boardOf(SIZES[0]!, null);
   const typed = board.page.getByLabel('Room word');

@@ -1,37 +1,26 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { cutOff, expectClean, openBrowser, overlaps, picture } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { cutOff, expectClean, overlaps, picture } from './browser.ts';
 import { type ClassPages, classPages, everyLeafAndScene } from './class-pages.ts';
-import { axeFindings, smallTargets, textOf } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { axeFindings, smallTargets, still, textOf } from './looks.ts';
+import { stage } from './stage.ts';
 
 /** WCAG 2.2, 2.5.8 Target Size (Minimum), level AA, CSS pixels. */
 const TARGET = 24;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
+const here = stage('test');
 let pages: ClassPages;
 beforeEach(async () => {
-  room = await testRoom();
-  pages = await classPages(browser, room);
+  pages = await classPages(here.browser, here.room);
 });
 afterEach(async () => {
   for (const { context } of Object.values(pages)) await context.close();
-  await room.end();
 });
 
 const all = (): Page[] => Object.values(pages).map(({ page }) => page);
 
-const still = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.getAnimations().every((a) => a.playState === 'finished'));
-
 it('desk, board and check page have no finding of axe and nothing to press under 24 px', async () => {
-  await everyLeafAndScene(pages, room, async (page, name) => {
+  await everyLeafAndScene(pages, here.room, async (page, name) => {
     await still(page);
     const [axe, small] = [await axeFindings(page), await smallTargets(page, TARGET)];
     expect.soft({ name, axe, small }).toEqual({ name, axe: [], small: [] });
@@ -40,7 +29,7 @@ it('desk, board and check page have no finding of axe and nothing to press under
 });
 
 it('with text of 200 % nothing is cut off or lies over something else on desk and check page', async () => {
-  await everyLeafAndScene(pages, room, async (page, name) => {
+  await everyLeafAndScene(pages, here.room, async (page, name) => {
     // The board's letters are measured by its height, for eyes at 8 m: it has nothing to enlarge.
     if (page === pages.board.page) return;
     await textOf(page, 200);
@@ -74,7 +63,7 @@ it('where a device asks for less motion nothing slides, fades or grows', async (
   const [first] = all();
   expect(await movements(first!, AT_ONCE)).not.toEqual([]);
   for (const page of all()) await page.emulateMedia({ reducedMotion: 'reduce' });
-  await everyLeafAndScene(pages, room, async (page, name) => {
+  await everyLeafAndScene(pages, here.room, async (page, name) => {
     expect.soft({ name, moves: await movements(page, AT_ONCE) }).toEqual({ name, moves: [] });
   });
 });
@@ -136,7 +125,7 @@ const focusWithoutRing = (page: Page): Promise<string[]> =>
 
 it('in forced colours buttons have frames, what is pressed looks pressed, and the focus can be seen', async () => {
   for (const page of all()) await page.emulateMedia({ forcedColors: 'active' });
-  await everyLeafAndScene(pages, room, async (page, name) => {
+  await everyLeafAndScene(pages, here.room, async (page, name) => {
     await still(page);
     await picture(page, `forced-${name}`);
     expect

@@ -1,47 +1,34 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type TestServer, testServer } from '../rooms/harness.ts';
-import { expectClean, openBrowser, PAGES, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, PAGES, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed, classDrawings, deskPage } from './room.ts';
+import { stage } from './stage.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 const LAPTOP = { width: 1366, height: 768 };
 const SIZES = [LAPTOP, { width: 1024, height: 768 }];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
+const here = stage('test');
+const { watched } = here;
 
 /** A browser that opened the desk's secret link. */
-async function deskBrowser(size = LAPTOP, server: TestServer = room.server): Promise<Watched> {
-  const desk = await watchedPage(browser, server.url, size);
+async function deskBrowser(size = LAPTOP, server: TestServer = here.room.server): Promise<Watched> {
+  const desk = await watchedPage(here.browser, server.url, size);
   watched.push(desk);
   await desk.page.goto(server.deskLink);
   return desk;
 }
 
 async function deskOf(size = LAPTOP): Promise<Watched> {
-  const desk = await deskPage(browser, room, size);
+  const desk = await deskPage(here.browser, here.room, size);
   watched.push(desk);
   return desk;
 }
 
 const drawings = classDrawings(challengeNamed(CHALLENGE));
 const chooseAndBuild = () =>
-  room.ask(
+  here.room.ask(
     { kind: 'choose-challenge', key: CHALLENGE },
     { kind: 'go-to', phase: 'brief' },
     { kind: 'start-building', seconds: 600 },
@@ -59,26 +46,26 @@ describe('every step', () => {
       if (size === LAPTOP) expect(await axeFindings(page), name).toEqual([]);
     };
     await see('prepare', 'Rooms on this machine');
-    await page.goto(`${room.server.url}/desk?room=${room.room}`);
+    await page.goto(`${here.room.server.url}/desk?room=${here.room.room}`);
     await see('gather-empty', 'Nobody is here yet.');
-    await room.arrive(8);
+    await here.room.arrive(8);
     await see('gather', '8 teams');
     await page.keyboard.press('n');
     await see('choose', 'Choose a challenge');
     await chooseAndBuild();
     await see('build-start', 'drawing');
-    for (let i = 0; i < 6; i++) room.draft(i, drawings[i % drawings.length]!);
-    for (let i = 0; i < 5; i++) await room.handIn(i, drawings[i]!);
+    for (let i = 0; i < 6; i++) here.room.draft(i, drawings[i % drawings.length]!);
+    for (let i = 0; i < 5; i++) await here.room.handIn(i, drawings[i]!);
     // A team that hands in the same fault three times may need somebody.
-    for (let again = 0; again < 2; again++) await room.handIn(3, drawings[3]!);
+    for (let again = 0; again < 2; again++) await here.room.handIn(3, drawings[3]!);
     await page.keyboard.press('5');
     await page.locator('.team-need').first().waitFor();
     await see('build', 'May need you');
     await page.locator('.entry-tabs button').nth(1).click();
     await see('build-entry', 'Why these points');
-    await room.ask({ kind: 'end-building' });
+    await here.room.ask({ kind: 'end-building' });
     await see('build-over', 'building is over');
-    await room.ask({ kind: 'go-to', phase: 'show' });
+    await here.room.ask({ kind: 'go-to', phase: 'show' });
     await see('show-empty', 'Nothing is on the stage.');
     await page.keyboard.press('1');
     await see('show', 'Why these points');
@@ -88,7 +75,7 @@ describe('every step', () => {
     await page.keyboard.press('?');
     await see('keys', 'Single keys do something on this page');
     await page.keyboard.press('Escape');
-    await room.ask({ kind: 'go-to', phase: 'close' });
+    await here.room.ask({ kind: 'go-to', phase: 'close' });
     await see('close', 'Count back in');
     expectClean(desk);
   });
@@ -135,7 +122,7 @@ it('a whole lesson goes by keys alone', async () => {
 });
 
 it('Tab reaches the steps, then the content; arrows go from team to team', async () => {
-  await room.arrive(6);
+  await here.room.arrive(6);
   await chooseAndBuild();
   const { page } = await deskOf();
   await page.locator('.team-card').first().focus();
@@ -143,47 +130,50 @@ it('Tab reaches the steps, then the content; arrows go from team to team', async
   await page.getByRole('heading', { name: 'Bell' }).waitFor();
   await page.keyboard.press('ArrowDown');
   expect(await page.evaluate(() => document.activeElement?.getAttribute('data-team'))).toBe(
-    room.desk.state!.teams[5]!.id,
+    here.room.desk.state!.teams[5]!.id,
   );
   const inTabOrder = page.locator('.team-card[tabindex="0"]');
   expect(await inTabOrder.count()).toBe(1);
 });
 
 it('the best drawing of a team is one key away; a second one stands beside it; the board follows', async () => {
-  await room.arrive(3);
+  await here.room.arrive(3);
   await chooseAndBuild();
-  await room.handIn(0, drawings[1]!);
-  await room.handIn(0, drawings[0]!);
-  await room.handIn(2, drawings[2]!);
-  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
+  await here.room.handIn(0, drawings[1]!);
+  await here.room.handIn(0, drawings[0]!);
+  await here.room.handIn(2, drawings[2]!);
+  await here.room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
   const desk = await deskOf();
   const { page } = desk;
-  const [first, second, third] = room.desk.state!.entries.map((entry) => entry.id);
+  const [first, second, third] = here.room.desk.state!.entries.map((entry) => entry.id);
   expect(first).not.toBe(second);
   await page.getByRole('heading', { name: 'The stage' }).waitFor();
   await page.keyboard.press('1');
-  await room.desk.until('the best entry', () => room.desk.state!.stage.join() === second);
+  await here.room.desk.until('the best entry', () => here.room.desk.state!.stage.join() === second);
   await page.locator('.stage-controls').waitFor();
   await page.keyboard.press('p');
-  await room.desk.until('a running clock', () =>
-    room.desk.latest.some((value) => value.kind === 'stage-clock' && value.clock.playing),
+  await here.room.desk.until('a running clock', () =>
+    here.room.desk.latest.some((value) => value.kind === 'stage-clock' && value.clock.playing),
   );
   // The desk follows its own clock: the robot has set out, and the same key halts it.
   const scrub = page.getByLabel('Where the replay stands');
   await expect.poll(async () => Number(await scrub.inputValue())).toBeGreaterThan(0.5);
   await page.keyboard.press('p');
   await page.getByRole('button', { name: 'Play' }).waitFor();
-  await room.desk.until('a clock that stands further on', () =>
-    room.desk.latest.some(
+  await here.room.desk.until('a clock that stands further on', () =>
+    here.room.desk.latest.some(
       (value) => value.kind === 'stage-clock' && !value.clock.playing && value.clock.at > 0.5,
     ),
   );
   await scrub.fill('2');
   await page.getByText(/^2 of /).waitFor();
   await page.keyboard.press('Shift+3');
-  await room.desk.until('two of them', () => room.desk.state!.stage.join() === `${second},${third}`);
+  await here.room.desk.until(
+    'two of them',
+    () => here.room.desk.state!.stage.join() === `${second},${third}`,
+  );
   await page.keyboard.press('x');
-  await room.desk.until('an empty stage', () => room.desk.state!.stage.length === 0);
+  await here.room.desk.until('an empty stage', () => here.room.desk.state!.stage.length === 0);
   expectClean(desk);
 });
 
@@ -193,11 +183,11 @@ it('single keys can be switched off, and stay off after a reload', async () => {
   await page.getByLabel('Single keys do something on this page').uncheck();
   await page.keyboard.press('Escape');
   await page.reload();
-  await page.getByText(room.word).first().waitFor();
+  await page.getByText(here.room.word).first().waitFor();
   await page.keyboard.press('h');
   await page.keyboard.press('n');
   await page.getByRole('heading', { name: 'Teams come in' }).waitFor();
-  expect(room.desk.state!.lookHere).toBe(false);
+  expect(here.room.desk.state!.lookHere).toBe(false);
 });
 
 it('a room opened without the tick says so until somebody ticks it', async () => {
@@ -225,10 +215,10 @@ it('printing the preparation prints the cautions alone', async () => {
 });
 
 it('a saved room opens again on another server, with its teams and points', async () => {
-  await room.arrive(2);
+  await here.room.arrive(2);
   await chooseAndBuild();
-  await room.handIn(0, drawings[0]!);
-  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'close' });
+  await here.room.handIn(0, drawings[0]!);
+  await here.room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'close' });
   const { page } = await deskOf();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -259,8 +249,8 @@ it('a saved room opens again on another server, with its teams and points', asyn
 });
 
 it('the results are a file that a spreadsheet opens', async () => {
-  await room.arrive(1);
-  await room.ask({ kind: 'go-to', phase: 'close' });
+  await here.room.arrive(1);
+  await here.room.ask({ kind: 'go-to', phase: 'close' });
   const { page } = await deskOf();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -279,9 +269,9 @@ it('two desks of one room show the same', async () => {
 });
 
 it('a browser without the desk’s link is told where to find it', async () => {
-  const stranger = await watchedPage(browser, room.server.url, LAPTOP);
+  const stranger = await watchedPage(here.browser, here.room.server.url, LAPTOP);
   watched.push(stranger);
-  await stranger.page.goto(`${room.server.url}/desk?room=${room.room}`);
+  await stranger.page.goto(`${here.room.server.url}/desk?room=${here.room.room}`);
   await stranger.page.getByText('This browser has no desk.').waitFor();
-  expect(await stranger.page.getByText(room.word).count()).toBe(0);
+  expect(await stranger.page.getByText(here.room.word).count()).toBe(0);
 });

@@ -1,55 +1,34 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { pointAt } from '../../shared/geometry/path.ts';
 import { layOut } from '../../shared/track/layout.ts';
-import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
+import { expectClean, type Watched } from './browser.ts';
 import type { TestHand } from './hand.ts';
-import { expectTidy } from './looks.ts';
-import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+import { lookAtTablet } from './looks.ts';
+import { challengeNamed } from './room.ts';
+import { stage } from './stage.ts';
 import { tabletIn } from './tablet-page.ts';
 
 /** Predict, run, because; and what a run shows. */
 
-let browser: Browser;
-let room: TestRoom;
 let watched: Watched;
 let hand: TestHand;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 afterEach(() => watched.context.close());
 
-const SIZES = [
-  [820, 1180],
-  [1180, 820],
-  [1366, 768],
-] as const;
-
-async function looks(name: string): Promise<void> {
-  const { page } = watched;
-  for (const [width, height] of SIZES) {
-    await page.setViewportSize({ width, height });
-    await expectTidy(page, `${name} at ${width}`);
-    await picture(page, `${name}-${width}`);
-  }
-  await page.setViewportSize({ width: 1180, height: 820 });
-}
+const looks = (name: string) => lookAtTablet(watched.page, name);
 
 const open = async (key: string) => {
-  ({ hand, watched } = await tabletIn(browser, room, key));
+  ({ hand, watched } = await tabletIn(here.browser, here.room, key));
 };
 const press = (name: string) => watched.page.getByRole('button', { name, exact: true }).click();
 const fast = () => watched.page.getByText('4×').click();
-const lastTry = () => room.desk.state!.tries.at(-1);
+const lastTry = () => here.room.desk.state!.tries.at(-1);
 const atTheEnd = () => watched.page.locator('.trying-goals[data-known="true"]').waitFor();
 
 describe('predict, run, because', () => {
   it('asks before the first try of a changed drawing, and not again for the same one', async () => {
+    const tries = () => here.room.desk.state!.tries.length;
+    const before = tries();
     await open('one-fast-stretch');
     await hand.drag([50, 160], [200, 160]);
     await press('Try it');
@@ -60,7 +39,7 @@ describe('predict, run, because', () => {
     await looks('foretell-where');
     await hand.tap(200, 160);
     await watched.page.getByRole('button', { name: 'Pause' }).waitFor();
-    await room.desk.until('the try', () => room.desk.state!.tries.length === 1);
+    await here.room.desk.until('the try', () => tries() === before + 1);
     expect(lastTry()).toMatchObject({ guess: 'fails', made: false });
     expect(Math.abs(lastTry()!.at!.x - 200)).toBeLessThanOrEqual(2);
     expect(Math.abs(lastTry()!.at!.y - 160)).toBeLessThanOrEqual(2);
@@ -70,7 +49,7 @@ describe('predict, run, because', () => {
     await press('Back to the drawing');
     await press('Try it');
     await watched.page.getByRole('button', { name: 'Pause' }).waitFor();
-    expect(room.desk.state!.tries.length).toBe(1);
+    expect(tries()).toBe(before + 1);
     expectClean(watched);
   });
 
@@ -89,7 +68,7 @@ describe('predict, run, because', () => {
     await press(mistaken);
     await watched.page.getByText('This is it: The line ends before the goal.').waitFor();
     await looks('why-answered');
-    await room.desk.until('the reason', () => lastTry()!.because !== null);
+    await here.room.desk.until('the reason', () => lastTry()!.because !== null);
     expect(lastTry()).toMatchObject({ guess: 'makes-it', made: false, because: { right: 'line-ends' } });
     await press('Show me');
     await watched.page.getByRole('button', { name: 'Pause' }).waitFor();

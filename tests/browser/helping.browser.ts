@@ -1,48 +1,24 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { covers } from '../../client/canvas/placement.ts';
 import type { HelpStep } from '../../shared/room/state.ts';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
 import type { TestHand } from './hand.ts';
-import { expectTidy } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { expectTidy, lookAtTablet } from './looks.ts';
+import { stage } from './stage.ts';
 import { kept, tabletIn, tryIt } from './tablet-page.ts';
 
 /** How much a tablet helps is the desk's to say. */
 
-let browser: Browser;
-let room: TestRoom;
 let watched: Watched;
 let hand: TestHand;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 afterEach(() => watched.context.close());
 
-const SIZES = [
-  [820, 1180],
-  [1180, 820],
-  [1366, 768],
-] as const;
-
-async function looks(name: string): Promise<void> {
-  const { page } = watched;
-  for (const [width, height] of SIZES) {
-    await page.setViewportSize({ width, height });
-    await expectTidy(page, `${name} at ${width}`);
-    await picture(page, `${name}-${width}`);
-  }
-  await page.setViewportSize({ width: 1180, height: 820 });
-}
+const looks = (name: string) => lookAtTablet(watched.page, name);
 
 const open = async (help: HelpStep) => {
-  ({ hand, watched } = await tabletIn(browser, room, 'one-fast-stretch'));
-  await room.desk.command({ kind: 'set-help', team: null, step: help });
+  ({ hand, watched } = await tabletIn(here.browser, here.room, 'one-fast-stretch'));
+  await here.room.desk.command({ kind: 'set-help', team: null, step: help });
 };
 
 /** A straight with a corner of some 34° at its end: the robot may lose it. */
@@ -141,7 +117,7 @@ describe('help', () => {
     await kept(page, (d) => JSON.stringify(d) === JSON.stringify(before));
     await page.getByRole('button', { name: 'Hand in' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
-    await room.desk.until('the entry', () => room.desk.state?.entries.at(-1)?.mended === true);
+    await here.room.desk.until('the entry', () => here.room.desk.state?.entries.at(-1)?.mended === true);
     expectClean(watched);
   });
 });
@@ -151,11 +127,11 @@ describe('the desk', () => {
     await open('mend');
     await sharpCorner();
     await callout().getByText('Sharp corner').waitFor();
-    const desk = await watchedPage(browser, `${room.server.url}/`, { width: 1366, height: 768 });
-    await desk.page.goto(room.server.deskLink);
-    await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
+    const desk = await watchedPage(here.browser, `${here.room.server.url}/`, { width: 1366, height: 768 });
+    await desk.page.goto(here.room.server.deskLink);
+    await desk.page.goto(`${here.room.server.url}/desk?room=${here.room.room}`);
     await desk.page.getByLabel('Help on the tablets').selectOption('sentence');
-    await room.desk.until('the class', () => room.desk.state?.help === 'sentence');
+    await here.room.desk.until('the class', () => here.room.desk.state?.help === 'sentence');
     await desk.page.locator('.team-card').last().click();
     await desk.page.getByLabel('Help', { exact: true }).selectOption('place');
     await callout().getByText('Look closely here').waitFor();

@@ -1,15 +1,8 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import {
-  expectClean,
-  openBrowser,
-  picture,
-  type Watched,
-  type WatchOptions,
-  watchedPage,
-} from './browser.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, expect, it } from 'vitest';
+import { expectClean, picture, type Watched, type WatchOptions, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 
 /** How each way to play is played, told in pictures. */
 
@@ -20,25 +13,13 @@ const TABLETS = [
 ];
 const CHALLENGES = ['one-fast-stretch', 'park-on-the-landing', 'sharp-corner', 'two-travellers'];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
+const here = stage('test');
 let watched: Watched;
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  await watched.context.close();
-  await room.end();
-});
+afterEach(() => watched.context.close());
 
 async function tablet(options: WatchOptions): Promise<Page> {
-  watched = await watchedPage(browser, `${room.server.url}/`, { ...options, touch: true });
-  await watched.page.goto(`${room.server.url}/j?word=${room.word}`);
+  watched = await watchedPage(here.browser, `${here.room.server.url}/`, { ...options, touch: true });
+  await watched.page.goto(`${here.room.server.url}/j?word=${here.room.word}`);
   return watched.page;
 }
 
@@ -49,9 +30,9 @@ async function look(page: Page, name: string): Promise<void> {
 }
 
 async function brief(key: string): Promise<void> {
-  if (room.desk.state!.phase === 'build') await room.ask({ kind: 'go-to', phase: 'brief' });
-  await room.ask({ kind: 'choose-challenge', key });
-  if (room.desk.state!.phase === 'gather') await room.ask({ kind: 'go-to', phase: 'brief' });
+  if (here.room.desk.state!.phase === 'build') await here.room.ask({ kind: 'go-to', phase: 'brief' });
+  await here.room.ask({ kind: 'choose-challenge', key });
+  if (here.room.desk.state!.phase === 'gather') await here.room.ask({ kind: 'go-to', phase: 'brief' });
 }
 const pictures = (page: Page) => page.locator('.how-pictures > li');
 
@@ -62,7 +43,7 @@ it.each(TABLETS)('a tablet of $width × $height shows each way in three pictures
     await page.locator('.brief h1').waitFor();
     await expect.poll(() => pictures(page).count()).toBe(3);
     await look(page, `how-${size.width}-${key}-brief`);
-    await room.ask({ kind: 'start-building', seconds: null });
+    await here.room.ask({ kind: 'start-building', seconds: null });
     await page.getByRole('button', { name: 'Help' }).click();
     await page.getByRole('dialog', { name: 'How to play' }).waitFor();
     await look(page, `how-${size.width}-${key}-help`);
@@ -72,7 +53,7 @@ it.each(TABLETS)('a tablet of $width × $height shows each way in three pictures
 });
 
 it('who comes while the others build is told once, and asks again by keys', async () => {
-  await room.ask(
+  await here.room.ask(
     { kind: 'choose-challenge', key: 'sharp-corner' },
     { kind: 'start-building', seconds: null },
   );
@@ -98,7 +79,7 @@ it('who comes while the others build is told once, and asks again by keys', asyn
 });
 
 it('its pictures stand still where motion is not wanted', async () => {
-  await room.ask(
+  await here.room.ask(
     { kind: 'choose-challenge', key: 'sharp-corner' },
     { kind: 'start-building', seconds: null },
   );

@@ -1,31 +1,19 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { SCREEN_INKS } from '../../shared/kit/screen-inks.ts';
-import { openBrowser, picture, type Watched, watchedPage } from './browser.ts';
-import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
+import { picture, watchedPage } from './browser.ts';
+import { challengeNamed, classDrawings, deskPage } from './room.ts';
+import { stage } from './stage.ts';
 import { tabletIn, tool } from './tablet-page.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 /** How many pixels of a colour make a band: a hatch and a rim take the rest. */
 const BAND = 20;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
+const here = stage('test');
+const { watched } = here;
 
 /** Which of these colours a band's worth of pixels has inside an element. */
 async function coloursIn(page: Page, selector: string, colours: readonly string[]): Promise<string[]> {
@@ -55,7 +43,7 @@ async function chooseInks(page: Page, name: string): Promise<void> {
 }
 
 it('inks on a tablet change colour and name at once, in the sheet and the chart, and back again', async () => {
-  const { hand, watched: tablet } = await tabletIn(browser, room, CHALLENGE);
+  const { hand, watched: tablet } = await tabletIn(here.browser, here.room, CHALLENGE);
   watched.push(tablet);
   const { page } = tablet;
   await hand.drag([50, 160], [130, 160], [225, 160]);
@@ -76,16 +64,19 @@ it('inks on a tablet change colour and name at once, in the sheet and the chart,
 
 it('desk and board show a drawing in the colours that each is set to', async () => {
   const drawing = classDrawings(challengeNamed(CHALLENGE))[0]!;
-  await room.arrive(1);
-  await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'start-building', seconds: null });
-  room.draft(0, drawing);
-  await room.handIn(0, drawing);
-  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
-  await room.ask({ kind: 'stage', entries: [room.desk.state!.entries[0]!.id] });
-  const desk = await deskPage(browser, room, { width: 1366, height: 768 });
-  const board = await watchedPage(browser, room.server.url, { width: 1024, height: 768 });
+  await here.room.arrive(1);
+  await here.room.ask(
+    { kind: 'choose-challenge', key: CHALLENGE },
+    { kind: 'start-building', seconds: null },
+  );
+  here.room.draft(0, drawing);
+  await here.room.handIn(0, drawing);
+  await here.room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
+  await here.room.ask({ kind: 'stage', entries: [here.room.desk.state!.entries[0]!.id] });
+  const desk = await deskPage(here.browser, here.room, { width: 1366, height: 768 });
+  const board = await watchedPage(here.browser, here.room.server.url, { width: 1024, height: 768 });
   watched.push(desk, board);
-  await board.page.goto(`${room.server.url}/board?room=${room.room}`);
+  await board.page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
   await shows(board.page, '.sheet-view', own);
   await board.page.keyboard.press('l');
   await board.page.getByText('amber, blue, brown').click();

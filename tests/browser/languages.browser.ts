@@ -1,32 +1,17 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { wording } from '../../shared/wording/wording.ts';
-import { openBrowser, picture, type Watched, type WatchOptions, watchedPage } from './browser.ts';
-import { expectTidy } from './looks.ts';
-import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
+import { picture, type WatchOptions, watchedPage } from './browser.ts';
+import { expectTidy, still } from './looks.ts';
+import { challengeNamed, classDrawings, deskPage } from './room.ts';
+import { stage } from './stage.ts';
 import { everyTabletState } from './tablet-states.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 const es = wording('es');
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
-
-const still = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.getAnimations().every((a) => a.playState === 'finished'));
+const here = stage('test');
+const { watched } = here;
 
 /**
  * Texts with a word of English grammar in them that Spanish does not have. Parts that are marked as
@@ -57,7 +42,7 @@ async function see(page: Page, name: string): Promise<void> {
 }
 
 it('the search finds an English sentence, and none in what is Spanish or marked as English', async () => {
-  const page = await browser.newPage();
+  const page = await here.browser.newPage();
   await page.setContent('<html lang="es"><p>Sube a bordo</p><p lang="en">Go on with it</p><p>Is it?</p>');
   expect(await englishOn(page)).toEqual(['Is it?']);
   await page.close();
@@ -68,9 +53,14 @@ it.each([
   { width: 1180, height: 820, touch: true },
   { width: 1366, height: 768 },
 ])('a tablet of $width × $height that wants Spanish speaks it on every screen', async (size) => {
-  const tablet = await watchedPage(browser, `${room.server.url}/`, { ...size, locale: 'es-MX' });
+  const tablet = await watchedPage(here.browser, `${here.room.server.url}/`, { ...size, locale: 'es-MX' });
   watched.push(tablet);
-  await everyTabletState(tablet.page, room, (name) => see(tablet.page, `tablet-${size.width}-${name}`), es);
+  await everyTabletState(
+    tablet.page,
+    here.room,
+    (name) => see(tablet.page, `tablet-${size.width}-${name}`),
+    es,
+  );
 });
 
 const drawings = classDrawings(challengeNamed(CHALLENGE));
@@ -81,28 +71,28 @@ async function lesson(
 ) {
   const { desk, board } = es;
   await look('gather-empty', desk.gathering.noTeams, board.gather.empty);
-  await room.arrive(8);
+  await here.room.arrive(8);
   await look('gather', desk.gathering.teams(8), board.gather.teams(8));
-  await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
+  await here.room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
   await look('brief', desk.briefing.teaches, board.brief.goals);
-  await room.ask({ kind: 'start-building', seconds: 600 });
-  for (let i = 0; i < 5; i++) await room.handIn(i, drawings[i]!);
+  await here.room.ask({ kind: 'start-building', seconds: 600 });
+  for (let i = 0; i < 5; i++) await here.room.handIn(i, drawings[i]!);
   await look('build', desk.building.mayNeed, board.building.timeLeft(600_000));
-  await room.ask({ kind: 'end-building' });
+  await here.room.ask({ kind: 'end-building' });
   await look('build-over', desk.building.over, board.building.over);
-  await room.ask({ kind: 'go-to', phase: 'show' });
+  await here.room.ask({ kind: 'go-to', phase: 'show' });
   await look('show-empty', desk.showing.empty, board.show.soon);
-  const { entries } = room.desk.state!;
-  await room.ask({ kind: 'stage', entries: [entries[0]!.id] });
+  const { entries } = here.room.desk.state!;
+  await here.room.ask({ kind: 'stage', entries: [entries[0]!.id] });
   await look('show', desk.team.why, /^Va /);
-  await room.ask({ kind: 'show-standings', on: true });
-  await room.ask({ kind: 'stage', entries: [entries[0]!.id, entries[2]!.id] });
+  await here.room.ask({ kind: 'show-standings', on: true });
+  await here.room.ask({ kind: 'stage', entries: [entries[0]!.id, entries[2]!.id] });
   await look('heat', desk.showing.title, board.show.heat);
-  await room.ask({ kind: 'stage', entries: [] });
+  await here.room.ask({ kind: 'stage', entries: [] });
   await look('standings', desk.showing.title, board.standings.title);
-  await room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
+  await here.room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
   await look('close', desk.closing.together, board.close.count);
-  await room.ask({ kind: 'look-here', on: true });
+  await here.room.ask({ kind: 'look-here', on: true });
   await look('look', desk.lookHere, board.look.note);
 }
 
@@ -111,10 +101,10 @@ it.each([
   { desk: { width: 1024, height: 768 }, board: { width: 1920, height: 1080 } },
 ])('desk and board speak Spanish through a lesson: $desk.width, $board.width', async (sizes) => {
   const spanish = (size: WatchOptions) => ({ ...size, locale: 'es-ES' });
-  const desk = await deskPage(browser, room, spanish(sizes.desk));
-  const board = await watchedPage(browser, room.server.url, spanish(sizes.board));
+  const desk = await deskPage(here.browser, here.room, spanish(sizes.desk));
+  const board = await watchedPage(here.browser, here.room.server.url, spanish(sizes.board));
   watched.push(desk, board);
-  await board.page.goto(`${room.server.url}/board?room=${room.room}`);
+  await board.page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
   await lesson(async (name, ofDesk, ofBoard) => {
     await desk.page.getByText(ofDesk).first().waitFor();
     await board.page.getByText(ofBoard).first().waitFor();
@@ -125,9 +115,13 @@ it.each([
 
 it('the pages before and beside a lesson speak Spanish: lobby, cautions, rota, paper, keys, links, check', async () => {
   const { desk, safety, rota, print, check } = es;
-  await room.arrive(2);
-  await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
-  const { page, ...rest } = await deskPage(browser, room, { width: 1366, height: 768, locale: 'es-ES' });
+  await here.room.arrive(2);
+  await here.room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
+  const { page, ...rest } = await deskPage(here.browser, here.room, {
+    width: 1366,
+    height: 768,
+    locale: 'es-ES',
+  });
   watched.push({ page, ...rest });
   await page.keyboard.press('o');
   await page.getByText(print.page.previewOf(1, 1)).first().waitFor();
@@ -135,24 +129,28 @@ it('the pages before and beside a lesson speak Spanish: lobby, cautions, rota, p
   await page.keyboard.press('?');
   await page.getByText(desk.keys.on).waitFor();
   await see(page, 'desk-keys');
-  await page.goto(`${room.server.url}/desk`);
+  await page.goto(`${here.room.server.url}/desk`);
   await page.getByText(desk.preparing.roomsTitle).waitFor();
   await see(page, 'desk-lobby');
   for (const leaf of [safety.leaf, rota.title]) {
     await page.getByText(leaf, { exact: true }).first().click();
     await see(page, `desk-${leaf}`);
   }
-  await page.goto(`${room.server.url}/check`);
+  await page.goto(`${here.room.server.url}/check`);
   await page.getByText(check.again).waitFor();
   await see(page, 'check');
 });
 
 it('the language is switched at any time, before joining too, and stays after a reload', async () => {
-  const tablet = await watchedPage(browser, room.server.url, { width: 820, height: 1180, locale: 'en-GB' });
+  const tablet = await watchedPage(here.browser, here.room.server.url, {
+    width: 820,
+    height: 1180,
+    locale: 'en-GB',
+  });
   watched.push(tablet);
   const { page } = tablet;
   const en = wording('en');
-  await page.goto(`${room.server.url}/`);
+  await page.goto(`${here.room.server.url}/`);
   await page.getByRole('button', { name: en.device.open }).click();
   await page.getByText('Español').click();
   await page.getByRole('button', { name: es.device.close }).click();
@@ -161,16 +159,20 @@ it('the language is switched at any time, before joining too, and stays after a 
   await page.reload();
   await page.getByRole('heading', { name: es.tablet.joining.title }).waitFor();
   // The check page of the same device speaks as its tablet does.
-  await page.goto(`${room.server.url}/check`);
+  await page.goto(`${here.room.server.url}/check`);
   await page.getByRole('heading', { name: es.check.title }).waitFor();
 });
 
 it('a board is set by a key, and another tab of its device follows', async () => {
-  const board = await watchedPage(browser, room.server.url, { width: 1024, height: 768, locale: 'en-GB' });
+  const board = await watchedPage(here.browser, here.room.server.url, {
+    width: 1024,
+    height: 768,
+    locale: 'en-GB',
+  });
   watched.push(board);
   const second = await board.context.newPage();
   for (const page of [board.page, second]) {
-    await page.goto(`${room.server.url}/board?room=${room.room}`);
+    await page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
     await page.getByText(wording('en').board.gather.empty).waitFor();
   }
   await board.page.keyboard.press('l');

@@ -1,8 +1,8 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { expectClean, picture, type Watched } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed, classDrawings, deskPage } from './room.ts';
+import { stage } from './stage.ts';
 
 /** Drawings that come after the time: the desk has them count or not, and can take that back. */
 
@@ -12,32 +12,22 @@ const SIZES = [
   { width: 1024, height: 768 },
 ];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
+const here = stage('test');
 let desk: Watched;
 beforeEach(async () => {
-  room = await testRoom();
-  await room.arrive(3);
-  await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'start-building', seconds: 600 });
+  await here.room.arrive(3);
+  await here.room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'start-building', seconds: 600 });
   const drawings = classDrawings(challengeNamed(CHALLENGE));
-  await room.handIn(2, drawings[0]!);
-  await room.ask({ kind: 'end-building' });
-  for (const team of [0, 1]) await room.handIn(team, drawings[team]!);
+  await here.room.handIn(2, drawings[0]!);
+  await here.room.ask({ kind: 'end-building' });
+  for (const team of [0, 1]) await here.room.handIn(team, drawings[team]!);
 });
-afterEach(async () => {
-  await desk.context.close();
-  await room.end();
-});
+afterEach(() => desk.context.close());
 
-const taken = () => room.desk.state!.entries.map((entry) => entry.taken);
+const taken = () => here.room.desk.state!.entries.map((entry) => entry.taken);
 
 it.each(SIZES)('at $width × $height late ones count by one press, and U takes that back', async (size) => {
-  desk = await deskPage(browser, room, size);
+  desk = await deskPage(here.browser, here.room, size);
   const { page } = desk;
   await page.getByText('2 entries came late and do not count yet').waitFor();
   await page.keyboard.press('1');
@@ -56,7 +46,7 @@ it.each(SIZES)('at $width × $height late ones count by one press, and U takes t
 });
 
 it('one entry counts alone, and no longer; the stage’s list says the same', async () => {
-  desk = await deskPage(browser, room, SIZES[0]!);
+  desk = await deskPage(here.browser, here.room, SIZES[0]!);
   const { page } = desk;
   await page.keyboard.press('1');
   await page.locator('.entry-tabs button').nth(1).click();
@@ -64,7 +54,7 @@ it('one entry counts alone, and no longer; the stage’s list says the same', as
   await page.getByText('One entry came late and does not count yet').waitFor();
   await page.getByRole('button', { name: 'Don’t count it' }).click();
   await page.getByText('2 entries came late and do not count yet').waitFor();
-  await room.ask({ kind: 'go-to', phase: 'show' });
+  await here.room.ask({ kind: 'go-to', phase: 'show' });
   await page.getByText('Best of each team').first().waitFor();
   await picture(page, 'desk-1366-late-show');
   await expectTidy(page, 'late show');

@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { cutOff, overlaps } from './browser.ts';
+import { cutOff, overlaps, picture } from './browser.ts';
 
 /** How far the page is larger than its window, CSS pixels: nothing to scroll is 0 and 0. */
 export const scrolls = (page: Page): Promise<{ x: number; y: number }> =>
@@ -100,4 +100,29 @@ export async function textOf(page: Page, percent: 100 | 200): Promise<void> {
     // No event tells a page that its reader's text grew; a turned tablet or a reload does.
     window.dispatchEvent(new Event('resize'));
   }, percent);
+}
+
+/** Slides last 200 ms and pictures take a moment to load: what is looked at is how it stands then. */
+export const still = (page: Page): Promise<unknown> =>
+  page.waitForFunction(
+    () =>
+      document.getAnimations().every((a) => a.playState === 'finished') &&
+      [...document.images].every((image) => image.complete && image.naturalWidth > 0),
+  );
+
+/** The sizes of tablets and of a small laptop, CSS pixels. */
+const TABLETS = [
+  [820, 1180],
+  [1180, 820],
+  [1366, 768],
+] as const;
+
+/** Looks at a tablet's page as it stands, in every size, and keeps the pictures. */
+export async function lookAtTablet(page: Page, name: string): Promise<void> {
+  for (const [width, height] of TABLETS) {
+    await page.setViewportSize({ width, height });
+    await expectTidy(page, `${name} at ${width}`);
+    await picture(page, `${name}-${width}`);
+  }
+  await page.setViewportSize({ width: 1180, height: 820 });
 }

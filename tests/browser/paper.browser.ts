@@ -1,50 +1,39 @@
 import { readFileSync } from 'node:fs';
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { Design } from '../../shared/documents/design.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import { seqOf } from '../rooms/harness.ts';
-import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
+import { expectClean, picture, type Watched } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { challengeNamed, classDrawings, deskPage, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed, classDrawings, deskPage } from './room.ts';
+import { stage } from './stage.ts';
 import { tabletIn } from './tablet-page.ts';
 
 const CHALLENGE = 'one-fast-stretch';
 const LAPTOP = { width: 1366, height: 768 };
 const SIZES = [LAPTOP, { width: 1024, height: 768 }];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
+const here = stage('test');
+const { watched } = here;
 
 async function deskOf(size = LAPTOP): Promise<Watched> {
-  const desk = await deskPage(browser, room, size);
+  const desk = await deskPage(here.browser, here.room, size);
   watched.push(desk);
   return desk;
 }
 
 async function building() {
-  await room.arrive(3);
-  await room.ask(
+  await here.room.arrive(3);
+  await here.room.ask(
     { kind: 'choose-challenge', key: CHALLENGE },
     { kind: 'go-to', phase: 'brief' },
     { kind: 'start-building', seconds: 600 },
   );
   const drawings = classDrawings(challengeNamed(CHALLENGE));
   const design = writeDocument(Design, drawings[0]!);
-  await room.desk.reaches(seqOf(await room.teams[0]!.command({ kind: 'hand-in', round: 0, design })));
+  await here.room.desk.reaches(
+    seqOf(await here.room.teams[0]!.command({ kind: 'hand-in', round: 0, design })),
+  );
 }
 
 describe('paper', () => {
@@ -133,14 +122,14 @@ describe('paper', () => {
   });
 
   it('a team saves what it handed in from its tablet', async () => {
-    const { hand, watched: tablet } = await tabletIn(browser, room, 'first-line');
+    const { hand, watched: tablet } = await tabletIn(here.browser, here.room, 'first-line');
     watched.push(tablet);
     const { page } = tablet;
     await hand.drag([60, 100], [140, 100], [220, 100]);
     // After a finger's stroke the browser under test loses some taps that follow at once.
     await page.getByRole('button', { name: 'Hand in' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
-    await room.desk.until('an entry', () => room.desk.state?.entries.length === 1);
+    await here.room.desk.until('an entry', () => here.room.desk.state?.entries.length === 1);
     const toPaper = page.getByRole('dialog').getByRole('button', { name: 'To paper' });
     await page.locator('.entries-button').or(toPaper).first().waitFor();
     if (!(await toPaper.isVisible())) await page.locator('.entries-button').click();

@@ -1,11 +1,12 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import type { SeatCode } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { post } from '../rooms/harness.ts';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, picture, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { deskPage, type TestRoom, testRoom } from './room.ts';
+import { deskPage } from './room.ts';
+import { stage } from './stage.ts';
 import { keptAnswers } from './tablet-page.ts';
 
 const TABLETS = [
@@ -14,27 +15,14 @@ const TABLETS = [
   { width: 1366, height: 768 },
 ];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
+const here = stage('test');
+const { watched } = here;
 
 async function tablet(key: string, size = TABLETS[0]!): Promise<Page> {
-  await room.ask({ kind: 'choose-challenge', key }, { kind: 'start-building', seconds: null });
-  const page = await watchedPage(browser, `${room.server.url}/`, { ...size, touch: true });
+  await here.room.ask({ kind: 'choose-challenge', key }, { kind: 'start-building', seconds: null });
+  const page = await watchedPage(here.browser, `${here.room.server.url}/`, { ...size, touch: true });
   watched.push(page);
-  await page.page.goto(`${room.server.url}/j?word=${room.word}`);
+  await page.page.goto(`${here.room.server.url}/j?word=${here.room.word}`);
   await page.page.getByText(/Question 1 of/).waitFor();
   return page.page;
 }
@@ -80,7 +68,7 @@ it.each(TABLETS)('answers by touch at $width × $height, hands in, and sees whic
 
 it('answers go on at another tablet, and the desk sees them while they are made', async () => {
   const page = await tablet('two-travellers');
-  const desk = await deskPage(browser, room, { width: 1366, height: 768 });
+  const desk = await deskPage(here.browser, here.room, { width: 1366, height: 768 });
   watched.push(desk);
   await desk.page.keyboard.press('1');
   await desk.page.getByText('Nothing answered yet.').waitFor();
@@ -88,11 +76,11 @@ it('answers go on at another tablet, and the desk sees them while they are made'
   await desk.page.locator('.answer-rows').getByText('faster', { exact: true }).waitFor();
   await picture(desk.page, 'predict-desk-answering');
   await expectTidy(desk.page, 'answering');
-  const { url } = room.server;
-  const team = room.desk.state!.teams[0]!.id;
-  const asked = await post(`${url}${ROUTES.seatCode}`, { room: room.room, team }, room.owner);
+  const { url } = here.room.server;
+  const team = here.room.desk.state!.teams[0]!.id;
+  const asked = await post(`${url}${ROUTES.seatCode}`, { room: here.room.room, team }, here.room.owner);
   const { code } = (await asked.json()) as SeatCode;
-  const other = await watchedPage(browser, url, { ...TABLETS[1]!, touch: true });
+  const other = await watchedPage(here.browser, url, { ...TABLETS[1]!, touch: true });
   watched.push(other);
   await other.page.goto(`${url}/j?word=${code}`);
   await other.page.getByText('1 of 4 answered').waitFor();
@@ -128,25 +116,28 @@ it.each([
     await page.getByRole('button', { name: 'Hand in' }).tap();
     await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).tap();
     await page.getByText('25 points').first().waitFor();
-    await room.desk.until('the verdict', () => room.desk.state?.entries[0]?.verdict !== null);
-    await room.ask(
+    await here.room.desk.until('the verdict', () => here.room.desk.state?.entries[0]?.verdict !== null);
+    await here.room.ask(
       { kind: 'end-building' },
       { kind: 'go-to', phase: 'show' },
-      { kind: 'stage', entries: [room.desk.state!.entries[0]!.id] },
+      { kind: 'stage', entries: [here.room.desk.state!.entries[0]!.id] },
     );
-    const board = await watchedPage(browser, room.server.url, size);
+    const board = await watchedPage(here.browser, here.room.server.url, size);
     watched.push(board);
-    await board.page.goto(room.server.boardLink);
+    await board.page.goto(here.room.server.boardLink);
     await board.page.locator('.answer-rows [data-stand="open"]').first().waitFor();
     await picture(board.page, `predict-board-${size.width}-before`);
-    room.desk.socket.emit('latest', { kind: 'stage-clock', clock: { playing: false, speed: 1, at: 600 } });
+    here.room.desk.socket.emit('latest', {
+      kind: 'stage-clock',
+      clock: { playing: false, speed: 1, at: 600 },
+    });
     await board.page.locator('.answer-rows [data-stand="right"]').first().waitFor();
     await picture(board.page, `predict-board-${size.width}-after`);
     await expectTidy(board.page, 'board');
-    const desk = await watchedPage(browser, room.server.url, { width: 1366, height: 768 });
+    const desk = await watchedPage(here.browser, here.room.server.url, { width: 1366, height: 768 });
     watched.push(desk);
-    await desk.page.goto(room.server.deskLink);
-    await desk.page.goto(`${room.server.url}/desk?room=${room.room}`);
+    await desk.page.goto(here.room.server.deskLink);
+    await desk.page.goto(`${here.room.server.url}/desk?room=${here.room.room}`);
     await desk.page.locator('.show-why .answer-rows').waitFor();
     await look(desk.page, 'predict-desk-show');
     for (const one of watched) expectClean(one);

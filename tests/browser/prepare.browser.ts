@@ -1,33 +1,21 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, expect, it } from 'vitest';
+import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 
 const SIZES = [
   { width: 1366, height: 768 },
   { width: 1024, height: 768 },
 ];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
+const here = stage('test');
 let desk: Watched;
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  await desk.context.close();
-  await room.end();
-});
+afterEach(() => desk.context.close());
 
 async function openRota(size = SIZES[0]!): Promise<Page> {
-  desk = await watchedPage(browser, room.server.url, size);
-  await desk.page.goto(room.server.deskLink);
+  desk = await watchedPage(here.browser, here.room.server.url, size);
+  await desk.page.goto(here.room.server.deskLink);
   await desk.page.getByRole('button', { name: 'Charging rota' }).click();
   await desk.page.getByRole('heading', { name: 'Charging rota' }).waitFor();
   return desk.page;

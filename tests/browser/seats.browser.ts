@@ -1,9 +1,9 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { seated, seqOf } from '../rooms/harness.ts';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 
 /** Seats, links and rooms as a whole, on the built pages: each can be given, moved, ended and taken back. */
 
@@ -11,33 +11,20 @@ const LAPTOP = { width: 1366, height: 768 };
 const SMALL = { width: 1024, height: 768 };
 const TABLET = { width: 1180, height: 820, touch: true };
 
-let browser: Browser;
-let room: TestRoom;
-const watched: Watched[] = [];
-
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const one of watched.splice(0)) await one.context.close();
-});
-afterAll(async () => {
-  await room.end();
-  await browser.close();
-});
+const here = stage('file');
+const { watched } = here;
 
 async function open(path: string, size: { width: number; height: number; touch?: boolean }, cookie = '') {
-  const one = await watchedPage(browser, room.server.url, size);
+  const one = await watchedPage(here.browser, here.room.server.url, size);
   watched.push(one);
   if (cookie) {
     const [name = '', value = ''] = cookie.split('=');
-    await one.context.addCookies([{ name, value, url: room.server.url }]);
+    await one.context.addCookies([{ name, value, url: here.room.server.url }]);
   }
-  await one.page.goto(room.server.url + path);
+  await one.page.goto(here.room.server.url + path);
   return one;
 }
-const desk = (size = LAPTOP, path = `/desk?room=${room.room}`) => open(path, size, room.owner);
+const desk = (size = LAPTOP, path = `/desk?room=${here.room.room}`) => open(path, size, here.room.owner);
 
 async function look(page: Page, name: string): Promise<void> {
   await expectTidy(page, name);
@@ -46,14 +33,17 @@ async function look(page: Page, name: string): Promise<void> {
 }
 
 async function building(): Promise<void> {
-  if (room.desk.state?.phase === 'build') return;
-  await room.ask({ kind: 'choose-challenge', key: 'first-line' }, { kind: 'start-building', seconds: null });
+  if (here.room.desk.state?.phase === 'build') return;
+  await here.room.ask(
+    { kind: 'choose-challenge', key: 'first-line' },
+    { kind: 'start-building', seconds: null },
+  );
 }
 
 /** A tablet that has come in by the room word and sees what its class is doing. */
 async function joined(sees: 'You are' | 'Hand in' = 'You are'): Promise<Watched> {
   const tablet = await open('/', TABLET);
-  await tablet.page.getByLabel('Room word').fill(room.word);
+  await tablet.page.getByLabel('Room word').fill(here.room.word);
   await tablet.page.getByRole('button', { name: 'Go in' }).click();
   await tablet.page.getByText(sees).first().waitFor();
   return tablet;
@@ -74,12 +64,12 @@ describe('a team', () => {
     const box = (await sheet.boundingBox())!;
     await old.page.mouse.click(box.x + box.width * 0.3, box.y + box.height * 0.5);
     await old.page.mouse.click(box.x + box.width * 0.6, box.y + box.height * 0.5);
-    const drafts = () => room.desk.latest.filter((value) => value.kind === 'draft');
+    const drafts = () => here.room.desk.latest.filter((value) => value.kind === 'draft');
     const drawn = () => {
       const last = drafts().at(-1);
       return last?.kind === 'draft' ? JSON.stringify(last.design) : '';
     };
-    await room.desk.until('a line', () => drawn().includes('"pieces"'));
+    await here.room.desk.until('a line', () => drawn().includes('"pieces"'));
     const before = drawn();
 
     const own = await desk(LAPTOP);
@@ -99,7 +89,7 @@ describe('a team', () => {
     await own.page.getByText('Another tablet has the seat now.').waitFor();
     await next.page.getByRole('application').waitFor();
     const seen = drafts().length;
-    await room.desk.until(
+    await here.room.desk.until(
       'the draft from the new tablet',
       () => drafts().length > seen || drawn() === before,
     );
@@ -127,7 +117,7 @@ describe('a team', () => {
     const tablet = await joined('Hand in');
     const own = await desk(SMALL);
     await own.page.getByRole('button', { name: 'Pause' }).waitFor();
-    const board = await open(`/board?room=${room.room}`, SMALL);
+    const board = await open(`/board?room=${here.room.room}`, SMALL);
     await own.page.keyboard.press('t');
     await tablet.page.getByText('A pause').waitFor();
     await board.page.getByRole('heading', { name: 'A pause' }).waitFor();
@@ -165,13 +155,13 @@ describe('links', () => {
 
   it('a desk gives a substitute one room, and revokes that', async () => {
     const own = await desk(LAPTOP, '/desk');
-    await own.page.getByRole('button', { name: `Keep, hand over or erase ${room.word}` }).click();
+    await own.page.getByRole('button', { name: `Keep, hand over or erase ${here.room.word}` }).click();
     await own.page.getByRole('button', { name: 'Make a link to this room' }).click();
     const address = await own.page.getByLabel(/Address of the link/).inputValue();
     await look(own.page, 'desk-room-keeping');
     const { pathname, search } = new URL(address);
     const substitute = await open(pathname + search, SMALL);
-    await substitute.page.getByText(room.word).first().waitFor();
+    await substitute.page.getByText(here.room.word).first().waitFor();
     await own.page
       .getByRole('dialog')
       .getByRole('button', { name: /^Revoke the link/ })
@@ -184,16 +174,16 @@ describe('links', () => {
 describe('a room', () => {
   it('is erased after a second question, and kept when that is taken back', async () => {
     const own = await desk(SMALL, '/desk');
-    await own.page.getByRole('button', { name: `Keep, hand over or erase ${room.word}` }).click();
+    await own.page.getByRole('button', { name: `Keep, hand over or erase ${here.room.word}` }).click();
     await own.page.getByRole('button', { name: 'Erase this room' }).click();
     await look(own.page, 'desk-erase-1024');
-    await own.page.getByRole('button', { name: `Yes, erase ${room.word}` }).click();
-    await own.page.getByText(`${room.word} is erased in ten seconds.`).first().waitFor();
-    await own.page.getByRole('button', { name: `Go on with ${room.word}` }).waitFor({ state: 'hidden' });
+    await own.page.getByRole('button', { name: `Yes, erase ${here.room.word}` }).click();
+    await own.page.getByText(`${here.room.word} is erased in ten seconds.`).first().waitFor();
+    await own.page.getByRole('button', { name: `Go on with ${here.room.word}` }).waitFor({ state: 'hidden' });
     await look(own.page, 'desk-erasing-1024');
     await own.page.keyboard.press('u');
-    await own.page.getByRole('button', { name: `Go on with ${room.word}` }).waitFor();
-    const again = await seated(room.server.url, 'desk', room.owner, room.room);
+    await own.page.getByRole('button', { name: `Go on with ${here.room.word}` }).waitFor();
+    const again = await seated(here.room.server.url, 'desk', here.room.owner, here.room.room);
     seqOf(await again.command({ kind: 'look-here', on: true }));
     again.close();
     expectClean(own);

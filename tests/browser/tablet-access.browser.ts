@@ -1,7 +1,7 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { cutOff, expectClean, openBrowser, overlaps, picture, watchedPage } from './browser.ts';
-import { axeFindings, smallTargets, textOf } from './looks.ts';
+import { axeFindings, smallTargets, still, textOf } from './looks.ts';
 import { testRoom } from './room.ts';
 import { everyTabletState } from './tablet-states.ts';
 
@@ -18,9 +18,6 @@ beforeAll(async () => {
   browser = await openBrowser();
 });
 afterAll(() => browser.close());
-
-const still = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.getAnimations().every((a) => a.playState === 'finished'));
 
 it.each(SIZES)(
   'the tablet at $width × $height has no finding of axe, nothing small, and text of 200 %',

@@ -1,27 +1,18 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { testServer } from '../rooms/harness.ts';
-import { expectClean, openBrowser, PAGES, type Watched } from './browser.ts';
+import { expectClean, PAGES, type Watched } from './browser.ts';
 import { TestHand } from './hand.ts';
-import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed } from './room.ts';
+import { stage } from './stage.ts';
 import { kept, ofLines, tabletIn, tryIt } from './tablet-page.ts';
 
-let browser: Browser;
-let room: TestRoom;
 let watched: Watched;
 let hand: TestHand;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 afterEach(() => watched.context.close());
 
 const open = async () => {
-  ({ hand, watched } = await tabletIn(browser, room, 'one-fast-stretch'));
+  ({ hand, watched } = await tabletIn(here.browser, here.room, 'one-fast-stretch'));
 };
 
 describe('drafts of a tablet', () => {
@@ -67,11 +58,11 @@ describe('drafts of a tablet', () => {
     const { page } = watched;
     await hand.drag([50, 160], [100, 160], [170, 160]);
     const drawn = () =>
-      room.desk.latest.some(
+      here.room.desk.latest.some(
         (value) =>
           value.kind === 'draft' && JSON.stringify(value.design).includes('"to":{"x":17000,"y":16000}'),
       );
-    await room.desk.until('the draft at the desk', drawn);
+    await here.room.desk.until('the draft at the desk', drawn);
     await page.evaluate(
       () =>
         new Promise((resolve) => {
@@ -92,9 +83,9 @@ describe('drafts of a tablet', () => {
     const { page } = watched;
     await hand.drag([50, 160], [100, 160], [150, 160]);
     await kept(page, ofLines(1));
-    await room.ask({ kind: 'go-to', phase: 'show' });
+    await here.room.ask({ kind: 'go-to', phase: 'show' });
     await page.getByText('Look at the board').waitFor();
-    await room.ask({ kind: 'go-to', phase: 'build' });
+    await here.room.ask({ kind: 'go-to', phase: 'build' });
     await page.getByRole('button', { name: 'Undo' }).click();
     await kept(page, ofLines(0));
     expectClean(watched);
@@ -106,7 +97,7 @@ describe('drafts of a tablet', () => {
     await hand.drag([50, 160], [100, 160], [150, 160]);
     await kept(page, ofLines(1));
     const newer = await context.newPage();
-    await newer.goto(`${room.server.url}/`);
+    await newer.goto(`${here.room.server.url}/`);
     const { sheet } = challengeNamed('one-fast-stretch');
     const newerHand = await TestHand.on(newer, sheet);
     await page.getByText('Open in a newer tab').waitFor();
@@ -128,8 +119,8 @@ describe('the tablet while the server is dead', () => {
     const { page } = watched;
     await hand.drag([50, 160], [200, 160]);
     await kept(page, ofLines(1));
-    const { port, dataDir } = room.server;
-    await room.server.close();
+    const { port, dataDir } = here.room.server;
+    await here.room.server.close();
     await page.getByText('No connection').waitFor();
     await hand.drag([200, 160], [120, 110]);
     await kept(page, (d) => d.drawing.lines[0]?.pieces.length === 2);

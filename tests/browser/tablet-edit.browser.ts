@@ -1,26 +1,16 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
+import { afterEach, describe, expect, it } from 'vitest';
+import { expectClean, picture, type Watched } from './browser.ts';
 import type { Pointer, TestHand } from './hand.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 import { kept, ofLines, ofMarks, tabletIn, tool } from './tablet-page.ts';
 
-let browser: Browser;
-let room: TestRoom;
 let watched: Watched;
 let hand: TestHand;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 afterEach(() => watched.context.close());
 
 const open = async () => {
-  ({ hand, watched } = await tabletIn(browser, room, 'one-fast-stretch'));
+  ({ hand, watched } = await tabletIn(here.browser, here.room, 'one-fast-stretch'));
 };
 const press = (name: string) => watched.page.getByRole('button', { name, exact: true }).click();
 

@@ -1,25 +1,16 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { expectClean, openBrowser, picture, type Watched } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
+import { expectClean, picture, type Watched } from './browser.ts';
 import { axeFindings } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 import { kept, ofLines, ofMarks, tabletIn } from './tablet-page.ts';
 
-let browser: Browser;
-let room: TestRoom;
 let watched: Watched;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 afterEach(() => watched.context.close());
 
 async function open(key = 'one-fast-stretch'): Promise<Page> {
-  ({ watched } = await tabletIn(browser, room, key));
+  ({ watched } = await tabletIn(here.browser, here.room, key));
   return watched.page;
 }
 
@@ -159,7 +150,7 @@ describe('what is heard', () => {
   });
 
   it('is a sentence, read by a voice of the device where there is one', async () => {
-    await room.ask({ kind: 'go-to', phase: 'brief' });
+    await here.room.ask({ kind: 'go-to', phase: 'brief' });
     const page = await open();
     expect(await page.getByRole('button', { name: 'Read aloud' }).count()).toBe(0);
     await page.evaluate(() => {

@@ -1,29 +1,19 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { referenceIsHere, skippedWithoutReference } from '../reference.ts';
 import { recordedStrokes } from '../strokes.ts';
-import { expectClean, openBrowser } from './browser.ts';
+import { expectClean } from './browser.ts';
 import { drawFreely, redrawn } from './recorded.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 import { tabletIn } from './tablet-page.ts';
 
-let browser: Browser;
-let room: TestRoom;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 
 /** Every so many of the recorded strokes are tried here, all of them by the bench of the tablet. */
 const EVERY = 14;
 
 describe.skipIf(!referenceIsHere)(`recorded strokes on the paper${skippedWithoutReference}`, () => {
   it('become lines that lie within 4 mm of them, with their own timing', async () => {
-    const { hand, watched } = await tabletIn(browser, room, 'one-fast-stretch');
+    const { hand, watched } = await tabletIn(here.browser, here.room, 'one-fast-stretch');
     await drawFreely(watched.page);
     const some = recordedStrokes().filter((_, i) => i % EVERY === 0);
     expect(some.length).toBeGreaterThan(10);

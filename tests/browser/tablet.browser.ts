@@ -1,28 +1,19 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { pathOf } from '../../shared/geometry/path.ts';
-import { expectClean, openBrowser, type Watched } from './browser.ts';
+import { expectClean, type Watched } from './browser.ts';
 import type { Pointer, TestHand } from './hand.ts';
-import { challengeNamed, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed } from './room.ts';
+import { stage } from './stage.ts';
 import { kept, ofLines, ofMarks, tabletIn, tool, tryIt } from './tablet-page.ts';
 
-let browser: Browser;
-let room: TestRoom;
 let watched: Watched;
 let hand: TestHand;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 afterEach(() => watched.context.close());
 
 const open = async (key = 'one-fast-stretch') => {
-  ({ hand, watched } = await tabletIn(browser, room, key));
+  ({ hand, watched } = await tabletIn(here.browser, here.room, key));
 };
 
 describe.each<Pointer>(['touch', 'pen', 'mouse'])('drawing by %s', (pointer) => {
@@ -141,7 +132,7 @@ describe('the tablet', () => {
     const { page } = watched;
     await tool(watched.page, 'Freehand');
     const lift = await hand.hold([60, 160], [80, 160], [110, 160]);
-    await room.ask({ kind: 'look-here', on: true });
+    await here.room.ask({ kind: 'look-here', on: true });
     await page.waitForTimeout(400);
     expect(await page.getByText('Look at the board').count()).toBe(0);
     await lift();
@@ -150,7 +141,7 @@ describe('the tablet', () => {
     await hand.drag([60, 60], [100, 60], [140, 60]);
     await page.waitForTimeout(200);
     await kept(page, ofLines(1));
-    await room.ask({ kind: 'look-here', on: false });
+    await here.room.ask({ kind: 'look-here', on: false });
     await page.getByText('Look at the board').waitFor({ state: 'detached' });
     await hand.drag([60, 60], [100, 60], [140, 60]);
     await kept(page, ofLines(2));

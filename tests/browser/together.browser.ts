@@ -1,28 +1,18 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { expectClean, openBrowser, picture, watchedPage } from './browser.ts';
+import { expect, it } from 'vitest';
+import { expectClean, picture, watchedPage } from './browser.ts';
 import { expectTidy } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 import { tabletIn } from './tablet-page.ts';
 
 /** What a team agrees on: roles that are passed on, and its wish about the wall. */
 
-let browser: Browser;
-let room: TestRoom;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 
 it('roles move on by one seat at each hand-in, and a wish takes the emblem off the board', async () => {
-  const { hand, watched } = await tabletIn(browser, room, 'one-fast-stretch');
+  const { hand, watched } = await tabletIn(here.browser, here.room, 'one-fast-stretch');
   const { page } = watched;
-  const board = await watchedPage(browser, `${room.server.url}/`, { width: 1920, height: 1080 });
-  await board.page.goto(room.server.boardLink);
+  const board = await watchedPage(here.browser, `${here.room.server.url}/`, { width: 1920, height: 1080 });
+  await board.page.goto(here.room.server.boardLink);
   await board.page.locator('.doing', { hasText: 'Sailboat' }).waitFor();
   const seats = () => page.locator('.roles li strong').allTextContents();
   const handIn = async () => {

@@ -1,22 +1,13 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { expectClean, openBrowser, picture } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { expectClean, picture } from './browser.ts';
 import { axeFindings, expectTidy, smallTargets } from './looks.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { stage } from './stage.ts';
 import { tabletIn } from './tablet-page.ts';
 
 /** A drawing true to size on the glass, and a glass that does nothing while paper lies on it. */
 
-let browser: Browser;
-let room: TestRoom;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 
 /** Length of a path on the screen, CSS pixels. */
 const lengthOf = (page: Page, path: string): Promise<number> =>
@@ -47,7 +38,7 @@ async function setCard(page: Page, width: number): Promise<void> {
 const isHeld = (page: Page, held: boolean) => page.locator(`.tracing-hold[data-held="${held}"]`).waitFor();
 
 it('a drawing lies on the glass as large as the card says, part by part, locked until a hold', async () => {
-  const { hand, watched } = await tabletIn(browser, room, 'one-fast-stretch');
+  const { hand, watched } = await tabletIn(here.browser, here.room, 'one-fast-stretch');
   const { page } = watched;
   await hand.drag([50, 160], [200, 160]);
   await openTable(page);
@@ -134,7 +125,7 @@ it('a drawing lies on the glass as large as the card says, part by part, locked 
 
 it('keeps what the card said over a reload, and does not trust it at another zoom', async () => {
   // Its faulty drawing has marks.
-  const { watched } = await tabletIn(browser, room, 'painted-in-a-hurry');
+  const { watched } = await tabletIn(here.browser, here.room, 'painted-in-a-hurry');
   const { page } = watched;
   await openTable(page);
   await setCard(page, 513.5);

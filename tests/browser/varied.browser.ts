@@ -1,10 +1,10 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { designIn } from '../../shared/library/variants.ts';
 import { joinCookie } from '../rooms/harness.ts';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, picture, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy } from './looks.ts';
-import { challengeNamed, deskPage, type TestRoom, testRoom } from './room.ts';
+import { challengeNamed, deskPage } from './room.ts';
+import { stage } from './stage.ts';
 
 const FERRY = challengeNamed('ferry-junction');
 const SIZES = [
@@ -12,31 +12,18 @@ const SIZES = [
   { width: 1366, height: 768 },
 ];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
+const here = stage('test');
+const { watched } = here;
 
 it('the desk gives neighbours other sheets before building, and sees each drawing on its own', async () => {
-  await room.arrive(3);
-  await room.ask({ kind: 'choose-challenge', key: 'ferry-junction' }, { kind: 'go-to', phase: 'brief' });
-  const desk = await deskPage(browser, room, SIZES[1]!);
+  await here.room.arrive(3);
+  await here.room.ask({ kind: 'choose-challenge', key: 'ferry-junction' }, { kind: 'go-to', phase: 'brief' });
+  const desk = await deskPage(here.browser, here.room, SIZES[1]!);
   watched.push(desk);
   const { page } = desk;
   const box = page.getByRole('checkbox', { name: /mirrored or turned sheets/ });
   await box.click();
-  await room.desk.until('varied sheets', () => room.desk.state!.variedSheets);
+  await here.room.desk.until('varied sheets', () => here.room.desk.state!.variedSheets);
   expect(await box.isChecked()).toBe(true);
   for (const size of SIZES) {
     await page.setViewportSize(size);
@@ -44,20 +31,24 @@ it('the desk gives neighbours other sheets before building, and sees each drawin
     await expectTidy(page, 'varied');
   }
   expect(await axeFindings(page)).toEqual([]);
-  const board = await watchedPage(browser, `${room.server.url}/board?room=${room.room}`, SIZES[0]!);
+  const board = await watchedPage(
+    here.browser,
+    `${here.room.server.url}/board?room=${here.room.room}`,
+    SIZES[0]!,
+  );
   watched.push(board);
-  await board.page.goto(`${room.server.url}/board?room=${room.room}`);
+  await board.page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
   await board.page.getByText('Neighbours have other sheets').waitFor();
   await picture(board.page, 'board-1024-varied');
   await expectTidy(board.page, 'varied');
 
-  await room.ask({ kind: 'start-building', seconds: null });
+  await here.room.ask({ kind: 'start-building', seconds: null });
   // A sheet that teams draw on stays as it is.
   await page.getByText('building').first().waitFor();
-  await room.handIn(0, FERRY.model!);
-  await room.handIn(1, designIn('mirrored', FERRY, FERRY.model!)!);
-  await room.handIn(2, designIn('turned', FERRY, FERRY.model!)!);
-  const points = room.desk.state!.entries.map((entry) => entry.verdict?.points);
+  await here.room.handIn(0, FERRY.model!);
+  await here.room.handIn(1, designIn('mirrored', FERRY, FERRY.model!)!);
+  await here.room.handIn(2, designIn('turned', FERRY, FERRY.model!)!);
+  const points = here.room.desk.state!.entries.map((entry) => entry.verdict?.points);
   expect(new Set(points).size).toBe(1);
   await page.locator('.team-card').nth(2).waitFor();
   const pictures = await Promise.all(
@@ -66,9 +57,9 @@ it('the desk gives neighbours other sheets before building, and sees each drawin
   expect(new Set(pictures).size).toBe(3);
   await picture(page, 'desk-1366-varied-build');
 
-  await room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
-  const mirrored = room.desk.state!.entries[1]!.id;
-  await room.ask({ kind: 'stage', entries: [mirrored] });
+  await here.room.ask({ kind: 'end-building' }, { kind: 'go-to', phase: 'show' });
+  const mirrored = here.room.desk.state!.entries[1]!.id;
+  await here.room.ask({ kind: 'stage', entries: [mirrored] });
   await board.page.locator('.stage-sheet').waitFor();
   await board.page.getByText(FERRY.mirroredSentence!.en).waitFor();
   await picture(board.page, 'board-1024-varied-stage');
@@ -77,18 +68,18 @@ it('the desk gives neighbours other sheets before building, and sees each drawin
 });
 
 it('a tablet shows the sheet of its berth', async () => {
-  await room.arrive(1);
-  const cookie = await joinCookie(room.server.url, room.word);
-  await room.ask(
+  await here.room.arrive(1);
+  const cookie = await joinCookie(here.room.server.url, here.room.word);
+  await here.room.ask(
     { kind: 'choose-challenge', key: 'ferry-junction' },
     { kind: 'vary-sheets', on: true },
     { kind: 'go-to', phase: 'brief' },
   );
-  const tablet = await watchedPage(browser, room.server.url, { width: 820, height: 1180 });
+  const tablet = await watchedPage(here.browser, here.room.server.url, { width: 820, height: 1180 });
   watched.push(tablet);
   const [name, value] = cookie.split(/=(.*)/s) as [string, string];
-  await tablet.context.addCookies([{ name, value, url: room.server.url }]);
-  await tablet.page.goto(room.server.url);
+  await tablet.context.addCookies([{ name, value, url: here.room.server.url }]);
+  await tablet.page.goto(here.room.server.url);
   // The sentence of the mirrored sheet: what is left there is right here.
   await tablet.page.getByText(FERRY.mirroredSentence!.en).first().waitFor();
   await picture(tablet.page, 'tablet-820-varied');

@@ -1,20 +1,10 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { expectClean, openBrowser, watchedPage } from './browser.ts';
-import { type TestRoom, testRoom } from './room.ts';
+import { expect, it } from 'vitest';
+import { expectClean, watchedPage } from './browser.ts';
+import { stage } from './stage.ts';
 
 /** A browser with a screen lock of ours, which counts how many are held (W3C Screen Wake Lock). */
 
-let browser: Browser;
-let room: TestRoom;
-beforeAll(async () => {
-  browser = await openBrowser();
-  room = await testRoom();
-});
-afterAll(async () => {
-  await browser.close();
-  await room.end();
-});
+const here = stage('file');
 
 const fakeLock = () => {
   const held = { held: 0 };
@@ -28,27 +18,27 @@ const fakeLock = () => {
 };
 
 it.each([
-  ['board', () => `/board?room=${room.room}`],
-  ['tablet', () => `/j?word=${room.word}`],
+  ['board', () => `/board?room=${here.room.room}`],
+  ['tablet', () => `/j?word=${here.room.word}`],
 ])('the screen of a %s stays on while the lesson runs, and not in a pause or at its end', async (_, path) => {
-  const one = await watchedPage(browser, room.server.url, { width: 1024, height: 768 });
+  const one = await watchedPage(here.browser, here.room.server.url, { width: 1024, height: 768 });
   await one.context.addInitScript(fakeLock);
-  await one.page.goto(room.server.url + path());
+  await one.page.goto(here.room.server.url + path());
   const holds = (count: number) =>
     one.page.waitForFunction(
       (n) => (window as unknown as { locks: { held: number } }).locks.held === n,
       count,
     );
   await holds(1);
-  await room.ask({ kind: 'pause', on: true });
+  await here.room.ask({ kind: 'pause', on: true });
   await holds(0);
-  await room.ask({ kind: 'pause', on: false });
+  await here.room.ask({ kind: 'pause', on: false });
   await holds(1);
-  await room.ask({ kind: 'go-to', phase: 'close' });
+  await here.room.ask({ kind: 'go-to', phase: 'close' });
   await holds(0);
-  await room.ask({ kind: 'go-to', phase: 'gather' });
+  await here.room.ask({ kind: 'go-to', phase: 'gather' });
   await holds(1);
   expectClean(one);
   await one.context.close();
-  expect(room.desk.state?.phase).toBe('gather');
+  expect(here.room.desk.state?.phase).toBe('gather');
 });
