@@ -43,7 +43,6 @@ async function run(): Promise<void> {
   if (!read.ok) return stop(read.sentence);
   const config = read.value;
   const server = await startServer(config).catch((error: unknown) => stop(startTrouble(error, config)));
-  greet(server, config);
   let ending = false;
   const end = () => {
     // A second Ctrl-C means: now.
@@ -59,6 +58,8 @@ async function run(): Promise<void> {
   process.on('SIGTERM', end);
   // A closed terminal window.
   process.on('SIGHUP', end);
+  // Last, so that whoever reads where to go can also end it.
+  greet(server, config);
 }
 
 await run();

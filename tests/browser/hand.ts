@@ -1,6 +1,23 @@
 import type { CDPSession, Page } from 'playwright-core';
 import type { Sheet } from '../../shared/documents/sheet.ts';
 
+/** In the page: the box of an element that has stayed where it is for some frames. */
+const boxAtRest = (element: Element) =>
+  new Promise<{ x: number; y: number; width: number; height: number }>((resolve) => {
+    const FRAMES = 4;
+    let still = 0;
+    let last = element.getBoundingClientRect();
+    const look = () => {
+      const box = element.getBoundingClientRect();
+      const same = (['x', 'y', 'width', 'height'] as const).every((side) => box[side] === last[side]);
+      still = same ? still + 1 : 0;
+      last = box;
+      if (still < FRAMES) requestAnimationFrame(look);
+      else resolve({ x: box.x, y: box.y, width: box.width, height: box.height });
+    };
+    requestAnimationFrame(look);
+  });
+
 export type Pointer = 'touch' | 'pen' | 'mouse';
 
 /**
@@ -26,27 +43,30 @@ export class TestHand {
     return new TestHand(page, await page.context().newCDPSession(page), sheet);
   }
 
-  /** Where a place of the paper lies on the screen. */
+  /** Where the places of the paper lie on the screen, once the page has found its sizes. */
+  async places(points: readonly (readonly [number, number])[]): Promise<{ x: number; y: number }[]> {
+    const paper = this.#page.locator('.sheet-view-paper');
+    const box = await paper.evaluate(boxAtRest);
+    return points.map(([x, y]) => ({
+      x: box.x + (x / this.#sheet.w) * box.width,
+      y: box.y + (y / this.#sheet.h) * box.height,
+    }));
+  }
+
   async place(x: number, y: number): Promise<{ x: number; y: number }> {
-    const box = await this.#page.locator('.sheet-view-paper').boundingBox();
-    if (!box) throw new Error('there is no paper on the page');
-    return { x: box.x + (x / this.#sheet.w) * box.width, y: box.y + (y / this.#sheet.h) * box.height };
+    return (await this.places([[x, y]]))[0]!;
   }
 
   /** Down at the first place, over the others, up at the last. */
   async drag(...points: readonly (readonly [number, number])[]): Promise<void> {
-    const places = await Promise.all(points.map(([x, y]) => this.place(x, y)));
+    const places = await this.places(points);
     for (const [i, place] of places.entries()) await this.#send(i === 0 ? 'down' : 'move', place);
     await this.#send('up', places.at(-1)!);
   }
 
   /** Over all points at their own times, ms since the first one. */
   async stroke(points: readonly { x: number; y: number }[], times: readonly number[]): Promise<void> {
-    const [corner, across] = [await this.place(0, 0), await this.place(100, 100)];
-    const places = points.map(({ x, y }) => ({
-      x: corner.x + ((across.x - corner.x) * x) / 100,
-      y: corner.y + ((across.y - corner.y) * y) / 100,
-    }));
+    const places = await this.places(points.map(({ x, y }) => [x, y]));
     const began = performance.now();
     for (const [i, place] of places.entries()) {
       const early = times[i]! - (performance.now() - began);
@@ -60,7 +80,7 @@ export class TestHand {
 
   /** Down and over all places, and stays down. Ends with `lift`. */
   async hold(...points: readonly (readonly [number, number])[]): Promise<() => Promise<void>> {
-    const places = await Promise.all(points.map(([x, y]) => this.place(x, y)));
+    const places = await this.places(points);
     for (const [i, place] of places.entries()) await this.#send(i === 0 ? 'down' : 'move', place);
     return () => this.#send('up', places.at(-1)!);
   }
@@ -70,15 +90,18 @@ export class TestHand {
     first: readonly [readonly [number, number], readonly [number, number]],
     second: readonly [readonly [number, number], readonly [number, number]],
   ): Promise<void> {
-    const at = (finger: typeof first, share: number) =>
-      this.place(
-        finger[0][0] + (finger[1][0] - finger[0][0]) * share,
-        finger[0][1] + (finger[1][1] - finger[0][1]) * share,
-      );
     // The paper moves under the fingers, so all places are asked for before.
     const shares = [0, 0.25, 0.5, 0.75, 1];
-    const ones = await Promise.all(shares.map((share) => at(first, share)));
-    const others = await Promise.all(shares.map((share) => at(second, share)));
+    const at = (finger: typeof first) =>
+      shares.map(
+        (share) =>
+          [
+            finger[0][0] + (finger[1][0] - finger[0][0]) * share,
+            finger[0][1] + (finger[1][1] - finger[0][1]) * share,
+          ] as const,
+      );
+    const ones = await this.places(at(first));
+    const others = await this.places(at(second));
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', touchPoints: { x: number; y: number }[]) =>
       this.#cdp.send('Input.dispatchTouchEvent', {
         type,

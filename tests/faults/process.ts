@@ -27,8 +27,8 @@ export interface ServerProcess {
   readonly ownerKey: string;
   /** What it has printed so far. */
   readonly printed: () => string;
-  /** Ends it with `signal` and waits until it is gone; the exit code, null where the signal ended it. */
-  readonly end: (signal: NodeJS.Signals) => Promise<number | null>;
+  /** Ends it with `signal` and waits until it is gone; the exit code, or the signal that ended it. */
+  readonly end: (signal: NodeJS.Signals) => Promise<number | NodeJS.Signals>;
 }
 
 const DESK_LINK = /(http:\/\/localhost:\d+)\/desk\?key=([\w-]+)/;
@@ -49,7 +49,8 @@ export async function startProcess(bundle: Bundle, dataDir: string, env: NodeJS.
   const [url, ownerKey] = await linkOf(child, () => printed, gone);
   const end = async (signal: NodeJS.Signals) => {
     if (child.exitCode === null && child.signalCode === null) child.kill(signal);
-    return (await gone)[0];
+    const [code, by] = await gone;
+    return code ?? by!;
   };
   return { url, ownerKey, printed: () => printed, end } satisfies ServerProcess;
 }
