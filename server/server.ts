@@ -6,6 +6,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { type DestinationStream, pino } from 'pino';
 import type { Challenge } from '../shared/documents/challenge.ts';
+import type { Kit } from '../shared/documents/kit.ts';
 import { Addresses } from './addresses.ts';
 import { makeApp } from './http/app.ts';
 import { type Judging, startJudging } from './judging/judging.ts';
@@ -63,7 +64,7 @@ export interface ServerConfig {
   readonly judging?: Judging;
   readonly now?: () => number;
   readonly rates?: RateLimits;
-  readonly challenge?: (key: string) => Challenge | undefined;
+  readonly challenge?: (key: string, kit: Kit) => Challenge | undefined;
   readonly logTo?: DestinationStream;
 }
 
@@ -158,7 +159,8 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   const accesses = new Accesses(isOwner, new Links(log, now, linkWord));
   const kept = keptByDesks(log, accesses.links, now);
   const { challenge: ready = readyChallenge } = config;
-  const challenge = async (key: string, room: string) => ready(key) ?? kept.ownChallenge(room, key);
+  const challenge = async (key: string, room: string, kit: Kit) =>
+    ready(key, kit) ?? kept.ownChallenge(room, key);
   const erasing = new Erasing({
     log,
     now,

@@ -1,9 +1,8 @@
 import { Check } from 'lucide-react';
-import { useEffect, useId, useMemo } from 'react';
+import { useEffect, useId } from 'react';
 import { textIn } from '../../shared/documents/values.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { type ReadyChallenge, readyChallenges } from '../../shared/library/ready.ts';
-import type { RoomState } from '../../shared/room/state.ts';
+import type { ReadyChallenge } from '../../shared/library/ready.ts';
+import { isOfKit, type RoomState } from '../../shared/room/state.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Miniature } from '../parts/miniature.tsx';
 import { Notice } from '../parts/notice.tsx';
@@ -13,6 +12,7 @@ import { useLocale, useWords } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
+import { useReadyChallenges } from './kit/room-kit.ts';
 import './brief.css';
 
 /** The ready challenges, and the one that is marked, in full. */
@@ -20,10 +20,12 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const { marked, mark } = useDesk();
   const locale = useLocale();
-  const challenges = useMemo(() => readyChallenges(DEMO_KIT), []);
-  const current = room.rounds.at(-1)?.key ?? null;
+  const challenges = useReadyChallenges(room);
+  const last = room.rounds.at(-1);
+  // One that was chosen with another kit and that nobody has built is to be chosen again.
+  const current = last && (room.building !== null || isOfKit(room, last)) ? last.key : null;
   const building = room.building !== null && !room.building.ended;
-  const first = current ?? challenges[0]?.key ?? null;
+  const first = current ?? challenges.find(({ playable }) => playable)?.key ?? null;
   useEffect(() => {
     if (marked === null && first !== null) mark(first);
   }, [marked, first, mark]);
@@ -62,10 +64,18 @@ interface CardProps {
 }
 
 function ChallengeCard({ ready, marked, state }: CardProps) {
-  const { desk } = useWords();
+  const { desk, library } = useWords();
   const locale = useLocale();
   const mark = useDesk((desk) => desk.mark);
-  if (!ready.playable) return null;
+  if (!ready.playable)
+    return (
+      <div className="brief-card" data-playable="false">
+        <span className="brief-card-words">
+          <strong>{textIn(ready.title, locale)}</strong>
+          <span className="desk-quiet">{library.standing(ready)}</span>
+        </span>
+      </div>
+    );
   const { challenge } = ready;
   return (
     <label className="brief-card" data-marked={marked}>
@@ -93,6 +103,7 @@ function ChallengeCard({ ready, marked, state }: CardProps) {
         <span className="desk-quiet">
           {desk.briefing.topic(ready.topic)} · {desk.briefing.play(challenge.play)}
         </span>
+        {ready.par === 'not-known' && <span className="desk-quiet">{library.standing(ready)}</span>}
       </span>
     </label>
   );

@@ -1,7 +1,5 @@
-import { type ReactNode, useId, useMemo } from 'react';
+import { type ReactNode, useId } from 'react';
 import { textIn } from '../../shared/documents/values.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { LINE_LOOKS, MARK_LOOKS, PAPERS, type PrintKind } from '../../shared/wire/print.ts';
 import { Button } from '../parts/button.tsx';
@@ -9,6 +7,7 @@ import { entriesOf } from '../parts/figures.ts';
 import { Notice } from '../parts/notice.tsx';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
+import { useReadyChallenges } from './kit/room-kit.ts';
 
 const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],
@@ -130,7 +129,7 @@ function Looks({ choice, onChange }: PartProps) {
 function ChallengeSelect({ room, choice, onChange }: PaperFormProps) {
   const { page } = useWords().print;
   const locale = useLocale();
-  const ready = useMemo(() => readyChallenges(DEMO_KIT).filter((each) => each.playable), []);
+  const ready = useReadyChallenges(room).filter((each) => each.playable);
   const current = ready.find(({ key }) => key === room.rounds.at(-1)?.key);
   const options = [
     ...(room.rounds.length > 0

@@ -1,12 +1,11 @@
 import { useMemo, useState } from 'react';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { PrintKind } from '../../shared/wire/print.ts';
 import { useDevice } from '../parts/device-settings.ts';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
+import { useReadyChallenges } from './kit/room-kit.ts';
 import { type PaperChoice, PaperForm } from './paper-form.tsx';
 import { PaperPreview } from './paper-preview.tsx';
 import { PaperSave } from './paper-save.tsx';
@@ -25,9 +24,10 @@ export function PaperView({ room }: { readonly room: RoomState }) {
     key: 'no',
     ...(team === null ? {} : { team }),
   }));
+  const first = useReadyChallenges(room).find(({ playable }) => playable)?.key;
   const wanted = useMemo(
-    () => completed({ ...choice, language, units }, room),
-    [choice, language, units, room],
+    () => completed({ ...choice, language, units }, room, first),
+    [choice, language, units, room, first],
   );
   const asked = JSON.stringify(wanted);
   const [turned, setTurned] = useState({ asked, page: 1 });
@@ -55,12 +55,11 @@ const OF_CHALLENGES: ReadonlySet<PrintKind> = new Set(['sheet', 'predict', 'two-
  * Leaves out what does not belong to the kind; takes the first team and challenge where none is chosen.
  * Null where there is no team to print anything of.
  */
-function completed(choice: Wanted, room: RoomState): Wanted | null {
+function completed(choice: Wanted, room: RoomState, first: string | undefined): Wanted | null {
   const { team, challenge, entry, page: _, ...rest } = choice;
   const known = room.teams.find(({ id }) => id === team) ?? room.teams[0];
   if (OF_TEAMS.has(choice.kind) && !known) return null;
-  const first = room.rounds.length === 0 ? readyChallenges(DEMO_KIT)[0]?.key : undefined;
-  const named = challenge ?? first;
+  const named = challenge ?? (room.rounds.length === 0 ? first : undefined);
   return {
     ...rest,
     room: room.word,

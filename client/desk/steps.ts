@@ -1,4 +1,4 @@
-import type { Phase, RoomState } from '../../shared/room/state.ts';
+import { isOfKit, type Phase, type RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 
 /** The lesson as the desk walks it: the room's phases, with preparing before them. */
@@ -62,8 +62,8 @@ export function nextStep(room: RoomState, view: DeskView): NextStep {
 
 function nextOfBrief(room: RoomState, view: DeskView): NextStep {
   if (isBuilding(room)) return { kind: 'look-at', step: 'build' };
-  const current = room.rounds.at(-1)?.key;
-  const fresh = current !== undefined && room.building === null;
-  if (view.marked !== null && !(fresh && view.marked === current)) return { kind: 'take-challenge' };
+  const last = room.rounds.at(-1);
+  const fresh = last !== undefined && room.building === null && isOfKit(room, last);
+  if (view.marked !== null && !(fresh && view.marked === last.key)) return { kind: 'take-challenge' };
   return fresh ? { kind: 'start-building' } : { kind: 'take-challenge' };
 }

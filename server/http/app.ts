@@ -1,5 +1,6 @@
 import express, { type ErrorRequestHandler, type Express } from 'express';
 import { Challenge } from '../../shared/documents/challenge.ts';
+import { OwnKit } from '../../shared/wire/kits.ts';
 import { LIMITS, ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
 import { troubleOf } from '../log/event-log.ts';
 import { isSameSite } from '../seats/origin.ts';
@@ -17,7 +18,7 @@ import { shelfApi } from './shelf-api.ts';
 
 const SMALL_BODY_BYTES = 10_000;
 /** Files are large and have readers of their own. */
-const LARGE: readonly string[] = [ROUTES.restoreRoom, ROUTES.saveChallenge];
+const LARGE: readonly string[] = [ROUTES.restoreRoom, ROUTES.saveChallenge, ROUTES.saveKit];
 const READING = ['GET', 'HEAD', 'OPTIONS'];
 
 /** What the body reader complains about, as a refusal; undefined for any other error. */
@@ -69,6 +70,17 @@ export function makeApp(parts: HttpParts): Express {
         save: ROUTES.saveChallenge,
         erase: ROUTES.eraseChallenge,
         giveBack: ROUTES.giveBackChallenge,
+      },
+    }),
+    shelfApi(parts, {
+      shelf: parts.kept.kits,
+      form: OwnKit,
+      mostBytes: LIMITS.ownKitBytes,
+      routes: {
+        list: ROUTES.kits,
+        save: ROUTES.saveKit,
+        erase: ROUTES.eraseKit,
+        giveBack: ROUTES.giveBackKit,
       },
     }),
     printApi(parts),

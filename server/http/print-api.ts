@@ -1,8 +1,8 @@
 import { type Request, type Response, Router } from 'express';
 import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
+import type { Kit } from '../../shared/documents/kit.ts';
 import { type Locale, parseDocument, textIn } from '../../shared/documents/values.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
 import { type DocumentId, type Entry, type Team, variantFor } from '../../shared/room/state.ts';
@@ -23,7 +23,7 @@ import { svgOf } from '../print/svg.ts';
 import { printTools } from '../print/tools.ts';
 import { storedChallenge, storedDesign } from '../rooms/documents.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
-import { readyNamed } from '../rooms/ready.ts';
+import { readyNamed, readyTitle } from '../rooms/ready.ts';
 import { ownRoom } from './desks.ts';
 import { carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -74,7 +74,7 @@ class Reader {
   }
 
   async source(): Promise<PrintSource> {
-    const { open, ask } = this.#asking;
+    const { open, ask, seat } = this.#asking;
     const { state } = open.room;
     const asked = state.teams.find(({ id }) => id === ask.team);
     const challenge = await this.#challenge(asked);
@@ -82,7 +82,10 @@ class Reader {
     if (ask.kind === 'class') for (const team of state.teams) teams.push(await this.#team(team));
     return {
       word: state.word,
-      kit: challenge?.challenge.kit ?? DEMO_KIT,
+      // What the desk hangs on the wall is for the kit that it has chosen; all else is for what is played.
+      kit:
+        (seat.role === 'team' || ask.kind === 'class' ? challenge?.challenge.kit : undefined) ??
+        (await this.#kit()),
       challenge,
       team: asked && (await this.#team(asked, ask.entry)),
       teams,
@@ -93,7 +96,8 @@ class Reader {
   async #challenge(team?: Team): Promise<PrintedChallenge | undefined> {
     const { ask } = this.#asking;
     if (ask.challenge === undefined) return this.#playedBy(team);
-    const named = readyNamed(ask.challenge, ask.language) ?? (await this.#own(ask.challenge));
+    const named =
+      readyNamed(ask.challenge, ask.language, await this.#kit()) ?? (await this.#own(ask.challenge));
     return named && { ...named, id: storedChallenge(named.challenge).id };
   }
 
@@ -106,6 +110,10 @@ class Reader {
     return title ? textIn(title, this.#asking.ask.language) : key;
   }
 
+  #kit(): Promise<Kit> {
+    return this.#parts.rooms.kitOf(this.#asking.open.room);
+  }
+
   async #playedBy(team: Team | undefined): Promise<PrintedChallenge | undefined> {
     const { rounds } = this.#asking.open.room.state;
     return this.#ofRound(rounds.length - 1, team ? variantFor(rounds.at(-1), team) : null);
@@ -116,7 +124,7 @@ class Reader {
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#whole(played.challenge));
     if (!played || !challenge) return undefined;
-    const title = readyNamed(played.key, ask.language)?.title ?? this.#titleOf(challenge, played.key);
+    const title = readyTitle(played.key, ask.language) ?? this.#titleOf(challenge, played.key);
     return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
   }
 

@@ -5,6 +5,7 @@ import { Challenge } from '../../shared/documents/challenge.ts';
 import { ClosingCheck } from '../../shared/documents/closing-check.ts';
 import { Design } from '../../shared/documents/design.ts';
 import type { DocumentKind } from '../../shared/documents/kinds.ts';
+import { Kit } from '../../shared/documents/kit.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import type { StoredDocument } from '../log/event-log.ts';
 
@@ -34,6 +35,7 @@ const stored =
 export const storedAnswers = stored<Answers>('answers', Answers);
 export const storedDesign = stored<Design>('design', Design);
 export const storedClosingCheck = stored<ClosingCheck>('closing-check', ClosingCheck);
+export const storedKit = stored<Kit>('kit', Kit);
 export const storedChallenge = stored<Challenge>('challenge', Challenge);
 
 /** What a challenge's file says to those who have to solve it: not the maker's design, nor the teacher's note. */

@@ -1,4 +1,5 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Kit } from '../../shared/documents/kit.ts';
 import type { Millis } from '../../shared/geometry/units.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
 import type { RoomId, TeamId } from '../../shared/room/state.ts';
@@ -21,8 +22,8 @@ export interface RoomsParts {
   readonly neighbours: Neighbours;
   readonly judging: Judging;
   readonly now: () => number;
-  /** A challenge by its key: a ready one, or one of the room's desk. */
-  readonly challenge: (key: string, room: RoomId) => Promise<Challenge | undefined>;
+  /** A challenge by its key: a ready one made for this kit, or one of the room's desk. */
+  readonly challenge: (key: string, room: RoomId, kit: Kit) => Promise<Challenge | undefined>;
   readonly erased: Pick<Erasing, 'isErased' | 'rooms'>;
   readonly trouble: (what: string, error: unknown) => void;
   readonly meter: Meter;

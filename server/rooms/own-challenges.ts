@@ -11,16 +11,18 @@ import { OWNERS_SHELF, Shelf } from '../seats/shelf.ts';
 /** What desks have made for themselves and keep across rooms. */
 export interface Kept {
   readonly challenges: Shelf;
+  readonly kits: Shelf;
   /** A challenge of the desk whose room it is, by its key; undefined also for one that can't be played yet. */
   readonly ownChallenge: (room: RoomId, key: string) => Promise<Challenge | undefined>;
 }
 
 export function keptByDesks(values: Values, links: Pick<Links, 'deskOf'>, now: () => Millis): Kept {
   const challenges = new Shelf(values, 'challenge', LIMITS.ownChallenges, now);
+  const kits = new Shelf(values, 'kit', LIMITS.ownKits, now);
   const ownChallenge: Kept['ownChallenge'] = async (room, key) => {
     const body = await challenges.find((await links.deskOf(room)) ?? OWNERS_SHELF, key);
     const read = parseDocument(Challenge, body);
     return read.ok && checkChallenge(read.value).length === 0 ? read.value : undefined;
   };
-  return { challenges, ownChallenge };
+  return { challenges, kits, ownChallenge };
 }

@@ -1,5 +1,6 @@
 import { nanoid } from 'nanoid';
 import { USUAL_CLOSING_QUESTIONS } from '../../shared/documents/closing-check.ts';
+import type { Kit } from '../../shared/documents/kit.ts';
 import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
 import type { RoomCommand } from '../../shared/room/commands.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/events.ts';
@@ -12,8 +13,9 @@ import { askedCheck, madeCheck, type ReadDocument } from './closing-check.ts';
 import { storedChallenge, storedClosingCheck, withoutTeachersPart } from './documents.ts';
 import { type HandIn, handedIn } from './handed-in.ts';
 import type { LiveRoom } from './live-room.ts';
-import { OpenRooms } from './open-rooms.ts';
+import { OpenRooms, type RoomsParts } from './open-rooms.ts';
 import type { OpenRoom } from './outlet.ts';
+import { kitToUse, RoomKits } from './room-kits.ts';
 import { isRoomWord, newWord, wordTyped } from './words.ts';
 
 export type Opened =
@@ -41,6 +43,12 @@ const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
 export class Rooms extends OpenRooms {
   /** Of challenges that were handed in for, which never change; there are as many as the library has. */
   readonly #predicted = new Map<DocumentId, boolean>();
+  readonly #kits: RoomKits;
+
+  constructor(parts: RoomsParts) {
+    super(parts);
+    this.#kits = new RoomKits(parts.log);
+  }
 
   async byWord(word: string): Promise<OpenRoom | undefined> {
     const typed = wordTyped(word);
@@ -127,12 +135,12 @@ export class Rooms extends OpenRooms {
       if (ask.kind === 'hand-in' || ask.kind === 'hand-in-answers') {
         return await this.#handIn(room, seat, id, ask);
       }
-      if (ask.kind === 'choose-challenge') {
-        const challenge = await this.parts.challenge(ask.key, room.state.id);
-        if (!challenge) return refused({ code: 'unknown-challenge', key: ask.key });
-        const document = storedChallenge(challenge);
-        const command = { kind: ask.kind, key: ask.key, challenge: document.id };
-        return await room.carryOut({ seat, id, command, documents: [document] });
+      if (ask.kind === 'choose-challenge') return await this.#chooseChallenge(room, seat, id, ask.key);
+      if (ask.kind === 'choose-kit') {
+        const kit = kitToUse(ask.kit);
+        if (!kit.ok) return kit;
+        const command = { kind: ask.kind, kit: kit.value.id };
+        return await room.carryOut({ seat, id, command, documents: [kit.value] });
       }
       if (ask.kind === 'start-check') return await this.#startCheck(room, seat, id, ask.questions);
       return await room.carryOut({ seat, id, command: ask });
@@ -140,6 +148,25 @@ export class Rooms extends OpenRooms {
       this.parts.trouble(`command ${ask.kind}`, error);
       return refused(troubleOf(error));
     }
+  }
+
+  async #chooseChallenge(room: LiveRoom, seat: Seat, id: string, key: string): Promise<Answer> {
+    const { kit } = room.state;
+    const challenge = await this.parts.challenge(key, room.state.id, await this.kitOf(room));
+    if (!challenge) return refused({ code: 'unknown-challenge', key });
+    const document = storedChallenge(challenge);
+    const command = {
+      kind: 'choose-challenge',
+      key,
+      challenge: document.id,
+      ...(kit !== null && { kit }),
+    } as const;
+    return room.carryOut({ seat, id, command, documents: [document] });
+  }
+
+  /** What challenges to come are made for in a room, and what goes to paper beside any challenge. */
+  kitOf(room: LiveRoom): Promise<Kit> {
+    return this.#kits.of(room.state);
   }
 
   async #handIn(room: LiveRoom, seat: Seat, id: string, ask: HandIn): Promise<Answer> {

@@ -2,10 +2,12 @@ import { Answers, AnswersVerdict } from './answers.ts';
 import { Challenge } from './challenge.ts';
 import { ClosingCheck } from './closing-check.ts';
 import { Design } from './design.ts';
+import { Kit } from './kit.ts';
 import { Verdict } from './verdict.ts';
 
 /** The documents that a room keeps by their hash, and the form of each. */
 export const DOCUMENT_SCHEMAS = {
+  kit: Kit,
   challenge: Challenge,
   design: Design,
   verdict: Verdict,
@@ -17,6 +19,7 @@ export const DOCUMENT_SCHEMAS = {
 export type DocumentKind = keyof typeof DOCUMENT_SCHEMAS;
 
 export interface DocumentBodies {
+  readonly kit: Kit;
   readonly challenge: Challenge;
   readonly design: Design;
   readonly verdict: Verdict;

@@ -30,6 +30,7 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     chargerWatched: fact.chargerWatched,
     teams: [],
     removed: [],
+    kit: null,
     rounds: [],
     variedSheets: false,
     building: null,
@@ -90,9 +91,10 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     const before = state.teams.find(({ id }) => id === team)?.mended ?? [];
     return withTeam(state, team, { mended: [...before, round] });
   },
-  'challenge-chosen': (state, fact) => ({
+  'kit-chosen': (state, { kit }) => ({ ...state, kit }),
+  'challenge-chosen': (state, { kind, ...chosen }) => ({
     ...clearedBoard(state),
-    rounds: [...state.rounds, { challenge: fact.challenge, key: fact.key, varied: state.variedSheets }],
+    rounds: [...state.rounds, { ...chosen, varied: state.variedSheets }],
     building: null,
     stage: [],
   }),

@@ -30,7 +30,14 @@ export type RoomCommand =
   | { readonly kind: 'keep-seat'; readonly team: TeamId }
   /** By the server only: another tablet has come with the desk's leave. */
   | { readonly kind: 'move-seat'; readonly team: TeamId }
-  | { readonly kind: 'choose-challenge'; readonly challenge: DocumentId; readonly key: string }
+  | { readonly kind: 'choose-kit'; readonly kit: DocumentId }
+  | {
+      readonly kind: 'choose-challenge';
+      readonly challenge: DocumentId;
+      readonly key: string;
+      /** What it was made for; absent: the demo kit. */
+      readonly kit?: DocumentId | undefined;
+    }
   /** Whether neighbours get mirrored or turned sheets. Not once teams have built in this round. */
   | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }

@@ -2,6 +2,7 @@ import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
 import { BOARD_RULES, toldVerdicts } from './decide-board.ts';
 import { CHECK_RULES } from './decide-check.ts';
+import { KIT_RULES } from './decide-kit.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
 import { strangerTo, TEAM_RULES, whileDrawing } from './decide-teams.ts';
 import {
@@ -28,9 +29,16 @@ const NEEDS_CHALLENGE: readonly Phase[] = ['brief', 'build', 'show'];
 /** A new round. A room that was building or showing goes back to the brief with it. */
 function chooseChallenge(state: RoomState, command: CommandOf<'choose-challenge'>): Decision {
   if (isBuilding(state)) return notNow(state);
+  const { challenge, key, kit } = command;
   const last = state.rounds.at(-1);
-  if (state.building === null && last?.challenge === command.challenge) return ALREADY;
-  const chosen: RoomFact = { kind: 'challenge-chosen', challenge: command.challenge, key: command.key };
+  const isSame = last?.challenge === challenge && last.kit === kit;
+  if (state.building === null && isSame) return ALREADY;
+  const chosen: RoomFact = {
+    kind: 'challenge-chosen',
+    challenge,
+    key,
+    ...(kit === undefined ? {} : { kit }),
+  };
   const stays = state.phase === 'gather' || state.phase === 'brief';
   return stays ? done(chosen) : done(chosen, { kind: 'phase-changed', phase: 'brief' });
 }
@@ -168,6 +176,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   ...LEARNING_RULES,
   ...BOARD_RULES,
   ...CHECK_RULES,
+  ...KIT_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'vary-sheets': { by: 'desk', decide: varySheets },
   'go-to': { by: 'desk', decide: goTo },

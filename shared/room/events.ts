@@ -56,7 +56,14 @@ export type RoomFact =
   /** Of the team's last try in that round. */
   | ({ readonly kind: 'explained'; readonly team: TeamId; readonly round: number } & Because)
   | { readonly kind: 'mended'; readonly team: TeamId; readonly round: number }
-  | { readonly kind: 'challenge-chosen'; readonly challenge: DocumentId; readonly key: string }
+  | { readonly kind: 'kit-chosen'; readonly kit: DocumentId }
+  | {
+      readonly kind: 'challenge-chosen';
+      readonly challenge: DocumentId;
+      readonly key: string;
+      /** Absent where it was made for the demo kit. */
+      readonly kit?: DocumentId | undefined;
+    }
   /** Neighbours get mirrored or turned sheets, or no longer: for rounds in which nobody has built yet. */
   | { readonly kind: 'sheets-varied'; readonly on: boolean }
   | { readonly kind: 'phase-changed'; readonly phase: Phase }

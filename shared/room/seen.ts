@@ -107,7 +107,7 @@ export function mayRead(state: RoomState, seat: Seat, id: DocumentId): boolean {
   const own = view(state, seat);
   const { gallery, fleet, forecast } = own.board;
   if ([...gallery, fleet, forecast?.hung].some((hung) => hung?.design === id)) return true;
-  if (own.rounds.some((round) => round.challenge === id)) return true;
+  if (own.kit === id || own.rounds.some((round) => round.challenge === id)) return true;
   if (own.checks.some((check) => check.document === id && (seat.role !== 'board' || check.ended)))
     return true;
   return own.entries.some(

@@ -71,6 +71,8 @@ export interface Round {
   readonly key: string;
   /** Neighbouring berths have mirrored or turned sheets. */
   readonly varied: boolean;
+  /** The kit that the challenge was made for; absent where it is the demo kit. */
+  readonly kit?: DocumentId | undefined;
 }
 
 const VARIANT_OF_BERTH: readonly (Variant | null)[] = [null, 'mirrored', 'turned'];
@@ -158,6 +160,8 @@ export interface RoomState {
   readonly teams: readonly Team[];
   /** Those whom the desk has taken out, the last one last. Their entries are kept and count nowhere. */
   readonly removed: readonly Team[];
+  /** What challenges to come are made for; null is the demo kit. Those that were chosen keep theirs. */
+  readonly kit: DocumentId | null;
   readonly rounds: readonly Round[];
   /** Whether rounds to come have varied sheets, and the current one as long as nobody builds. */
   readonly variedSheets: boolean;
@@ -180,6 +184,10 @@ export interface RoomState {
 }
 
 export const isBuilding = ({ building }: RoomState): boolean => building !== null && !building.ended;
+
+/** Whether a round's challenge was made for the kit that the room has now. */
+export const isOfKit = ({ kit }: Pick<RoomState, 'kit'>, round: Round): boolean =>
+  (round.kit ?? null) === kit;
 
 /** The room's own time: it stands still while everything is paused. */
 export const timeIn = (state: RoomState, now: Millis): Millis => state.paused ?? now;

@@ -1,4 +1,5 @@
 import type { DocumentKind } from '../documents/kinds.ts';
+import type { KitProblemCode } from '../documents/refusal.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardCommand } from '../room/board.ts';
 import type { Refusal } from '../room/commands.ts';
@@ -60,6 +61,12 @@ export const LIMITS = {
   shortMessageBytes: 2000,
   /** The largest drawing in its file form, bytes. */
   designBytes: 200_000,
+  /** The largest kit in its file form, bytes. */
+  kitBytes: 64_000,
+  /** The same with earlier versions, as a desk keeps it; how many of these, and how many kits. */
+  ownKitBytes: 300_000,
+  earlierKits: 8,
+  ownKits: 40,
   commandsPerSecond: 20,
   handInsPerMinute: 30,
   latestPerSecond: 30,
@@ -81,6 +88,8 @@ export type ClientAsk =
   | { readonly kind: 'watch-charger' }
   /** `key` names a ready challenge of the library, or one that the room's desk has made. */
   | { readonly kind: 'choose-challenge'; readonly key: string }
+  /** In its file form; it has to pass its checks. */
+  | { readonly kind: 'choose-kit'; readonly kit: unknown }
   | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }
   | { readonly kind: 'start-building'; readonly seconds: number | null }
@@ -134,6 +143,13 @@ export type WireRefusal =
   | { readonly code: 'unknown-document' }
   | { readonly code: 'unknown-page' }
   | { readonly code: 'wrong-key' }
+  /** A kit's checks find something wrong: the first thing, its place, and how many more. */
+  | {
+      readonly code: 'kit-not-sound';
+      readonly problem: KitProblemCode;
+      readonly path: string;
+      readonly more: number;
+    }
   | { readonly code: 'cannot-print'; readonly why: CannotPrint }
   /** The code of a seat is used up, too old, or was never given. */
   | { readonly code: 'wrong-code' }

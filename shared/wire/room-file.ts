@@ -67,7 +67,13 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('tried'), team: Name, ...TRIED }),
   z.strictObject({ kind: z.literal('explained'), team: Name, ...BECAUSE }),
   z.strictObject({ kind: z.literal('mended'), team: Name, round: TRIED.round }),
-  z.strictObject({ kind: z.literal('challenge-chosen'), challenge: DocId, key: Name }),
+  z.strictObject({ kind: z.literal('kit-chosen'), kit: DocId }),
+  z.strictObject({
+    kind: z.literal('challenge-chosen'),
+    challenge: DocId,
+    key: Name,
+    kit: z.optional(DocId),
+  }),
   z.strictObject({ kind: z.literal('sheets-varied'), on: z.boolean() }),
   z.strictObject({ kind: z.literal('phase-changed'), phase: z.enum(PHASES) }),
   z.strictObject({ kind: z.literal('building-started'), until: z.nullable(Time) }),
@@ -173,6 +179,7 @@ export function cleanBody({ kind, body }: FiledDocument): Checked<unknown> {
 }
 
 /** The kinds that a reference may be of, the usual one first. */
+const KITS: readonly DocumentKind[] = ['kit'];
 const CHALLENGES: readonly DocumentKind[] = ['challenge'];
 const HANDED_IN: readonly DocumentKind[] = ['design', 'answers'];
 const CHECKS: readonly DocumentKind[] = ['closing-check'];
@@ -193,6 +200,7 @@ export function checkRoomFile(input: unknown): Checked<RoomFile> {
   if (!state) return bad('events.0.fact', 'room-not-opened');
   const kinds = new Map(documents.map((d) => [d.id, d.kind]));
   const wanted = [
+    ...(state.kit === null ? [] : [[state.kit, KITS] as const]),
     ...state.rounds.map((round) => [round.challenge, CHALLENGES] as const),
     ...state.entries.map((entry) => [entry.design, HANDED_IN] as const),
     ...state.checks.map((check) => [check.document, CHECKS] as const),

@@ -29,6 +29,11 @@ export const ROUTES = {
   /** POST { id }: takes one away at once; and gives it back within UNDO_MS. */
   eraseChallenge: '/api/challenges/erase',
   giveBackChallenge: '/api/challenges/give-back',
+  /** The same for kits. */
+  kits: '/api/kits',
+  saveKit: '/api/kits/save',
+  eraseKit: '/api/kits/erase',
+  giveBackKit: '/api/kits/give-back',
   /** GET → JoinAddresses; POST { address } by owner or desk → the same, and the QR code carries that one. */
   addresses: '/api/addresses',
   /** GET by a desk → Arrivals. */

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { Answers } from '../documents/answers.ts';
 import { MOST_CLOSING_QUESTIONS } from '../documents/closing-check.ts';
 import { Design } from '../documents/design.ts';
+import { Kit } from '../documents/kit.ts';
 import { Weather } from '../documents/outlook.ts';
 import { Guess, Reason } from '../documents/reason.ts';
 import { Id, parseDocument } from '../documents/values.ts';
@@ -95,6 +96,7 @@ const Ask = z.discriminatedUnion('kind', [
   ...BOARD_ASKS,
   z.strictObject({ kind: z.literal('watch-charger') }),
   z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
+  z.strictObject({ kind: z.literal('choose-kit'), kit: z.unknown() }),
   z.strictObject({ kind: z.literal('vary-sheets'), on: On }),
   z.strictObject({ kind: z.literal('go-to'), phase: z.enum(PHASES) }),
   z.strictObject({ kind: z.literal('start-building'), seconds: z.nullable(Seconds) }),
@@ -266,14 +268,22 @@ export const checkLatest = (input: unknown) => checkMessage(WAYS.latest, input);
 export const checkHandshake = (input: unknown) => checkMessage(WAYS.handshake, input);
 export const checkDocumentId = (input: unknown) => checkMessage(WAYS.fetch, input);
 
-/** What is handed in, in its file form: size, then form. The value is the form in memory. */
-function checkHandedIn<T>(name: string, form: z.ZodMiniType<T, unknown>, input: unknown): Checked<T> {
-  const size = checkSize(input, LIMITS.designBytes);
+/** A document in its file form: size, then form. The value is the form in memory. */
+function checkDocument<T>(
+  name: string,
+  form: z.ZodMiniType<T, unknown>,
+  input: unknown,
+  most: number = LIMITS.designBytes,
+): Checked<T> {
+  const size = checkSize(input, most);
   if (!size.ok) return size;
   const read = checkForm(form, input);
   if (read.ok || read.refusal.code !== 'bad-form') return read;
   return badForm([name, read.refusal.path].filter(Boolean), read.refusal.problem);
 }
 
-export const checkDesign = (input: unknown): Checked<Design> => checkHandedIn('design', Design, input);
-export const checkAnswers = (input: unknown): Checked<Answers> => checkHandedIn('answers', Answers, input);
+export const checkDesign = (input: unknown): Checked<Design> => checkDocument('design', Design, input);
+export const checkAnswers = (input: unknown): Checked<Answers> => checkDocument('answers', Answers, input);
+/** A kit need not be sound; that is a question of its own. */
+export const checkKitForm = (input: unknown): Checked<Kit> =>
+  checkDocument('kit', Kit, input, LIMITS.kitBytes);

@@ -1,5 +1,7 @@
 import type { Phase } from '../../room/state.ts';
 import type { CannotPrint, WireRefusal } from '../../wire/protocol.ts';
+import { judging } from './judging.ts';
+import { numbers } from './numbers.ts';
 
 /** What was wrong and what to do, one sentence or two a code. Read by teachers and children. */
 
@@ -70,6 +72,8 @@ export const refusals: Sentences = {
   'cannot-print': ({ why }) => CANNOT_PRINT[why],
   'wrong-key': () =>
     'This link opens no desk, or no longer. Ask for a new one, or use the one that the server printed when it started.',
+  'kit-not-sound': ({ problem, path, more }) =>
+    `A room can’t play with this kit yet. ${judging.challengeProblem(problem)} (At ${path}${more > 0 ? `; ${numbers.counted(more, 'more thing is', 'more things are')} wrong` : ''}.) Mend that in the kit’s editor; until then it can be kept as a draft.`,
   'wrong-code': () => 'This code is used up, too old or mistyped. Ask for a new one at the teacher’s desk.',
   'unknown-link': () => 'That link is gone already. Load the page again.',
   'shelf-full': ({ most }) =>

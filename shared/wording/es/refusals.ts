@@ -1,5 +1,7 @@
 import type { Phase } from '../../room/state.ts';
 import type { CannotPrint, WireRefusal } from '../../wire/protocol.ts';
+import { judging } from './judging.ts';
+import { numbers } from './numbers.ts';
 
 /** What was wrong and what to do, one sentence or two a code. Read by teachers and children. */
 
@@ -73,6 +75,8 @@ export const refusals: Sentences = {
   'cannot-print': ({ why }) => CANNOT_PRINT[why],
   'wrong-key': () =>
     'Este enlace no abre ninguna mesa, o ya no la abre. Hay que pedir uno nuevo o usar el que el servidor mostró al arrancar.',
+  'kit-not-sound': ({ problem, path, more }) =>
+    `Una sala aún no puede jugar con este kit. ${judging.challengeProblem(problem)} (En ${path}${more > 0 ? `; hay ${numbers.counted(more, 'cosa más', 'cosas más')} por arreglar` : ''}.) Hay que arreglarlo en el editor de kits; hasta entonces se puede guardar como borrador.`,
   'wrong-code': () =>
     'Este código ya se ha usado, es viejo o está mal escrito. Pide uno nuevo en la mesa de tu profe.',
   'unknown-link': () => 'Ese enlace ya no existe. Carga la página otra vez.',

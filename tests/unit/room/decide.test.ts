@@ -24,6 +24,7 @@ describe('seats', () => {
     [{ kind: 'watch-charger' }, 'desk'],
     [{ kind: 'join', team: 't9' }, 'server'],
     [{ kind: 'choose-challenge', challenge: 'c1', key: 'k1' }, 'desk'],
+    [{ kind: 'choose-kit', kit: 'kit-1' }, 'desk'],
     [{ kind: 'go-to', phase: 'close' }, 'desk'],
     [{ kind: 'start-building', seconds: null }, 'desk'],
     [{ kind: 'extend-building', seconds: 60 }, 'desk'],

@@ -36,6 +36,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'unknown-page': { code: 'unknown-page' },
   'wrong-key': { code: 'wrong-key' },
   'cannot-print': { code: 'cannot-print', why: 'no-drawing' },
+  'kit-not-sound': { code: 'kit-not-sound', problem: 'size-zero', path: 'robot.width', more: 2 },
   'wrong-code': { code: 'wrong-code' },
   'unknown-link': { code: 'unknown-link' },
   'store-full': { code: 'store-full' },

@@ -123,6 +123,7 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   chargerWatched: false,
   teams: [],
   removed: [],
+  kit: null,
   rounds: [],
   building: null,
   lookHere: false,
