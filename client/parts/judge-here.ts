@@ -1,8 +1,9 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
+import type { Finding } from '../../shared/documents/verdict.ts';
 import { dependsOnRuns } from '../../shared/goals/evaluate.ts';
 import { measureGoal } from '../../shared/goals/measure.ts';
-import { type Judged, liveJudge } from '../../shared/judge/judge.ts';
+import { type Judged, liveJudge, mendedDesign } from '../../shared/judge/judge.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 
 /** In how many of the ways that count for a goal it is missed. */
@@ -19,14 +20,22 @@ export interface JudgedHere extends Judged {
   readonly ways: WaysOfGoals;
 }
 
-export type JudgeHere = (challenge: Challenge, design: Design) => JudgedHere;
+/** What pages ask the engine: the verdict on a design, or the design in which one finding of it is mended. */
+export interface Asked {
+  readonly design: Design;
+  readonly mend: Finding['id'] | null;
+}
+export type Outcome = { readonly judged: JudgedHere } | { readonly mended: Design | null };
+
+export type JudgeHere = (challenge: Challenge, asked: Asked) => Outcome;
 
 /** The engine as the pages use it, in the worker or in the page, for one design after another. */
 export function startJudgeHere(): JudgeHere {
   const judge = liveJudge();
-  return (challenge, design) => {
+  return (challenge, { design, mend }) => {
+    if (mend !== null) return { mended: mendedDesign(challenge, design, mend) };
     const judged = judge(challenge, design);
-    return { ...judged, ways: waysOf(challenge, design, judged) };
+    return { judged: { ...judged, ways: waysOf(challenge, design, judged) } };
   };
 }
 

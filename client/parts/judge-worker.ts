@@ -20,7 +20,7 @@ function judged(order: JudgeOrder): void {
   challenge = order.challenge ?? challenge;
   if (!challenge) return;
   try {
-    scope.postMessage({ id: order.id, judged: judge(challenge, order.design) });
+    scope.postMessage({ id: order.id, outcome: judge(challenge, order) });
   } catch (error) {
     // The engine never throws for documents that their schemas accept; a page that goes on is better.
     scope.postMessage({ id: order.id, trouble: String(error) });

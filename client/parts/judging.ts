@@ -2,26 +2,24 @@ import { useEffect, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
-import type { JudgedHere, JudgeHere, WaysOfGoals } from './judge-here.ts';
+import type { Asked, JudgedHere, JudgeHere, Outcome, WaysOfGoals } from './judge-here.ts';
 import type { Loaded } from './use-document.ts';
 
-export interface JudgeOrder {
+export interface JudgeOrder extends Asked {
   readonly id: number;
   /** Null where it is that of the worker's last order. */
   readonly challenge: Challenge | null;
-  readonly design: Design;
 }
 export type JudgeAnswer =
-  | { readonly id: number; readonly judged: JudgedHere }
+  | { readonly id: number; readonly outcome: Outcome }
   | { readonly id: number; readonly trouble: string };
 
 /** `now` before everything that waits; `idle` one at a time, when nothing else does. */
 export type Urgency = 'now' | 'idle';
 
-interface Waiting {
+interface Waiting extends Asked {
   readonly challenge: Challenge;
-  readonly design: Design;
-  readonly done: (judged: JudgedHere) => void;
+  readonly done: (outcome: Outcome) => void;
   readonly failed: (error: Error) => void;
   /** Nobody wants it any more. */
   readonly dropped: () => boolean;
@@ -44,7 +42,7 @@ function theWorker(): Worker {
   worker.onmessage = ({ data }: MessageEvent<JudgeAnswer>) => {
     const finished = running;
     running = null;
-    if (finished && 'judged' in data) finished.done(data.judged);
+    if (finished && 'outcome' in data) finished.done(data.outcome);
     else if (finished && 'trouble' in data) finished.failed(new Error(data.trouble));
     startNext();
   };
@@ -63,7 +61,7 @@ export const warmUpJudging = (): void => void theWorker();
 async function workInPage(waiting: Waiting): Promise<void> {
   try {
     judgeInPage ??= (await import('./judge-here.ts')).startJudgeHere();
-    waiting.done(judgeInPage(waiting.challenge, waiting.design));
+    waiting.done(judgeInPage(waiting.challenge, waiting));
   } catch {
     // Neither could be loaded: the server is away. The next order tries the worker again.
     inPage = false;
@@ -73,12 +71,13 @@ async function workInPage(waiting: Waiting): Promise<void> {
   startNext();
 }
 
-function workAside({ challenge, design }: Waiting): void {
+function workAside({ challenge, design, mend }: Waiting): void {
   const there = theWorker();
   const order: JudgeOrder = {
     id: nextId++,
     challenge: challenge === challengeThere ? null : challenge,
     design,
+    mend,
   };
   challengeThere = challenge;
   there.postMessage(order);
@@ -97,12 +96,12 @@ function startNext(): void {
   }
 }
 
-/** Judges in a worker. Resolves to null when `dropped` says, before its turn, that nobody wants it. */
-function judgeAside(
-  order: Pick<Waiting, 'challenge' | 'design'>,
+/** Asks the worker. Resolves to null when `dropped` says, before its turn, that nobody wants it. */
+export function askAside(
+  order: Asked & { readonly challenge: Challenge },
   urgency: Urgency,
   dropped: () => boolean,
-): Promise<JudgedHere | null> {
+): Promise<Outcome | null> {
   return new Promise((resolve, reject) => {
     const noLonger = () => {
       const gone = dropped();
@@ -143,8 +142,9 @@ export function useJudged(
     let again: ReturnType<typeof setTimeout> | undefined;
     const order = async () => {
       try {
-        const judged = await judgeAside({ challenge, design }, urgency, () => !current);
-        if (!judged) return;
+        const outcome = await askAside({ challenge, design, mend: null }, urgency, () => !current);
+        if (!outcome || !('judged' in outcome)) return;
+        const { judged } = outcome;
         // Two places may have asked at once: what the first got stays, so that its runs stay the same objects.
         if (known.get(design)?.challenge !== challenge) known.set(design, { challenge, judged });
         if (current) setTurn((turn) => turn + 1);

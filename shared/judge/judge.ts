@@ -15,7 +15,7 @@ import { eventsOf } from '../goals/predicate.ts';
 import { costOf } from '../points/cost.ts';
 import { pointLines, totalOf } from '../points/points.ts';
 import { openJunction } from '../rules/open-junction.ts';
-import { checkDrawing } from '../rules/rules.ts';
+import { checkDrawing, mendedDrawing, plainFindings, ruleContext } from '../rules/rules.ts';
 import { idealRuns } from '../run/ideal-runs.ts';
 import { RUN_RULES } from '../run/model.ts';
 import { type Outlook, outlookOf } from './outlook.ts';
@@ -36,7 +36,7 @@ export type JudgeStep = 'ink' | 'runs' | 'rules' | 'odds' | 'robot';
 
 /**
  * The front door of the engine: what would happen, what is wrong, which goals are met and what that is
- * worth; for an entry also its odds and its steadiness. Pure and exact: the same challenge and design give
+ * worth; for an entry also its odds, its steadiness and mended designs. Pure and exact: the same challenge and design give
  * the same bits everywhere. A design that does not suit its sheet comes back as a refusal, and so does one on a
  * challenge with a start, a goal or a robot that nothing can be driven for; whether a challenge makes sense
  * beyond that is asked of `checkChallenge` where it comes in. A scene that is known already need not be set anew.
@@ -66,6 +66,17 @@ export function liveJudge(): (challenge: Challenge, design: Design) => Judged {
   return (challenge, design) => judge(challenge, design, 'live', scenes);
 }
 
+/**
+ * The design in which one finding of it is mended; null where no quick remedy is known. Verdicts of level live
+ * come without: trying mended designs takes longer than all else, and who draws looks at one finding at a time.
+ */
+export function mendedDesign(challenge: Challenge, design: Design, finding: Finding['id']): Design | null {
+  if (refusalOf(challenge, design)) return null;
+  const { sheet, kit, starts, limits } = challenge;
+  const drawing = mendedDrawing(ruleContext(sheet, design.drawing, kit, starts, limits), finding);
+  return drawing && { version: 1, drawing };
+}
+
 /** The same step by step, for those who may have to stop: nothing is lost by not asking for the next step. */
 export function* judging(
   challenge: Challenge,
@@ -81,14 +92,8 @@ export function* judging(
   const runs = idealRuns(world, { starts, limit: limits.time, ambient });
   yield 'runs';
   // What is found wrong is said of the lines that were drawn.
-  const proposed = checkDrawing({
-    sheet,
-    drawing: design.drawing,
-    track,
-    kit,
-    starts,
-    limits,
-  });
+  const context = { sheet, drawing: design.drawing, track, kit, starts, limits };
+  const proposed = level === 'entry' ? checkDrawing(context) : plainFindings(context);
   yield 'rules';
   const outlook = level === 'entry' ? yield* outlookOf(challenge, world, track, runs) : {};
   const open = runs.firstOpen && openJunction(track, runs.firstOpen, RUN_RULES.mostIdealRuns);

@@ -111,14 +111,27 @@ function triesFor(drawing: Drawing): number {
 export function checkDrawing(context: RuleContext): Finding[] {
   const drafts = draftsOf(context);
   let tries = triesFor(context.drawing);
-  return drafts.map(({ finding, mends }) => {
-    const candidates = tries > 0 && mends ? mends().filter(keepsMarks).slice(0, tries) : [];
+  return drafts.map((draft) => {
+    const candidates = candidatesOf(draft, tries);
     tries -= candidates.length;
-    const drawing = candidates.find((candidate) => isMended(context, drafts, finding, candidate));
+    const drawing = candidates.find((candidate) => isMended(context, drafts, draft.finding, candidate));
+    const { finding } = draft;
     if (!drawing || !finding.remedy) return finding;
     return { ...finding, remedy: { ...finding.remedy, design: { version: 1, drawing } } };
   });
 }
+
+/** The drawing in which this finding is mended, as `checkDrawing` has it; null where none is known. */
+export function mendedDrawing(context: RuleContext, id: Finding['id']): Drawing | null {
+  const drafts = draftsOf(context);
+  const draft = drafts.find(({ finding }) => finding.id === id);
+  if (!draft) return null;
+  const mends = (candidate: Drawing) => isMended(context, drafts, draft.finding, candidate);
+  return candidatesOf(draft, triesFor(context.drawing)).find(mends) ?? null;
+}
+
+const candidatesOf = ({ mends }: Draft, tries: number): Drawing[] =>
+  tries > 0 && mends ? mends().filter(keepsMarks).slice(0, tries) : [];
 
 /** The same findings without mended designs, for those who only count or compare. */
 export const plainFindings = (context: RuleContext): Finding[] =>

@@ -1,4 +1,5 @@
 import { type RefObject, useCallback, useMemo } from 'react';
+import type { Design } from '../../../shared/documents/design.ts';
 import type { Finding } from '../../../shared/documents/verdict.ts';
 import { cos, distance, sin } from '../../../shared/geometry/exact-math.ts';
 import type { Mm } from '../../../shared/geometry/units.ts';
@@ -35,8 +36,10 @@ export interface PaintedOptions {
   readonly judged: Judged | null;
   readonly found: readonly Finding[];
   readonly open: Finding | null;
-  /** What is drawn beside the open finding: the mended drawing where there is one, or how much is missing. */
-  readonly ghost: 'mended' | 'missing' | null;
+  /** The drawing in which the open finding is mended, as a ghost; undefined while it is worked out. */
+  readonly mended: Design | null | undefined;
+  /** Whether, where there is none, it is drawn how much is missing. */
+  readonly missing: boolean;
   /** A CSS pixel on the paper, mm. */
   readonly pixel: Mm;
 }
@@ -57,8 +60,8 @@ export function usePainted(options: PaintedOptions): Painted {
     () => pictureOfDesign(design, context, { language: locale }),
     [design, context, locale],
   );
-  const mended = options.ghost === 'mended' ? open?.remedy?.design : undefined;
-  const missing = open && options.ghost !== null && !mended ? open : undefined;
+  const { mended } = options;
+  const missing = open && options.missing && mended === null ? open : undefined;
   const ghost = useMemo(() => {
     if (mended) return paintGhost(pictureOfDesign(mended, context), picture);
     const shape = missing && missingOf(missing, layout);

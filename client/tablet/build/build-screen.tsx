@@ -75,7 +75,7 @@ function Workbench({
   const live = useLiveVerdict(challenge, session);
   const help = useHelp(room, team, round);
   const design = useSessionState(session, ({ editor }) => editor.design);
-  const findings = useFindings(live.now, design, help);
+  const findings = useFindings(challenge, live.now, design, help);
   const link = useLink();
   const mend = (mended: Design) => {
     session.replace(mended);

@@ -34,7 +34,7 @@ export function OpenFinding({ findings, camera, view, within, clear, onMend }: O
     [clear, width],
   );
   if (!finding) return null;
-  const mended = finding.remedy?.design;
+  const { mended } = findings;
   return (
     <Callout
       finding={finding}

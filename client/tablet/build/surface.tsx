@@ -63,7 +63,8 @@ export function Surface({ challenge, session, live, findings, resting, onMend, k
     judged: live.now,
     found: findings.all,
     open: findings.open,
-    ghost: findings.mayMend ? 'mended' : findings.withWords ? 'missing' : null,
+    mended: findings.mayMend ? findings.mended : null,
+    missing: findings.withWords,
     pixel: view ? 1 / view.scale : 1,
   });
   const shown = useRef({ layout, picture });

@@ -1,7 +1,9 @@
 import { useCallback, useMemo, useState } from 'react';
+import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import { type Finding, type RuleId, SEVERITIES } from '../../../shared/documents/verdict.ts';
 import type { Judged } from '../../../shared/judge/judge.ts';
+import { useMended } from '../../parts/mending.ts';
 import type { Help } from './use-help.ts';
 
 export interface Findings {
@@ -14,6 +16,8 @@ export interface Findings {
   /** The engine may mend; `triesLeft` says how many tries come before that, where it will. */
   readonly mayMend: boolean;
   readonly triesLeft: number;
+  /** The drawing in which the open one is mended: undefined while it is not known, null where there is none. */
+  readonly mended: Design | null | undefined;
   /** Nothing is said before this drawing has been tried. */
   readonly afterTry: boolean;
   readonly next: () => void;
@@ -33,7 +37,12 @@ const rank = (finding: Finding) =>
  * What was found in the drawing as it is. The worst one opens by itself, unless it is merely untidy,
  * is about what is still to be drawn, or has been closed before. How much is said is the help step's.
  */
-export function useFindings(judged: Judged | null, design: Design, help: Help): Findings {
+export function useFindings(
+  challenge: Challenge,
+  judged: Judged | null,
+  design: Design,
+  help: Help,
+): Findings {
   const { step } = help;
   const afterTry = step === 'after-try' && !help.triedAs(design);
   const all = useMemo(
@@ -57,12 +66,14 @@ export function useFindings(judged: Judged | null, design: Design, help: Help): 
     else setAsked(all[0]?.id ?? null);
   }, [open, close, all]);
   const mends = step === 'mend';
+  const mended = useMended(challenge, design, mends && open ? open.id : null);
   return {
     all,
     open,
     withWords: step !== 'place',
     mayMend: mends && help.triesLeft === 0,
     triesLeft: mends ? help.triesLeft : 0,
+    mended,
     afterTry,
     next,
     close,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { startJudgeHere } from '../../../../client/parts/judge-here.ts';
+import { type JudgedHere, startJudgeHere } from '../../../../client/parts/judge-here.ts';
 import type { Challenge, Goal } from '../../../../shared/documents/challenge.ts';
 import type { Design } from '../../../../shared/documents/design.ts';
 import type { Formula } from '../../../../shared/documents/formula.ts';
@@ -17,7 +17,12 @@ const NOT_THERE: Formula = { kind: 'not', of: { kind: 'finish' } };
 const goal = (id: string, formula: Formula): Goal => ({ id, formula, must: true, weight: 1 });
 
 describe('startJudgeHere', () => {
-  const judgeHere = startJudgeHere();
+  const ask = startJudgeHere();
+  const judgeHere = (challenge: Challenge, design: Design): JudgedHere => {
+    const outcome = ask(challenge, { design, mend: null });
+    if (!('judged' in outcome)) throw new Error('no verdict');
+    return outcome.judged;
+  };
   const junction = { ...ready('ferry-junction'), goals: [goal('arrive', { kind: 'finish' })] };
 
   it('a junction left to chance misses the finish in one of two ways', () => {
@@ -38,5 +43,15 @@ describe('startJudgeHere', () => {
     expect(judged).toEqual(judge(junction, ready('ferry-junction').model!, 'live'));
     const goals = [goal('marks', { kind: 'not', of: { kind: 'mark-limit', most: 5 } })];
     expect(judgeHere({ ...junction, goals }, NOTHING).ways).toEqual({});
+  });
+
+  it('mends a finding of the verdict by its id, and nothing by another', () => {
+    const { begin, ...corner } = ready('sharp-corner');
+    const faulty = judgeHere(corner, begin!).verdict.findings.find(({ rule }) => rule === 'R-corner')!;
+    const outcome = ask(corner, { design: begin!, mend: faulty.id });
+    const mended = 'mended' in outcome ? outcome.mended : null;
+    const rules = judgeHere(corner, mended!).verdict.findings.map(({ rule }) => rule);
+    expect(rules).not.toContain('R-corner');
+    expect(ask(corner, { design: begin!, mend: 'R-corner@elsewhere' })).toEqual({ mended: null });
   });
 });
