@@ -13,6 +13,8 @@ import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
+import { Queue, QueueButton } from './queue.tsx';
+import { suggestedKey } from './steps.ts';
 import './brief.css';
 
 /** The ready challenges, and the one that is marked, in full. */
@@ -25,7 +27,10 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
   // One that was chosen with another kit and that nobody has built is to be chosen again.
   const current = last && (room.building !== null || isOfKit(room, last)) ? last.key : null;
   const building = room.building !== null && !room.building.ended;
-  const first = current ?? challenges.find(({ playable }) => playable)?.key ?? null;
+  const first = suggestedKey(
+    room,
+    challenges.flatMap(({ key, playable }) => (playable ? [key] : [])),
+  );
   useEffect(() => {
     if (marked === null && first !== null) mark(first);
   }, [marked, first, mark]);
@@ -37,6 +42,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
       <main className="desk-main">
         <h2 id="brief-title">{desk.briefing.title}</h2>
         {building && <Notice tone="caution">{desk.briefing.buildingStill}</Notice>}
+        <Queue room={room} />
         <div className="brief-list" role="radiogroup" aria-labelledby="brief-title">
           {challenges.map((each) => (
             <ChallengeCard
@@ -49,7 +55,12 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
         </div>
       </main>
       <Aside label={title} foot={ready && <BeforeBuilding room={room} />}>
-        {shown?.playable && <ChallengeDetail challenge={shown.challenge} title={title} />}
+        {shown?.playable && (
+          <>
+            <QueueButton room={room} marked={shown.key} />
+            <ChallengeDetail challenge={shown.challenge} title={title} />
+          </>
+        )}
       </Aside>
     </div>
   );

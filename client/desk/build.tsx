@@ -7,6 +7,7 @@ import { onTeamsSheet } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
+import { titleOfRule } from './insight.ts';
 import { useKeys } from './keys.ts';
 import { LateOnes } from './late.tsx';
 import { needWords } from './team-card.tsx';
@@ -19,7 +20,7 @@ import './build.css';
 /** While teams build: everybody at a glance, one team in full. */
 export function BuildStep({ room }: { readonly room: RoomState }) {
   const { desk, emblems } = useWords();
-  const { team, pickTeam, keysOn } = useDesk();
+  const { team, pickTeam, keysOn, byNeed, orderBy } = useDesk();
   const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
   const picked = room.teams.find((each) => each.id === team);
@@ -27,7 +28,10 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
     const numbered = room.teams.find((each) => each.berth === number);
     if (numbered) pickTeam(numbered.id);
   });
-  useKeys({ ...numbers, ...Object.fromEntries([['Escape', () => pickTeam(null)]]) }, keysOn);
+  useKeys(
+    { ...numbers, g: () => orderBy(!byNeed), ...Object.fromEntries([['Escape', () => pickTeam(null)]]) },
+    keysOn,
+  );
   return (
     <div className="desk-two">
       <main className="desk-main">
@@ -62,7 +66,7 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
 /** More names than this stand without their reasons; the cards say them. */
 const NEEDS_WITH_WORDS = 3;
 
-/** Who may need somebody: cards stay in their places, these names come and go. */
+/** Who may need somebody, with why; names come and go, also while the cards stand still. */
 function Needs({ room }: { readonly room: RoomState }) {
   const words = useWords();
   const { glances, pickTeam } = useDesk();
@@ -73,6 +77,7 @@ function Needs({ room }: { readonly room: RoomState }) {
   return (
     <div className="needs">
       <h2>{words.desk.building.title(room.teams.length)}</h2>
+      <Order />
       <strong>{words.desk.building.mayNeed}</strong>
       {needing.length === 0 && <span className="desk-quiet">{words.desk.building.nobody}</span>}
       {needing.map(({ team, need }) => (
@@ -85,18 +90,35 @@ function Needs({ room }: { readonly room: RoomState }) {
   );
 }
 
-/** A title without its measure in brackets: what a whole class has in common has no one measure. */
-const plainTitle = (title: string): string => title.replace(/ \([^)]*\)$/, '');
+/** Cards by who may need somebody, or by their berths. */
+function Order() {
+  const { building } = useWords().desk;
+  const { byNeed, orderBy } = useDesk();
+  return (
+    <label className="grid-order">
+      {building.order}
+      <select
+        value={String(byNeed)}
+        aria-keyshortcuts="G"
+        onChange={(event) => orderBy(event.target.value === 'true')}
+      >
+        <option value="true">{building.byNeed}</option>
+        <option value="false">{building.byBerth}</option>
+      </select>
+    </label>
+  );
+}
 
 /** The findings that most drawings have in common. */
 function Trips({ room }: { readonly room: RoomState }) {
-  const { desk, findings } = useWords();
+  const words = useWords();
+  const { desk } = words;
   const glances = useDesk((state) => state.glances);
   const counts = new Map<string, number>();
   for (const team of room.teams) {
     const finding = glances[team.id]?.finding;
     if (!finding || finding.severity === 'untidy') continue;
-    const title = plainTitle(findings.said(finding).title);
+    const title = titleOfRule(finding, words);
     counts.set(title, (counts.get(title) ?? 0) + 1);
   }
   const common = [...counts].filter(([, n]) => n > 1).sort((a, b) => b[1] - a[1]);

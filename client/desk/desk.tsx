@@ -13,8 +13,9 @@ import { useWords } from '../parts/use-words.ts';
 import { BriefStep } from './brief.tsx';
 import { BuildStep } from './build.tsx';
 import { BuildingTime } from './building-time.tsx';
+import { ClassPictureView } from './class-picture.tsx';
 import { CloseStep } from './close.tsx';
-import { useDesk } from './desk-store.ts';
+import { type Leaf, useDesk } from './desk-store.ts';
 import { GatherStep } from './gather.tsx';
 import { useKeys } from './keys.ts';
 import { KeysHelp } from './keys-help.tsx';
@@ -24,6 +25,7 @@ import { Rail } from './rail.tsx';
 import { boardPath, goToRoom } from './session.ts';
 import { ShowStep } from './show.tsx';
 import { reachable, STEPS } from './steps.ts';
+import { TeamNoteDialog } from './team-note.tsx';
 import { TeamSeatDialog } from './team-seat.tsx';
 import { UndoBar } from './undo.tsx';
 import { useNext } from './use-next.ts';
@@ -71,28 +73,31 @@ const STEP_VIEWS = {
   close: CloseStep,
 } as const satisfies Record<Step, unknown>;
 
+const LEAVES = { paper: PaperView, picture: ClassPictureView } as const satisfies Record<Leaf, unknown>;
+
 function DeskOfRoom({ room }: { readonly room: RoomState }) {
-  const { step: looked, paper, lookAt, openPaper, follow } = useDesk();
+  const { step: looked, leaf, lookAt, openLeaf, follow } = useDesk();
   const step: Step = looked ?? room.phase;
   useEffect(() => follow(room.phase), [room.phase, follow]);
-  const View = paper ? PaperView : STEP_VIEWS[step];
+  const View = leaf ? LEAVES[leaf] : STEP_VIEWS[step];
   return (
     <div className="desk">
       <DeskHead room={room} step={step} />
       <StatusLine paused={room.paused !== null} />
       <div className="desk-body">
-        <Rail room={room} step={paper ? null : step} onStep={lookAt} onPaper={openPaper} />
+        <Rail room={room} step={leaf ? null : step} leaf={leaf} onStep={lookAt} onLeaf={openLeaf} />
         <View room={room} />
       </div>
       <UndoBar />
       <TeamSeatDialog room={room} />
+      <TeamNoteDialog room={room} />
     </div>
   );
 }
 
 function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Step }) {
   const { desk } = useWords();
-  const { keysOn, lookAt, openPaper } = useDesk();
+  const { keysOn, lookAt, openLeaf } = useDesk();
   const { ask, refusal } = useAsk();
   const next = useNext(room, step);
   const toggleLook = () => void ask({ kind: 'look-here', on: !room.lookHere });
@@ -107,7 +112,8 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
       n: next.possible && !next.busy ? next.go : undefined,
       h: toggleLook,
       t: togglePause,
-      o: openPaper,
+      o: () => openLeaf('paper'),
+      c: () => openLeaf('picture'),
       s: () => void ask({ kind: 'show-standings', on: !room.standingsShown }),
       b: () => location.assign(boardPath(room.id, 'flip')),
       '[': () => walk(-1),
@@ -160,7 +166,8 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
 }
 
 function StatusLine({ paused }: { readonly paused: boolean }) {
-  const { desk } = useWords();
+  const words = useWords();
+  const { desk } = words;
   const link = useLink();
   const status = useLinkState((state) => state.status);
   const waiting = useLinkState((state) => state.waiting);
@@ -168,6 +175,13 @@ function StatusLine({ paused }: { readonly paused: boolean }) {
     return (
       <div className="desk-status" role="alert">
         {desk.status.quiet} <Button onClick={link.takeOver}>{desk.status.takeOver}</Button>
+      </div>
+    );
+  if (status.kind === 'refused')
+    return (
+      <div className="desk-status" role="alert">
+        {refusalSentence(words, status.refusal)}
+        {waiting > 0 && <strong>{desk.status.waiting(waiting)}</strong>}
       </div>
     );
   if (status.kind !== 'away')

@@ -28,7 +28,9 @@ export function KeysHelp() {
         ['+', keys.extend],
         ['B', keys.flip],
         ['U', keys.undo],
+        ['C', keys.picture],
         ['O', keys.paper],
+        ['Q', keys.queue],
         ['L', device.open],
         ['?', keys.help],
       ],
@@ -40,6 +42,8 @@ export function KeysHelp() {
         ['Shift 1 … 40', keys.second],
         ['← → ↑ ↓', keys.move],
         ['Esc', keys.unpick],
+        ['M', keys.say],
+        ['G', keys.order],
       ],
     },
     {

@@ -1,4 +1,4 @@
-import { Check, MonitorUp, Printer } from 'lucide-react';
+import { ChartColumn, Check, MonitorUp, Printer } from 'lucide-react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -6,21 +6,27 @@ import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/use-words.ts';
+import type { Leaf } from './desk-store.ts';
 import { boardPath } from './session.ts';
 import { reachable, STEPS, standOf } from './steps.ts';
 import './rail.css';
 
 export interface RailProps {
   readonly room: RoomState | null;
-  /** The step that the desk looks at; null while it looks at paper. */
+  /** The step that the desk looks at; null while it looks at a leaf beside the steps. */
   readonly step: Step | null;
+  readonly leaf?: Leaf | null;
   readonly onStep: (step: Step) => void;
-  readonly onPaper?: () => void;
+  readonly onLeaf?: (leaf: Leaf) => void;
 }
 
 /** The lesson's path: where the class is, what the desk looks at, what the board shows. */
-export function Rail({ room, step, onStep, onPaper }: RailProps) {
+export function Rail({ room, step, leaf = null, onStep, onLeaf }: RailProps) {
   const { desk, print, safety } = useWords();
+  const leaves = [
+    { name: 'picture', icon: ChartColumn, words: desk.picture.title, shortcut: 'C' },
+    { name: 'paper', icon: Printer, words: print.page.open, shortcut: 'O' },
+  ] as const;
   return (
     <nav className="desk-rail" aria-label={desk.path}>
       <ol className="rail-steps">
@@ -48,17 +54,22 @@ export function Rail({ room, step, onStep, onPaper }: RailProps) {
       </ol>
       {room && (
         <div className="rail-foot">
-          {onPaper && (
-            <button
-              type="button"
-              className="rail-step rail-paper"
-              aria-current={step === null ? 'page' : undefined}
-              aria-keyshortcuts="O"
-              onClick={onPaper}
-            >
-              <Icon of={Printer} size={22} />
-              {print.page.open}
-            </button>
+          {onLeaf && (
+            <div>
+              {leaves.map(({ name, icon, words, shortcut }) => (
+                <button
+                  key={name}
+                  type="button"
+                  className="rail-step rail-leaf"
+                  aria-current={leaf === name ? 'page' : undefined}
+                  aria-keyshortcuts={shortcut}
+                  onClick={() => onLeaf(name)}
+                >
+                  <Icon of={icon} size={22} />
+                  {words}
+                </button>
+              ))}
+            </div>
           )}
           <p className="rail-board">
             <span>{desk.board.title}</span>

@@ -9,7 +9,7 @@ import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { RoomKeeping } from './room-keeping.tsx';
-import { goToRoom, listErased, listRooms, restoreRoom } from './session.ts';
+import { goToRoom, listErased, listRooms, openRoom, restoreRoom } from './session.ts';
 
 /** A room that is erased within so long says so without being asked, ms. */
 const SOON_MS = 14 * 24 * 3_600_000;
@@ -37,17 +37,23 @@ export function RoomList() {
   const { desk } = useWords();
   const { listed, refusal, load } = useRooms();
   const [kept, setKept] = useState<RoomInList | null>(null);
+  const { openNext, trouble } = useNextLesson();
   return (
     <section className="prepare-box" aria-labelledby="rooms-title">
       <h2 id="rooms-title">{desk.preparing.roomsTitle}</h2>
-      <Refused refusal={refusal} />
+      <Refused refusal={refusal ?? trouble} />
       {listed === null && refusal === null && <p className="prepare-quiet">{desk.preparing.roomsLoading}</p>}
       {listed?.rooms.length === 0 && <p className="prepare-quiet">{desk.preparing.roomsNone}</p>}
       {listed && <ErasedSoon rooms={listed.rooms} />}
       {listed && listed.rooms.length > 0 && (
         <ul className="prepare-rooms">
           {listed.rooms.map((room) => (
-            <RoomRow key={room.room} room={room} onKeep={() => setKept(room)} />
+            <RoomRow
+              key={room.room}
+              room={room}
+              onKeep={() => setKept(room)}
+              onNext={() => void openNext(room)}
+            />
           ))}
         </ul>
       )}
@@ -55,6 +61,18 @@ export function RoomList() {
       <RoomKeeping room={kept} onClose={() => setKept(null)} onChange={() => void load()} />
     </section>
   );
+}
+
+/** Opens a room for a class that comes back: its emblems and berths, what is left of its queue, its help. */
+function useNextLesson() {
+  const [trouble, setTrouble] = useState<WireRefusal | null>(null);
+  const openNext = async ({ room }: RoomInList) => {
+    setTrouble(null);
+    const answer = await openRoom(false, room);
+    if (answer.ok) goToRoom(answer.value.room);
+    else setTrouble(answer.refusal);
+  };
+  return { openNext, trouble };
 }
 
 function ErasedSoon({ rooms }: { readonly rooms: readonly RoomInList[] }) {
@@ -86,7 +104,13 @@ function Erased({ rooms }: { readonly rooms: readonly ErasedRoom[] }) {
   );
 }
 
-function RoomRow({ room, onKeep }: { readonly room: RoomInList; readonly onKeep: () => void }) {
+interface RowProps {
+  readonly room: RoomInList;
+  readonly onKeep: () => void;
+  readonly onNext: () => void;
+}
+
+function RoomRow({ room, onKeep, onNext }: RowProps) {
   const { preparing, keeping } = useWords().desk;
   const dates = useDates();
   return (
@@ -108,6 +132,11 @@ function RoomRow({ room, onKeep }: { readonly room: RoomInList; readonly onKeep:
             title={keeping.more}
             onClick={onKeep}
           />
+        )}
+        {room.managed && (
+          <Button aria-label={preparing.nextLessonOf(room.word)} onClick={onNext}>
+            {preparing.nextLesson}
+          </Button>
         )}
         <Button aria-label={preparing.goOnWith(room.word)} onClick={() => goToRoom(room.room)}>
           {preparing.goOn}

@@ -23,8 +23,9 @@ export interface OpenedRoom {
   readonly word: string;
 }
 
-export const openRoom = (chargerWatched: boolean): Promise<HttpAnswer<OpenedRoom>> =>
-  postJson(ROUTES.openRoom, { chargerWatched });
+/** `continues` is a room whose class comes back. */
+export const openRoom = (chargerWatched: boolean, continues?: string): Promise<HttpAnswer<OpenedRoom>> =>
+  postJson(ROUTES.openRoom, { chargerWatched, continues });
 
 export const listRooms = (): Promise<HttpAnswer<readonly RoomInList[]>> => getJson(ROUTES.rooms);
 

@@ -23,6 +23,8 @@ export function reachable(step: Step, room: RoomState): boolean {
 export type NextStep =
   | { readonly kind: 'look-at'; readonly step: Step }
   | { readonly kind: 'take-challenge' }
+  /** The first one of the queue. */
+  | { readonly kind: 'take-queued'; readonly key: string }
   | { readonly kind: 'start-building' }
   | { readonly kind: 'end-building' }
   | { readonly kind: 'go-to-show' }
@@ -46,18 +48,39 @@ export function nextStep(room: RoomState, view: DeskView): NextStep {
     case 'prepare':
       return { kind: 'look-at', step: room.phase };
     case 'gather':
-      return { kind: 'look-at', step: 'brief' };
+      return nextQueued(room) ?? { kind: 'look-at', step: 'brief' };
     case 'brief':
       return nextOfBrief(room, view);
     case 'build':
       return isBuilding(room) ? { kind: 'end-building' } : { kind: 'go-to-show' };
     case 'show':
       if (room.phase !== 'show') return { kind: 'go-to-show' };
-      return view.unshown === null ? { kind: 'go-to-close' } : { kind: 'show-next', entry: view.unshown };
+      if (view.unshown !== null) return { kind: 'show-next', entry: view.unshown };
+      return nextQueued(room) ?? { kind: 'go-to-close' };
     case 'close':
-      if (room.phase === 'close') return { kind: 'another-challenge' };
+      if (room.phase === 'close') return nextQueued(room) ?? { kind: 'another-challenge' };
       return isBuilding(room) ? { kind: 'look-at', step: 'build' } : { kind: 'go-to-close' };
   }
+}
+
+function nextQueued({ plan }: RoomState): NextStep | undefined {
+  const key = plan.queue[0];
+  return key === undefined ? undefined : { kind: 'take-queued', key };
+}
+
+/**
+ * The challenge that is marked before the desk has marked one: what was just chosen, else the first of the
+ * queue, else what was played here or what comes after the last one of the lesson before. `keys` is the course.
+ */
+export function suggestedKey(room: RoomState, keys: readonly string[]): string | null {
+  const { rounds, building, plan } = room;
+  const chosen = rounds.at(-1);
+  const current = chosen?.key;
+  // One that was chosen with another kit and that nobody has built is to be chosen again.
+  if (chosen && building === null && isOfKit(room, chosen)) return chosen.key;
+  const last = plan.from?.last ?? null;
+  const after = last === null ? undefined : keys[keys.indexOf(last) + 1];
+  return plan.queue[0] ?? current ?? after ?? keys[0] ?? null;
 }
 
 function nextOfBrief(room: RoomState, view: DeskView): NextStep {

@@ -13,7 +13,7 @@ import { useLinkState } from '../parts/use-link.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
-import { type Glance, glanceAt, type Need } from './insight.ts';
+import { type Glance, glanceAt, type Need, titleOfRule } from './insight.ts';
 import { Places } from './places.tsx';
 
 export interface TeamCardProps {
@@ -94,8 +94,13 @@ function NeedWord({ need }: { readonly need: Need }) {
 }
 
 /** A few words for why a team may need somebody. */
-export function needWords(need: Need, { desk, findings }: Wording): string {
+export function needWords(need: Need, words: Wording): string {
+  const { desk, findings } = words;
   switch (need.kind) {
+    case 'same':
+      return desk.building.need.same(need.tries, titleOfRule(need.finding, words));
+    case 'tries':
+      return desk.building.need.tries(need.tries);
     case 'stops':
       return findings.said(need.finding).title;
     case 'stuck':

@@ -23,6 +23,8 @@ import { useDesk } from './desk-store.ts';
 import { gravest } from './insight.ts';
 import { LateSwitch } from './late.tsx';
 import { Places } from './places.tsx';
+import { ReturnEntry } from './return-entry.tsx';
+import { TeamCoaching } from './team-coaching.tsx';
 import { TeamLearning } from './team-learning.tsx';
 import './team-detail.css';
 
@@ -55,6 +57,7 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
         />
       </header>
       <TeamLearning room={room} team={team} />
+      <TeamCoaching room={room} team={team} />
       <EntryTabs team={team} entries={entries} entry={entry} />
       {entry ? (
         <EntryView room={room} entry={entry} challenge={challenge} />
@@ -140,14 +143,17 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
     <div className="entry-line">
       <span>
         {when}
-        {entry.late && `, ${entry.taken ? desk.late.counts : desk.late.notYet}`}
+        {entry.late && !entry.returned && `, ${entry.taken ? desk.late.counts : desk.late.notYet}`}
         {entry.mended && `, ${learning.mended}`}
+        {entry.gentler && `, ${desk.coaching.inGentler}`}
+        {entry.returned && `, ${desk.coaching.returned}`}
         {', '}
         <strong>{outcomeOf(entry, desk.team)}</strong>
       </span>
       <StageButton room={room} entry={entry} />
       {entry.unjudged && <JudgeAgain entry={entry} />}
-      <LateSwitch entry={entry} />
+      {!entry.returned && <LateSwitch entry={entry} />}
+      <ReturnEntry key={entry.id} room={room} entry={entry} />
     </div>
   );
   if (challenge.play === 'predict')

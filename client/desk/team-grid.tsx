@@ -1,8 +1,9 @@
-import { type KeyboardEvent, useRef } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
-import type { RoomState } from '../../shared/room/state.ts';
+import type { RoomState, Team, TeamId } from '../../shared/room/state.ts';
 import { onTeamsSheet } from '../parts/variants.ts';
 import { useDesk } from './desk-store.ts';
+import { urgencyOf } from './insight.ts';
 import { TeamCard } from './team-card.tsx';
 import './team-grid.css';
 
@@ -19,11 +20,12 @@ const STEP_OF_KEY: Readonly<Record<string, 'before' | 'after' | 'up' | 'down'>> 
   ArrowDown: 'down',
 };
 
-/** All teams in the order of their berths. One card is in the tab order; arrows go from card to card. */
+/** All teams. One card is in the tab order; arrows go from card to card. */
 export function TeamGrid({ room, challenge, label }: TeamGridProps) {
   const grid = useRef<HTMLElement>(null);
   const picked = useDesk((state) => state.team);
-  const first = room.teams.some((team) => team.id === picked) ? picked : room.teams[0]?.id;
+  const { teams, hold } = useOrder(room);
+  const first = room.teams.some((team) => team.id === picked) ? picked : teams[0]?.id;
   const move = (event: KeyboardEvent) => {
     const step = STEP_OF_KEY[event.key];
     if (!step || !grid.current) return;
@@ -36,8 +38,8 @@ export function TeamGrid({ room, challenge, label }: TeamGridProps) {
     to?.click();
   };
   return (
-    <section className="team-grid" ref={grid} aria-label={label}>
-      {room.teams.map((team) => (
+    <section className="team-grid" ref={grid} aria-label={label} {...hold}>
+      {teams.map((team) => (
         <TeamCard
           key={team.id}
           room={room}
@@ -50,6 +52,28 @@ export function TeamGrid({ room, challenge, label }: TeamGridProps) {
       ))}
     </section>
   );
+}
+
+/**
+ * The teams by who may need somebody, or by their berths. The order stands still while the pointer is over
+ * the cards or the focus on one: nothing moves away under a hand.
+ */
+function useOrder(room: RoomState) {
+  const { byNeed, glances } = useDesk();
+  const [held, setHeld] = useState(false);
+  const shown = useRef<readonly TeamId[]>([]);
+  if (!held) {
+    const place = ({ id }: Team) => (byNeed ? urgencyOf(glances[id]?.need) : 0);
+    shown.current = [...room.teams].sort((a, b) => place(a) - place(b)).map(({ id }) => id);
+  }
+  const placeOf = ({ id }: Team) => {
+    const place = shown.current.indexOf(id);
+    return place < 0 ? shown.current.length : place;
+  };
+  const take = () => setHeld(true);
+  const letGo = () => setHeld(false);
+  const hold = { onPointerEnter: take, onPointerLeave: letGo, onFocus: take, onBlur: letGo };
+  return { teams: [...room.teams].sort((a, b) => placeOf(a) - placeOf(b)), hold };
 }
 
 /** How many cards stand in the first row. */

@@ -1,13 +1,18 @@
-import type { RoomState } from '../../shared/room/state.ts';
+import { type RoomState, timeIn } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
+import type { Link } from '../link/connect.ts';
 import { bestEntry } from '../parts/figures.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { RESTING } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
+import { useTitles } from './queue.tsx';
 import { type NextStep, nextStep } from './steps.ts';
+
+/** Whoever takes back the end of the building has at least so long, s. */
+const LEAST_LEFT_S = 60;
 
 export interface Next extends Asking {
   readonly label: string;
@@ -18,24 +23,34 @@ export interface Next extends Asking {
 /** The next sensible action as a button would show it. */
 export function useNext(room: RoomState, step: Step): Next {
   const { desk } = useWords();
-  const { marked, minutes, lookAt } = useDesk();
+  const { marked, minutes, lookAt, mark, offerUndo } = useDesk();
   const link = useLink();
   const asking = useAsk();
   const { ask } = asking;
+  const titleOf = useTitles();
+  const choose = async (key: string) => {
+    if (!(await ask({ kind: 'choose-challenge', key }))) return false;
+    if (room.phase === 'gather') await ask({ kind: 'go-to', phase: 'brief' });
+    return true;
+  };
   const next = nextStep(room, { step, marked, unshown: unshownBest(room) });
   const go = async () => {
     switch (next.kind) {
       case 'look-at':
         return lookAt(next.step);
       case 'take-challenge':
-        if (marked === null || !(await ask({ kind: 'choose-challenge', key: marked }))) return;
-        if (room.phase === 'gather') await ask({ kind: 'go-to', phase: 'brief' });
+        if (marked !== null) await choose(marked);
+        return;
+      case 'take-queued':
+        mark(next.key);
+        if (await choose(next.key)) lookAt(null);
         return;
       case 'start-building':
         await ask({ kind: 'start-building', seconds: minutes === null ? null : minutes * 60 });
         return lookAt(null);
       case 'end-building':
-        await ask({ kind: 'end-building' });
+        if (await ask({ kind: 'end-building' }))
+          offerUndo({ said: desk.undo.ended, back: () => void buildOn(link, room) });
         return;
       case 'go-to-show':
         await ask({ kind: 'go-to', phase: 'show' });
@@ -53,7 +68,7 @@ export function useNext(room: RoomState, step: Step): Next {
   };
   return {
     ...asking,
-    label: labelOf(next, room, desk),
+    label: labelOf(next, room, desk, titleOf),
     possible: next.kind !== 'take-challenge' || marked !== null,
     go: () => void go(),
   };
@@ -70,13 +85,30 @@ export function unshownBest(room: RoomState): string | null {
   return null;
 }
 
-function labelOf(next: NextStep, room: RoomState, desk: Wording['desk']): string {
+/** Goes on building as if it had not been ended: for as long as there was still, or without a limit. */
+async function buildOn(link: Link, { building, ...room }: RoomState): Promise<void> {
+  const left =
+    building?.until == null ? null : building.until - timeIn({ ...room, building }, link.serverNow());
+  await link.command({ kind: 'go-to', phase: 'build' });
+  if (left === null) await link.command({ kind: 'start-building', seconds: null });
+  else
+    await link.command({ kind: 'extend-building', seconds: Math.max(LEAST_LEFT_S, Math.ceil(left / 1000)) });
+}
+
+function labelOf(
+  next: NextStep,
+  room: RoomState,
+  desk: Wording['desk'],
+  titleOf: (key: string) => string,
+): string {
   switch (next.kind) {
     case 'look-at':
       if (next.step === 'brief') return desk.gathering.choose;
       return next.step === 'gather' ? desk.preparing.toWall : desk.step(next.step);
     case 'take-challenge':
       return room.rounds.length > 0 && room.building !== null ? desk.briefing.takeNext : desk.briefing.take;
+    case 'take-queued':
+      return desk.queue.next(titleOf(next.key));
     case 'start-building':
       return desk.briefing.start;
     case 'end-building':

@@ -14,7 +14,7 @@ import {
 import { Documents } from './documents.ts';
 import { foldEvents, foldLatest, foldWelcome } from './fold.ts';
 import { LatestSender, type Timers } from './latest-up.ts';
-import { Outbox, type Pending, type Shelf } from './outbox.ts';
+import { NOTHING_KEPT, Outbox, type Pending, type Shelf } from './outbox.ts';
 import { tooLarge, valueTooLarge } from './size.ts';
 import { FIRST_STATE, type Kept, type LinkState } from './state.ts';
 import type { OpenWire, Wire } from './wire.ts';
@@ -289,7 +289,7 @@ export class Link {
         ANSWER_MS,
       )) as Answer;
       if (answer.ok) return answer;
-      if (answer.refusal.code === 'store-away') this.#storeAway();
+      if (NOTHING_KEPT.includes(answer.refusal.code)) this.#storeAway();
       else if (answer.refusal.code !== 'too-fast') return answer;
     } catch {
       if (!this.#wire.open()) return null;

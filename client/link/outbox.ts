@@ -1,5 +1,5 @@
 import type { RoomId, TeamId } from '../../shared/room/state.ts';
-import type { Answer, ClientAsk, CommandId } from '../../shared/wire/protocol.ts';
+import type { Answer, ClientAsk, CommandId, WireRefusal } from '../../shared/wire/protocol.ts';
 
 /** A command that waits for its answer. */
 export interface Pending {
@@ -19,6 +19,9 @@ export interface Shelf {
   put(pending: Pending): void;
   drop(id: CommandId): void;
 }
+
+/** The server could not keep anything: what was asked is still to be done, once it can. */
+export const NOTHING_KEPT: readonly WireRefusal['code'][] = ['store-away', 'restart-needed'];
 
 const HANDED_IN: readonly ClientAsk['kind'][] = ['hand-in', 'hand-in-answers'];
 /** What a team has done is kept until it is answered; a button pressed long ago means nothing any more. */

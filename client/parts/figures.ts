@@ -1,5 +1,5 @@
 import { bestOfRounds, type Scored, scoredOf, standings } from '../../shared/points/standings.ts';
-import type { Entry, RoomState, Team, TeamId } from '../../shared/room/state.ts';
+import { counts, type Entry, type RoomState, type Team, type TeamId } from '../../shared/room/state.ts';
 import type { Together } from '../../shared/wording/en/board.ts';
 
 /** Index of the round being played; -1 before the first challenge. */
@@ -15,7 +15,7 @@ export const entriesOf = (room: RoomState, team: TeamId, round = currentRound(ro
 
 /** The judged entry with the most points that counts, the earlier of two equal ones. */
 export function bestEntry(room: RoomState, team: TeamId, round = currentRound(room)): Entry | undefined {
-  const judged = entriesOf(room, team, round).filter((entry) => entry.taken && entry.verdict);
+  const judged = entriesOf(room, team, round).filter((entry) => counts(entry) && entry.verdict);
   return judged.reduce<Entry | undefined>(
     (best, entry) => (best && pointsOf(best) >= pointsOf(entry) ? best : entry),
     undefined,
@@ -23,7 +23,8 @@ export function bestEntry(room: RoomState, team: TeamId, round = currentRound(ro
 }
 
 /** Late entries of teams that play, of which the desk has not said that they count. */
-export const waitingLate = (room: RoomState): Entry[] => countedEntries(room).filter((entry) => !entry.taken);
+export const waitingLate = (room: RoomState): Entry[] =>
+  countedEntries(room).filter(({ taken, returned }) => !taken && !returned);
 
 export const pointsOf = (entry: Entry): number => entry.verdict?.points ?? 0;
 

@@ -1,5 +1,5 @@
 import { bestOfRounds, scoredOf, standings } from '../../shared/points/standings.ts';
-import type { RoomState } from '../../shared/room/state.ts';
+import { counts, type RoomState } from '../../shared/room/state.ts';
 
 const COLUMNS = [
   'round',
@@ -57,10 +57,10 @@ export function resultsCsv(state: RoomState): string {
       e.number,
       new Date(e.at).toISOString(),
       e.late,
-      e.taken,
+      counts(e),
       e.verdict?.met ?? null,
       e.verdict?.points ?? null,
-      e.verdict ? e.taken && e.verdict.points === best.get(e.round) : null,
+      e.verdict ? counts(e) && e.verdict.points === best.get(e.round) : null,
       ...lesson,
     ]);
   });

@@ -4,7 +4,7 @@ import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
 import { type Beginning, newRoomId } from '../rooms/rooms.ts';
 import { type Access, mayOpen } from '../seats/access.ts';
-import { forDesk, forOpener, ownRoom } from './desks.ts';
+import { forDesk, forOpener, managedRoom, ownRoom } from './desks.ts';
 import { erasingApi } from './erasing-api.ts';
 import type { HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -35,7 +35,10 @@ export function roomsApi(parts: HttpParts): Router {
       const form = checkForm(OpenForm, request.body);
       if (!form.ok) return refuse(response, form.refusal);
       if (!(await rates.allows('openRoom', nameOf(access)))) return refuse(response, { code: 'too-fast' });
-      await begin(response, access, rooms.empty(form.value.chargerWatched));
+      const { chargerWatched, continues } = form.value;
+      const before = continues === undefined ? undefined : await managedRoom(parts, access, continues);
+      if (continues !== undefined && !before) return refuse(response, { code: 'unknown-room' });
+      await begin(response, access, await rooms.empty(chargerWatched, before?.room.state));
     }),
   );
 

@@ -2,15 +2,17 @@ import { nanoid } from 'nanoid';
 import { USUAL_CLOSING_QUESTIONS } from '../../shared/documents/closing-check.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
 import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
+import { gentlerLines } from '../../shared/library/gentler.ts';
 import type { RoomCommand } from '../../shared/room/commands.ts';
+import { continuation } from '../../shared/room/decide-plan.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../shared/room/events.ts';
 import { mayRead } from '../../shared/room/seen.ts';
-import type { DocumentId, RoomId, TeamId } from '../../shared/room/state.ts';
+import type { DocumentId, RoomId, RoomState, TeamId } from '../../shared/room/state.ts';
 import type { Answer, ClientCommand, Fetched, WireRefusal } from '../../shared/wire/protocol.ts';
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
 import { askedCheck, madeCheck, type ReadDocument } from './closing-check.ts';
-import { storedChallenge, storedClosingCheck, withoutTeachersPart } from './documents.ts';
+import { storedChallenge, storedClosingCheck, storedDesign, withoutTeachersPart } from './documents.ts';
 import { type HandIn, handedIn } from './handed-in.ts';
 import type { LiveRoom } from './live-room.ts';
 import { OpenRooms, type RoomsParts } from './open-rooms.ts';
@@ -61,15 +63,21 @@ export class Rooms extends OpenRooms {
     return this.parts.log.lastUsed(rooms);
   }
 
-  /** What an empty room begins with. */
-  empty(chargerWatched: boolean): Beginning {
+  /** What an empty room begins with; `before` is the lesson that it goes on from. */
+  async empty(chargerWatched: boolean, before?: RoomState): Promise<Beginning> {
     const at = this.parts.now();
+    const brought = before ? continuation(before) : [];
+    const kit = before?.kit ? await this.parts.log.document(before.id, before.kit) : undefined;
     return {
       word: null,
-      documents: [],
-      events: (room, word) => [
-        { seq: 1, at, version: EVENT_VERSION, fact: { kind: 'opened', room, word, chargerWatched } },
-      ],
+      documents: kit ? [kit] : [],
+      events: (room, word) =>
+        [{ kind: 'opened', room, word, chargerWatched } as const, ...brought].map((fact, i) => ({
+          seq: i + 1,
+          at,
+          version: EVENT_VERSION,
+          fact,
+        })),
     };
   }
 
@@ -102,7 +110,8 @@ export class Rooms extends OpenRooms {
     const team = nanoid(8);
     const seat = { tokenHash: hashOf(own), room: room.state.id, team };
     try {
-      const command: RoomCommand = { kind: 'join', team };
+      const wasHere = known !== undefined && known.room === room.state.plan.from?.room;
+      const command: RoomCommand = { kind: 'join', team, ...(wasHere && { before: known.team }) };
       const answer = await room.carryOut({ seat: SERVER, id: null, command, seats: [seat] });
       // A repeat after a clash finds the team there: it was this very one that had been appended.
       const there = answer.ok || answer.refusal.code === 'already-so';
@@ -135,12 +144,16 @@ export class Rooms extends OpenRooms {
       if (ask.kind === 'hand-in' || ask.kind === 'hand-in-answers') {
         return await this.#handIn(room, seat, id, ask);
       }
-      if (ask.kind === 'choose-challenge') return await this.#chooseChallenge(room, seat, id, ask.key);
+      if (ask.kind === 'choose-challenge') return await this.#choose(room, seat, id, ask.key);
       if (ask.kind === 'choose-kit') {
         const kit = kitToUse(ask.kit);
         if (!kit.ok) return kit;
         const command = { kind: ask.kind, kit: kit.value.id };
         return await room.carryOut({ seat, id, command, documents: [kit.value] });
+      }
+      if (ask.kind === 'queue-challenge' && ask.place !== null) {
+        const known = await this.parts.challenge(ask.key, room.state.id, await this.kitOf(room));
+        if (!known) return refused({ code: 'unknown-challenge', key: ask.key });
       }
       if (ask.kind === 'start-check') return await this.#startCheck(room, seat, id, ask.questions);
       return await room.carryOut({ seat, id, command: ask });
@@ -150,18 +163,21 @@ export class Rooms extends OpenRooms {
     }
   }
 
-  async #chooseChallenge(room: LiveRoom, seat: Seat, id: string, key: string): Promise<Answer> {
+  async #choose(room: LiveRoom, seat: Seat, id: string, key: string): Promise<Answer> {
     const { kit } = room.state;
     const challenge = await this.parts.challenge(key, room.state.id, await this.kitOf(room));
     if (!challenge) return refused({ code: 'unknown-challenge', key });
     const document = storedChallenge(challenge);
+    const drawn = gentlerLines(challenge);
+    const lines = drawn && storedDesign(drawn);
     const command = {
       kind: 'choose-challenge',
       key,
       challenge: document.id,
       ...(kit !== null && { kit }),
+      ...(lines && { gentler: lines.id }),
     } as const;
-    return room.carryOut({ seat, id, command, documents: [document] });
+    return room.carryOut({ seat, id, command, documents: lines ? [document, lines] : [document] });
   }
 
   /** What challenges to come are made for in a room, and what goes to paper beside any challenge. */

@@ -8,13 +8,14 @@ export interface Scored {
 /** An entry as a room has it. */
 interface Judged extends Omit<Scored, 'points'> {
   readonly taken: boolean;
+  readonly returned: boolean;
   readonly verdict: { readonly points: number } | null;
 }
 
-/** Those entries that count: judged, and in time or taken all the same. */
+/** Those entries that count: judged, in time or taken all the same, and not given back. */
 export const scoredOf = (entries: readonly Judged[]): Scored[] =>
-  entries.flatMap(({ team, round, taken, verdict }) =>
-    taken && verdict ? [{ team, round, points: verdict.points }] : [],
+  entries.flatMap(({ team, round, taken, returned, verdict }) =>
+    taken && !returned && verdict ? [{ team, round, points: verdict.points }] : [],
   );
 
 export interface Standing {

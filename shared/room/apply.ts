@@ -1,7 +1,10 @@
 import type { Millis } from '../geometry/units.ts';
 import { BOARD_FOLDS, boardWithout, clearedBoard, lessonScene } from './apply-board.ts';
+import { COACHING_FOLDS } from './apply-coaching.ts';
 import { FIRST_BOARD } from './board.ts';
+import { NO_COACHING } from './coaching.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
+import { NO_PLAN, queueWith } from './plan.ts';
 import {
   type Building,
   type CheckAnswer,
@@ -27,6 +30,8 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     seq: event.seq,
     openedAt: event.at,
     phase: 'gather',
+    phaseSince: event.at,
+    spent: [],
     chargerWatched: fact.chargerWatched,
     teams: [],
     removed: [],
@@ -43,6 +48,8 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     checks: [],
     stage: [],
     board: FIRST_BOARD,
+    coaching: NO_COACHING,
+    plan: NO_PLAN,
   };
 }
 
@@ -92,9 +99,11 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     return withTeam(state, team, { mended: [...before, round] });
   },
   'kit-chosen': (state, { kit }) => ({ ...state, kit }),
-  'challenge-chosen': (state, { kind, ...chosen }) => ({
+  'challenge-chosen': (state, { kind, ...chosen }, { at }) => ({
     ...clearedBoard(state),
+    ...timesAt(state, at),
     rounds: [...state.rounds, { ...chosen, varied: state.variedSheets }],
+    plan: { ...state.plan, queue: queueWith(state.plan.queue, chosen.key, null) },
     building: null,
     stage: [],
   }),
@@ -104,7 +113,12 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     return { ...state, variedSheets: on, rounds: state.building ? state.rounds : rounds };
   },
   /** The stage belongs to the phase in which it was set. */
-  'phase-changed': (state, fact) => ({ ...lessonScene(state), phase: fact.phase, stage: [] }),
+  'phase-changed': (state, { phase }, { at }) => ({
+    ...lessonScene(state),
+    ...timesAt(state, at),
+    phase,
+    stage: [],
+  }),
   'building-started': (state, fact, event) => ({
     ...lessonScene(state),
     building: { since: timeIn(state, event.at), until: fact.until, ended: false },
@@ -117,7 +131,12 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     state.building ? { ...state, building: { ...state.building, ended: true } } : state,
   'look-here': (state, fact) => ({ ...state, lookHere: fact.on }),
   paused: (state, _, event) => ({ ...state, paused: event.at }),
-  resumed: (state, fact) => ({ ...state, paused: null, building: later(state.building, fact.after) }),
+  resumed: (state, { after }) => ({
+    ...state,
+    paused: null,
+    phaseSince: state.phaseSince + after,
+    building: later(state.building, after),
+  }),
   'standings-shown': (state, fact) => ({
     ...state,
     standingsShown: fact.on,
@@ -136,6 +155,9 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
       unjudged: false,
     })),
   }),
+  ...COACHING_FOLDS,
+  'queue-changed': (state, { queue }) => ({ ...state, plan: { ...state.plan, queue } }),
+  continued: (state, { kind, ...from }) => ({ ...state, plan: { ...state.plan, from } }),
   'late-taken': (state, fact) => ({
     ...state,
     entries: fact.entries.reduce(
@@ -172,10 +194,10 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   }),
 };
 
-const newTeam = (state: RoomState, { team, emblem }: FactOf<'team-joined'>): Team => ({
+const newTeam = (state: RoomState, { team, emblem, berth }: FactOf<'team-joined'>): Team => ({
   id: team,
   emblem,
-  berth: freePlace(state)?.berth ?? 0,
+  berth: berth ?? freePlace(state)?.berth ?? 0,
   seatFree: false,
   moves: 0,
   help: null,
@@ -198,12 +220,25 @@ function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent)
     late: fact.late,
     variant: team ? variantFor(state.rounds[round], team) : null,
     mended: team?.mended.includes(round) ?? false,
+    gentler: state.rounds[round]?.gentler !== undefined && state.coaching.gentler.includes(fact.team),
+    spent: state.building ? timeIn(state, event.at) - state.building.since : 0,
     taken: fact.taken ?? true,
+    returned: false,
     verdict: null,
     shown: false,
     counted: false,
     unjudged: false,
   };
+}
+
+/** What is written down of the phase that ends now, and the beginning of the next. */
+function timesAt(state: RoomState, at: Millis): Pick<RoomState, 'phaseSince' | 'spent'> {
+  const now = timeIn(state, at);
+  const round = state.rounds.length - 1;
+  const before = state.spent[round] ?? {};
+  const { phase, phaseSince } = state;
+  const lasted = { ...before, [phase]: (before[phase] ?? 0) + now - phaseSince };
+  return { phaseSince: now, spent: round < 0 ? [] : [...state.spent.slice(0, round), lasted] };
 }
 
 const byBerth = (teams: Team[]): Team[] => teams.sort((a, b) => a.berth - b.berth);

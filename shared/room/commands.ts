@@ -1,5 +1,6 @@
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
+import type { NoteWords, ReturnReason } from './coaching.ts';
 import type {
   Because,
   CheckAnswer,
@@ -8,6 +9,7 @@ import type {
   EntryVerdict,
   HelpStep,
   Phase,
+  Round,
   TeamId,
   Try,
   WallWish,
@@ -20,7 +22,8 @@ import type {
 export type RoomCommand =
   | BoardCommand
   | { readonly kind: 'watch-charger' }
-  | { readonly kind: 'join'; readonly team: TeamId }
+  /** `before`: the team that this tablet was in the lesson from which this one goes on. */
+  | { readonly kind: 'join'; readonly team: TeamId; readonly before?: TeamId | undefined }
   | { readonly kind: 'swap-emblem'; readonly emblem: string }
   | { readonly kind: 'remove-team'; readonly team: TeamId }
   | { readonly kind: 'put-back-team'; readonly team: TeamId }
@@ -31,13 +34,9 @@ export type RoomCommand =
   /** By the server only: another tablet has come with the desk's leave. */
   | { readonly kind: 'move-seat'; readonly team: TeamId }
   | { readonly kind: 'choose-kit'; readonly kit: DocumentId }
-  | {
-      readonly kind: 'choose-challenge';
-      readonly challenge: DocumentId;
-      readonly key: string;
-      /** What it was made for; absent: the demo kit. */
-      readonly kit?: DocumentId | undefined;
-    }
+  | ({ readonly kind: 'choose-challenge' } & Omit<Round, 'varied'>)
+  /** `place` from 0, the end where it is beyond that; null takes it off. */
+  | { readonly kind: 'queue-challenge'; readonly key: string; readonly place: number | null }
   /** Whether neighbours get mirrored or turned sheets. Not once teams have built in this round. */
   | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }
@@ -56,6 +55,12 @@ export type RoomCommand =
   /** Of the last try in this round. */
   | ({ readonly kind: 'explain'; readonly round: number } & Because)
   | { readonly kind: 'mend'; readonly round: number }
+  | { readonly kind: 'send-note'; readonly team: TeamId; readonly words: NoteWords }
+  | { readonly kind: 'put-note-away'; readonly note: number }
+  | { readonly kind: 'take-note-back'; readonly note: number }
+  | { readonly kind: 'set-gentler'; readonly team: TeamId; readonly on: boolean }
+  | { readonly kind: 'return-entry'; readonly entry: EntryId; readonly reason: ReturnReason }
+  | { readonly kind: 'accept-entry'; readonly entry: EntryId }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
   /** `round` is the one the design was drawn for. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly entry: EntryId; readonly design: DocumentId }
@@ -100,4 +105,5 @@ export type Refusal =
   /** No closing check is asked now, or not this one. */
   | { readonly code: 'no-check' }
   | { readonly code: 'unknown-answer' }
-  | { readonly code: 'too-many-on-stage'; readonly most: number };
+  | { readonly code: 'too-many-on-stage'; readonly most: number }
+  | { readonly code: 'queue-full'; readonly most: number };

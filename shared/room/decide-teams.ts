@@ -40,10 +40,16 @@ export function whileDrawing(
   });
 }
 
-function join(state: RoomState, { team }: CommandOf<'join'>): Decision {
-  if ([...state.teams, ...state.removed].some((known) => known.id === team)) return ALREADY;
-  const place = freePlace(state);
-  return place ? done({ kind: 'team-joined', team, emblem: place.emblem }) : ROOM_FULL;
+/** Where the lesson goes on from another, a team that comes back has its emblem and berth again. */
+function join(state: RoomState, { team, before }: CommandOf<'join'>): Decision {
+  const { from } = state.plan;
+  const all = [...state.teams, ...state.removed];
+  if (all.some((known) => known.id === team)) return ALREADY;
+  const own = from?.places.find((place) => place.team === before);
+  const isTaken = own && all.some(({ emblem, berth }) => emblem === own.emblem || berth === own.berth);
+  const place = own && !isTaken ? own : freePlace(state);
+  if (!place) return ROOM_FULL;
+  return done({ kind: 'team-joined', team, emblem: place.emblem, ...(from && { berth: place.berth }) });
 }
 
 /** Until the first challenge is being told: later, emblems are what points are known by. */

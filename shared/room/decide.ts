@@ -2,8 +2,10 @@ import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
 import { BOARD_RULES, toldVerdicts } from './decide-board.ts';
 import { CHECK_RULES } from './decide-check.ts';
+import { COACHING_RULES } from './decide-coaching.ts';
 import { KIT_RULES } from './decide-kit.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
+import { PLAN_RULES } from './decide-plan.ts';
 import { strangerTo, TEAM_RULES, whileDrawing } from './decide-teams.ts';
 import {
   ALREADY,
@@ -27,18 +29,13 @@ const endByDesk = (state: RoomState): RoomFact[] =>
 const NEEDS_CHALLENGE: readonly Phase[] = ['brief', 'build', 'show'];
 
 /** A new round. A room that was building or showing goes back to the brief with it. */
-function chooseChallenge(state: RoomState, command: CommandOf<'choose-challenge'>): Decision {
+function chooseChallenge(state: RoomState, { kind: _, ...command }: CommandOf<'choose-challenge'>): Decision {
   if (isBuilding(state)) return notNow(state);
-  const { challenge, key, kit } = command;
+  const { challenge, kit } = command;
   const last = state.rounds.at(-1);
   const isSame = last?.challenge === challenge && last.kit === kit;
   if (state.building === null && isSame) return ALREADY;
-  const chosen: RoomFact = {
-    kind: 'challenge-chosen',
-    challenge,
-    key,
-    ...(kit === undefined ? {} : { kit }),
-  };
+  const chosen: RoomFact = { kind: 'challenge-chosen', ...command };
   const stays = state.phase === 'gather' || state.phase === 'brief';
   return stays ? done(chosen) : done(chosen, { kind: 'phase-changed', phase: 'brief' });
 }
@@ -177,6 +174,8 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   ...BOARD_RULES,
   ...CHECK_RULES,
   ...KIT_RULES,
+  ...COACHING_RULES,
+  ...PLAN_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'vary-sheets': { by: 'desk', decide: varySheets },
   'go-to': { by: 'desk', decide: goTo },

@@ -1,6 +1,8 @@
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
+import type { CoachingFact } from './coaching.ts';
+import type { PlanFact } from './plan.ts';
 import type {
   Because,
   CheckAnswer,
@@ -11,6 +13,7 @@ import type {
   HelpStep,
   Phase,
   RoomId,
+  Round,
   TeamId,
   Try,
   WallWish,
@@ -31,7 +34,13 @@ export type RoomFact =
       readonly chargerWatched: boolean;
     }
   | { readonly kind: 'charger-watched' }
-  | { readonly kind: 'team-joined'; readonly team: TeamId; readonly emblem: string }
+  | {
+      readonly kind: 'team-joined';
+      readonly team: TeamId;
+      readonly emblem: string;
+      /** Absent: the next free one. */
+      readonly berth?: number | undefined;
+    }
   /** Another emblem, by the team's own wish. */
   | { readonly kind: 'emblem-changed'; readonly team: TeamId; readonly emblem: string }
   /** Out of the room, with its work kept; the desk may put it back. */
@@ -57,13 +66,7 @@ export type RoomFact =
   | ({ readonly kind: 'explained'; readonly team: TeamId; readonly round: number } & Because)
   | { readonly kind: 'mended'; readonly team: TeamId; readonly round: number }
   | { readonly kind: 'kit-chosen'; readonly kit: DocumentId }
-  | {
-      readonly kind: 'challenge-chosen';
-      readonly challenge: DocumentId;
-      readonly key: string;
-      /** Absent where it was made for the demo kit. */
-      readonly kit?: DocumentId | undefined;
-    }
+  | ({ readonly kind: 'challenge-chosen' } & Omit<Round, 'varied'>)
   /** Neighbours get mirrored or turned sheets, or no longer: for rounds in which nobody has built yet. */
   | { readonly kind: 'sheets-varied'; readonly on: boolean }
   | { readonly kind: 'phase-changed'; readonly phase: Phase }
@@ -118,6 +121,8 @@ export type RoomFact =
   | { readonly kind: 'check-ended'; readonly key: ClosingKey }
   /** On the board, or no longer. `result` null in a team's copy. */
   | { readonly kind: 'check-shown'; readonly result: CheckResult | null }
+  | CoachingFact
+  | PlanFact
   /** Stands where a damaged file has lost what happened. */
   | { readonly kind: 'lost' };
 

@@ -1,6 +1,8 @@
 import { isBoardFact } from './apply-board.ts';
 import { FIRST_BOARD } from './board.ts';
+import { coachingOf } from './coaching.ts';
 import type { RoomEvent, RoomFact, Seat } from './events.ts';
+import { NO_PLAN } from './plan.ts';
 import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './state.ts';
 
 /**
@@ -8,9 +10,9 @@ import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './st
  * and a design of others from the moment it is staged. A board knows a design once it is staged, and
  * a verdict once that counts for the wall: its entry was staged, the desk showed the standings, or the lesson
  * closes. What else the desk puts on the board, drawings of the gallery and the fleet among it, the board alone
- * knows. How a team is helped, what it foretold, what it answered in a closing check and what it had mended is for
- * the desk and itself; its wish about the wall is for the board too. What is right in a closing check is told to
- * all when it ends.
+ * knows. How a team is helped, what it was told, what it foretold, what it answered in a closing check and what
+ * it had mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for
+ * the board too. What is planned is the desk's. What is right in a closing check is told to all when it ends.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -35,7 +37,17 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
     case 'tried':
     case 'explained':
     case 'mended':
+    case 'note-sent':
+    case 'note-put-away':
+    case 'note-taken-back':
+    case 'gentler-set':
       return owns(seat, fact.team) ? fact : null;
+    case 'entry-returned':
+    case 'entry-accepted':
+      return seat.role === 'board' || owns(seat, ownerOf(state, fact.entry)) ? fact : null;
+    case 'queue-changed':
+    case 'continued':
+      return null;
     case 'wall-wished':
       return seat.role === 'board' || owns(seat, fact.team) ? fact : null;
     case 'verdicts-told':
@@ -70,6 +82,8 @@ function seenEntry(seat: Seat, entry: Entry): Entry {
     counted: onWall,
     unjudged: own && entry.unjudged,
     mended: own && entry.mended,
+    gentler: own && entry.gentler,
+    returned: (own || seat.role === 'board') && entry.returned,
   };
 }
 
@@ -96,8 +110,14 @@ export function view(state: RoomState, seat: Seat): RoomState {
     entries: state.entries.map((entry) => seenEntry(seat, entry)),
     board: seat.role === 'board' ? state.board : FIRST_BOARD,
     checks: state.checks.map((check) => seenCheck(seat, check)),
+    coaching: coachingOf(state.coaching, (team) => owns(seat, team)),
+    plan: NO_PLAN,
   };
 }
+
+/** The lines of a gentler form are for those who are given them. */
+const mayReadLines = ({ coaching }: RoomState, seat: Seat): boolean =>
+  knowsAll(seat) || (seat.role === 'team' && coaching.gentler.includes(seat.team));
 
 /**
  * Whether `seat` may read a document of the room. A verdict tells of the drawing (places, mended
@@ -110,6 +130,7 @@ export function mayRead(state: RoomState, seat: Seat, id: DocumentId): boolean {
   if (own.kit === id || own.rounds.some((round) => round.challenge === id)) return true;
   if (own.checks.some((check) => check.document === id && (seat.role !== 'board' || check.ended)))
     return true;
+  if (own.rounds.some(({ gentler }) => gentler === id)) return mayReadLines(own, seat);
   return own.entries.some(
     (e) => e.design === id || (e.verdict?.document === id && (seat.role !== 'board' || e.shown)),
   );

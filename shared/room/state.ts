@@ -1,19 +1,19 @@
 import type { Variant } from '../documents/challenge.ts';
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Guess, Reason } from '../documents/reason.ts';
+import type { FindingVariant, RuleId } from '../documents/verdict.ts';
 import type { Millis, Mm } from '../geometry/units.ts';
 import type { BoardState } from './board.ts';
+import type { Coaching } from './coaching.ts';
+import type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
+import type { Plan } from './plan.ts';
 
 /**
  * A room: one class playing together. Its state is the fold of its events, the same on server, desk,
  * board and tablets; what a seat may not see is missing or blank in its copy, never different.
  */
 
-export type RoomId = string;
-export type TeamId = string;
-export type EntryId = string;
-/** Hash of an immutable document. */
-export type DocumentId = string;
+export type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
 
 export const PHASES = ['gather', 'brief', 'build', 'show', 'close'] as const;
 export type Phase = (typeof PHASES)[number];
@@ -54,6 +54,8 @@ export interface Try {
   readonly at: { readonly x: Mm; readonly y: Mm } | null;
   /** Whether the robot made it. */
   readonly made: boolean;
+  /** The gravest finding of the drawing that was tried; absent where there was none, or nobody said. */
+  readonly found?: { readonly rule: RuleId; readonly variant?: FindingVariant | undefined } | undefined;
   readonly because: Because | null;
 }
 
@@ -73,6 +75,8 @@ export interface Round {
   readonly varied: boolean;
   /** The kit that the challenge was made for; absent where it is the demo kit. */
   readonly kit?: DocumentId | undefined;
+  /** A design of the lines that teams get in its gentler form; absent where it has none. */
+  readonly gentler?: DocumentId | undefined;
 }
 
 const VARIANT_OF_BERTH: readonly (Variant | null)[] = [null, 'mirrored', 'turned'];
@@ -104,8 +108,14 @@ export interface Entry {
   readonly variant: Variant | null;
   /** The engine had mended something for the team in this round before. */
   readonly mended: boolean;
-  /** Whether its points count: it was in time, or the desk has taken it. */
+  /** Drawn in the gentler form. */
+  readonly gentler: boolean;
+  /** Building time when it was handed in. */
+  readonly spent: Millis;
+  /** It was in time, or the desk has taken it. */
   readonly taken: boolean;
+  /** The desk has given it back. */
+  readonly returned: boolean;
   readonly verdict: EntryVerdict | null;
   /** Whether it has been on the board. */
   readonly shown: boolean;
@@ -139,6 +149,8 @@ export interface CheckResult {
   readonly right: readonly number[];
   readonly teams: number;
 }
+/** Whether an entry's points count. */
+export const counts = ({ taken, returned }: Pick<Entry, 'taken' | 'returned'>): boolean => taken && !returned;
 
 export interface Building {
   readonly since: Millis;
@@ -154,6 +166,10 @@ export interface RoomState {
   readonly seq: number;
   readonly openedAt: Millis;
   readonly phase: Phase;
+  /** When the phase began, in the room's own time. */
+  readonly phaseSince: Millis;
+  /** By round, how long each phase has lasted that has ended. */
+  readonly spent: readonly Readonly<Partial<Record<Phase, Millis>>>[];
   /** Whether somebody said that they stay with the charger. */
   readonly chargerWatched: boolean;
   /** Those who play, in the order of their berths. */
@@ -181,6 +197,8 @@ export interface RoomState {
   /** One entry, or two in a heat. Empty: no stage. */
   readonly stage: readonly EntryId[];
   readonly board: BoardState;
+  readonly coaching: Coaching;
+  readonly plan: Plan;
 }
 
 export const isBuilding = ({ building }: RoomState): boolean => building !== null && !building.ended;
@@ -238,13 +256,13 @@ export const EMBLEMS = [
 export type Emblem = (typeof EMBLEMS)[number];
 
 /**
- * The next emblem and berth that nobody has. Those of removed teams are kept for them as long as there
- * are others. Undefined where forty teams play.
+ * The next emblem and berth that nobody has. Those of removed teams, and of teams that the lesson before
+ * had, are kept for them as long as there are others. Undefined where forty teams play.
  */
-export function freePlace({ teams, removed }: RoomState): Pick<Team, 'emblem' | 'berth'> | undefined {
-  const all = [...teams, ...removed];
+export function freePlace({ teams, removed, plan }: RoomState): Pick<Team, 'emblem' | 'berth'> | undefined {
+  const all = [...teams, ...removed, ...(plan.from?.places ?? [])];
   const berths = EMBLEMS.map((_, i) => i + 1);
-  const free = <T>(list: readonly T[], of: (team: Team) => T): T | undefined =>
+  const free = <T>(list: readonly T[], of: (team: Pick<Team, 'emblem' | 'berth'>) => T): T | undefined =>
     list.find((one) => !all.some((team) => of(team) === one)) ??
     list.find((one) => !teams.some((team) => of(team) === one));
   const emblem = free<string>(EMBLEMS, (team) => team.emblem);

@@ -2,6 +2,7 @@ import type { DocumentKind } from '../documents/kinds.ts';
 import type { KitProblemCode } from '../documents/refusal.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardCommand } from '../room/board.ts';
+import type { NoteWords, ReturnReason } from '../room/coaching.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
 import type {
@@ -90,6 +91,8 @@ export type ClientAsk =
   | { readonly kind: 'choose-challenge'; readonly key: string }
   /** In its file form; it has to pass its checks. */
   | { readonly kind: 'choose-kit'; readonly kit: unknown }
+  /** `place` from 0, the end where it is beyond that; null takes it off the queue. */
+  | { readonly kind: 'queue-challenge'; readonly key: string; readonly place: number | null }
   | { readonly kind: 'vary-sheets'; readonly on: boolean }
   | { readonly kind: 'go-to'; readonly phase: Phase }
   | { readonly kind: 'start-building'; readonly seconds: number | null }
@@ -109,13 +112,18 @@ export type ClientAsk =
   | ({ readonly kind: 'explain'; readonly round: number } & Because)
   | { readonly kind: 'mend'; readonly round: number }
   | { readonly kind: 'take-late'; readonly entries: readonly EntryId[]; readonly on: boolean }
-  | { readonly kind: 'judge-again'; readonly entry: EntryId }
   /** With at most so many questions. */
   | { readonly kind: 'start-check'; readonly questions: number }
   | ({ readonly kind: 'answer-check'; readonly check: number } & Omit<CheckAnswer, 'team'>)
   | ({ readonly kind: 'note-answer'; readonly check: number } & CheckAnswer)
   | { readonly kind: 'end-check' }
   | { readonly kind: 'show-check'; readonly on: boolean }
+  | { readonly kind: 'judge-again' | 'accept-entry'; readonly entry: EntryId }
+  | { readonly kind: 'return-entry'; readonly entry: EntryId; readonly reason: ReturnReason }
+  | { readonly kind: 'send-note'; readonly team: TeamId; readonly words: NoteWords }
+  /** By the team; by the desk. */
+  | { readonly kind: 'put-note-away' | 'take-note-back'; readonly note: number }
+  | { readonly kind: 'set-gentler'; readonly team: TeamId; readonly on: boolean }
   /** `design` in its file form. */
   | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown }
   /** Where the challenge is predicted; `answers` in their file form. */

@@ -5,11 +5,14 @@ import { Weather } from '../documents/outlook.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
 import { stateOf } from '../room/apply.ts';
 import { BOARD_LIMITS } from '../room/board.ts';
+import { RETURN_REASONS } from '../room/coaching.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
+import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
+import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, TRIED } from './ask-forms.ts';
 import { LIMITS } from './protocol.ts';
-import { BECAUSE, type Checked, checkForm, ON_BOARD, PICKED, TRIED } from './schemas.ts';
+import { type Checked, checkForm } from './schemas.ts';
 
 /**
  * A whole room as one file: its events and all documents that they speak of, to be opened again on
@@ -41,19 +44,57 @@ const BOARD_FACTS = [
   z.strictObject({ kind: z.literal('hands-counted'), ...ON_BOARD['count-hands'] }),
   z.strictObject({ kind: z.literal('counted-back'), ...ON_BOARD['count-back'] }),
 ] as const;
+const Berth = z.int().check(z.gte(1), z.lte(EMBLEMS.length));
+const Returned = z.strictObject({
+  kind: z.literal('returned'),
+  entry: Name,
+  reason: z.enum(RETURN_REASONS),
+});
+const COACHED = [
+  z.strictObject({
+    kind: z.literal('note-sent'),
+    note: NoteNumber,
+    team: Name,
+    words: z.discriminatedUnion('kind', [...NOTE_WORDS, Returned]),
+  }),
+  z.strictObject({ kind: z.literal('note-put-away'), note: NoteNumber, team: Name }),
+  z.strictObject({ kind: z.literal('note-taken-back'), note: NoteNumber, team: Name }),
+  z.strictObject({ kind: z.literal('gentler-set'), team: Name, on: z.boolean() }),
+  z.strictObject({ kind: z.literal('entry-returned'), entry: Name }),
+  z.strictObject({ kind: z.literal('entry-accepted'), entry: Name }),
+] as const;
+const PLANNED = [
+  z.strictObject({
+    kind: z.literal('queue-changed'),
+    queue: z.array(Name).check(z.maxLength(LONGEST_QUEUE)),
+  }),
+  z.strictObject({
+    kind: z.literal('continued'),
+    room: Name,
+    last: z.nullable(Name),
+    places: z
+      .array(z.strictObject({ team: Name, emblem: z.enum(EMBLEMS), berth: Berth }))
+      .check(z.maxLength(EMBLEMS.length)),
+  }),
+] as const;
 
 const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   ...BOARD_FACTS,
   z.strictObject({ kind: z.literal('opened'), room: Name, word: Word, chargerWatched: z.boolean() }),
   z.strictObject({ kind: z.literal('charger-watched') }),
-  z.strictObject({ kind: z.literal('team-joined'), team: Name, emblem: z.enum(EMBLEMS) }),
+  z.strictObject({
+    kind: z.literal('team-joined'),
+    team: Name,
+    emblem: z.enum(EMBLEMS),
+    berth: z.optional(Berth),
+  }),
   z.strictObject({ kind: z.literal('emblem-changed'), team: Name, emblem: z.enum(EMBLEMS) }),
   z.strictObject({ kind: z.literal('team-removed'), team: Name }),
   z.strictObject({
     kind: z.literal('team-put-back'),
     team: Name,
     emblem: z.enum(EMBLEMS),
-    berth: z.int().check(z.gte(1), z.lte(EMBLEMS.length)),
+    berth: Berth,
   }),
   z.strictObject({ kind: z.literal('seat-freed'), team: Name }),
   z.strictObject({ kind: z.literal('seat-kept'), team: Name }),
@@ -73,6 +114,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
     challenge: DocId,
     key: Name,
     kit: z.optional(DocId),
+    gentler: z.optional(DocId),
   }),
   z.strictObject({ kind: z.literal('sheets-varied'), on: z.boolean() }),
   z.strictObject({ kind: z.literal('phase-changed'), phase: z.enum(PHASES) }),
@@ -118,6 +160,8 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
       }),
     ),
   }),
+  ...COACHED,
+  ...PLANNED,
   z.strictObject({ kind: z.literal('lost') }),
 ]);
 
@@ -181,6 +225,7 @@ export function cleanBody({ kind, body }: FiledDocument): Checked<unknown> {
 /** The kinds that a reference may be of, the usual one first. */
 const KITS: readonly DocumentKind[] = ['kit'];
 const CHALLENGES: readonly DocumentKind[] = ['challenge'];
+const DRAWN: readonly DocumentKind[] = ['design'];
 const HANDED_IN: readonly DocumentKind[] = ['design', 'answers'];
 const CHECKS: readonly DocumentKind[] = ['closing-check'];
 const VERDICTS: readonly DocumentKind[] = ['verdict', 'answers-verdict'];
@@ -202,6 +247,7 @@ export function checkRoomFile(input: unknown): Checked<RoomFile> {
   const wanted = [
     ...(state.kit === null ? [] : [[state.kit, KITS] as const]),
     ...state.rounds.map((round) => [round.challenge, CHALLENGES] as const),
+    ...state.rounds.flatMap(({ gentler }) => (gentler ? [[gentler, DRAWN] as const] : [])),
     ...state.entries.map((entry) => [entry.design, HANDED_IN] as const),
     ...state.checks.map((check) => [check.document, CHECKS] as const),
     ...state.entries.flatMap((e) => (e.verdict ? [[e.verdict.document, VERDICTS] as const] : [])),

@@ -13,7 +13,10 @@ export const ROUTES = {
   /** POST { id }: ends a link at once; and gives it back within UNDO_MS. */
   revokeLink: '/api/links/revoke',
   giveBackLink: '/api/links/give-back',
-  /** POST { chargerWatched } by owner or desk → { room, word }. */
+  /**
+   * POST { chargerWatched, continues? } by owner or desk → { room, word }. `continues` is a room that it
+   * manages: the class comes back.
+   */
   openRoom: '/api/rooms',
   /** GET by a desk: RoomInList[] of the rooms that it has, newest first. */
   rooms: '/api/rooms',

@@ -1,3 +1,4 @@
+import { HINTS, RETURN_REASONS } from '../../shared/room/coaching.ts';
 import { EMBLEMS } from '../../shared/room/state.ts';
 import { PRINT_KINDS } from '../../shared/wire/print.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -18,6 +19,7 @@ export function plainOnes(words: Wording): void {
     each([desk.building.title, desk.building.entry, desk.building.points, desk.building.need.stuck], (f) =>
       f(n),
     );
+    each([desk.building.need.tries, desk.coaching.left, desk.picture.failed, tablet.notes.back], (f) => f(n));
     each([desk.team.entry, desk.team.points, desk.showing.speed, desk.showing.runs], (f) => f(n));
     each([desk.closing.round, desk.status.waiting, desk.seats.berth, desk.seats.away], (f) => f(n));
     each([desk.late.waiting, desk.late.takeAll, desk.undo.lateTaken, desk.undo.lateLeft], (f) => f(n));
@@ -33,6 +35,7 @@ export function plainOnes(words: Wording): void {
     each([print.entry, print.packs.lines.teams, rota.charge, rota.hoursOf, rota.removeHours], (f) => f(n));
     each([words.device.textSize, words.check.desk.addressNow as (n: unknown) => string], (f) => f(n));
     for (const of of [2, 12] as const) {
+      desk.picture.trips(n, of);
       each([desk.team.outOf, desk.showing.at, tablet.trying.seconds, tablet.building.oneOf], (f) => f(n, of));
       each([tablet.predicting.which, tablet.predicting.answered, print.questions.robots], (f) => f(n, of));
       each([print.page.making, print.page.previewOf, words.questions.howMany], (f) => f(n, of));
@@ -59,7 +62,14 @@ export function plainOnes(words: Wording): void {
     f(WORD),
   );
   each([check.desk.try, board.show.pace, words.judging.form, words.replay.read], (f) => f(WORD));
+  each([desk.queue.takeOff, desk.queue.sooner, desk.queue.later, desk.queue.next, desk.undo.unqueued], (f) =>
+    f(WORD),
+  );
+  each([desk.preparing.nextLessonOf, desk.coaching.to, desk.undo.noteSent], (f) => f(TEAM));
+  desk.undo.returned(TEAM, 2);
+  desk.building.need.same(3, WORD);
   desk.building.spent(90_000);
+  desk.picture.clock(90_000);
   desk.building.tripped(WORD, 3);
   desk.showing.entry(TEAM, 2);
   desk.keeping.soon(WORD, WHEN);
@@ -113,6 +123,9 @@ export function listedOnes(words: Wording): void {
     learning.asClass(step),
   ]);
   each(['shown', 'no-emblem', 'not-at-all'] as const, learning.wish);
+  each([true, false], (made) => learning.tried('…', made));
+  each(HINTS, tablet.notes.hint);
+  each(RETURN_REASONS, (reason) => [tablet.notes.returned(reason), desk.coaching.reason(reason)]);
   each(['straight', 'curve', 'freehand', 'mark', 'bands', 'move', 'rub'] as const, (tool) => [
     tablet.building.tool(tool),
     tablet.building.how(tool, true),

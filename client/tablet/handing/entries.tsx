@@ -1,6 +1,6 @@
 import { CircleCheck, Inbox } from 'lucide-react';
 import { type ReactNode, useState } from 'react';
-import type { Entry } from '../../../shared/room/state.ts';
+import { counts, type Entry } from '../../../shared/room/state.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
@@ -22,7 +22,7 @@ const pointsOf = (entry: Entry): number | null => entry.verdict?.points ?? null;
 function bestOf(entries: readonly Entry[]): Entry | undefined {
   return entries.reduce<Entry | undefined>((best, entry) => {
     const points = pointsOf(entry);
-    return entry.taken && points !== null && points > (best ? (pointsOf(best) ?? -1) : -1) ? entry : best;
+    return counts(entry) && points !== null && points > (best ? (pointsOf(best) ?? -1) : -1) ? entry : best;
   }, undefined);
 }
 
@@ -112,7 +112,7 @@ interface EntryHeadProps {
 
 /** Points, and what there is to say of them. */
 function EntryHead({ entry, best }: EntryHeadProps) {
-  const { handing } = useWords().tablet;
+  const { handing, notes } = useWords().tablet;
   const points = pointsOf(entry);
   return (
     <p className="entry-points">
@@ -120,7 +120,8 @@ function EntryHead({ entry, best }: EntryHeadProps) {
       {points !== null && <strong>{handing.points(points)}</strong>}
       {entry.verdict && <span>{entry.verdict.met ? handing.done : handing.notDone}</span>}
       {best && <span>{handing.best1}</span>}
-      {entry.late && <span>{handing.late1(entry.taken)}</span>}
+      {entry.returned && <span>{notes.givenBack}</span>}
+      {entry.late && !entry.returned && <span>{handing.late1(entry.taken)}</span>}
     </p>
   );
 }

@@ -8,6 +8,10 @@ export const undo = {
   back: 'Take it back',
   removed: (team: string) => `${team} is out of the room.`,
   freed: (team: string) => `The tablet of ${team} rests.`,
+  noteSent: (team: string) => `The note is with ${team}.`,
+  returned: (team: string, entry: number) => `Entry ${entry} is back with ${team}.`,
+  unqueued: (title: string) => `“${title}” is off the queue.`,
+  ended: 'Building is over.',
   lateTaken: (n: number) => (n === 1 ? 'The late entry counts.' : `${n} late entries count.`),
   lateLeft: (n: number) => (n === 1 ? 'The late entry does not count.' : `${n} late entries do not count.`),
 };

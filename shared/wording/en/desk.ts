@@ -2,6 +2,7 @@ import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
 import { onClock } from '../clock.ts';
 import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
+import { coaching, picture, queue } from './desk-teams.ts';
 import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
@@ -53,6 +54,8 @@ const preparing = {
   roomsLoading: 'Looking for rooms',
   goOn: 'Go on',
   goOnWith: (word: string) => `Go on with ${word}`,
+  nextLesson: 'Next lesson',
+  nextLessonOf: (word: string) => `Next lesson with the class of ${word}`,
   openedAt: (when: string) => `opened ${when}`,
   restoreTitle: 'Open a room file',
   restoreNote: 'A file that a desk saved at the end of a lesson, from this machine or another one.',
@@ -124,7 +127,12 @@ const building = {
     empty: 'nothing drawn yet',
     away: 'tablet away',
     stuck: (entries: number) => `${entries} entries, not there yet`,
+    same: (tries: number, title: string) => `${counted(tries, 'try', 'tries')}, same finding: ${title}`,
+    tries: (n: number) => `${counted(n, 'try', 'tries')}, not there yet`,
   },
+  order: 'Order',
+  byNeed: 'who may need you',
+  byBerth: 'berths',
   trips: 'What trips the class',
   tripped: (title: string, teams: number) => `${title}: ${counted(teams, 'team', 'teams')}`,
   select: 'Choose a team to see its drawing and why it scores what it scores.',
@@ -231,11 +239,15 @@ const keys = {
   flip: 'this screen shows the board; B there comes back',
   help: 'this list',
   pick: 'choose a team by its number, two digits one soon after the other; on the stage: show its best drawing',
+  say: 'say something to the chosen team',
+  order: 'the cards by berths, or who may need you first',
   second: 'put a second one beside it',
   move: 'from team to team',
   unpick: 'no team, back to the challenge',
   extend: 'two minutes more',
   paper: 'what goes to paper',
+  picture: 'the class as a whole',
+  queue: 'the marked challenge into the queue, or off it',
   play: 'play and pause',
   scrub: 'one second back and on',
   speed: 'speed 1, 2, 4',
@@ -267,6 +279,9 @@ export const desk = {
   board,
   status,
   keys,
+  coaching,
+  queue,
+  picture,
   late,
   pausing,
   seats,

@@ -39,7 +39,7 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
 };
 
 export const findings = {
-  said: (finding: Finding): Said =>
+  said: (finding: Omit<Finding, 'id' | 'place' | 'remedy'>): Said =>
     SAID[finding.rule]({
       measured: finding.measured ?? 0,
       allowed: finding.allowed ?? 0,

@@ -24,6 +24,8 @@ export const learning = {
   wish: (wish: WallWish): string => WISHES[wish],
   tries: (n: number, right: number): string =>
     `${numbers.counted(n, 'try', 'tries')}, ${right} of them foretold`,
+  tried: (guess: string, made: boolean): string =>
+    `“${guess}”, and it ${made ? 'made it' : 'did not make it'}`,
   reasons: (n: number, right: number): string => `${right} of ${n} reasons found`,
   mended: 'mended with help',
 };

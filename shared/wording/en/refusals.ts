@@ -54,6 +54,7 @@ export const refusals: Sentences = {
   'unknown-answer': () => 'That is not one of the answers. Load the page again.',
   'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,
   'nothing-to-show': () => 'Nothing has been chosen for this scene yet. Choose a drawing for it first.',
+  'queue-full': ({ most }) => `At most ${most} challenges can wait. Take one off the queue first.`,
   'bad-form': ({ path, problem }) =>
     `Something that was sent is not as it should be${path ? ` (at ${path}: ${problem})` : ` (${problem})`}. Nothing has changed; load the page again and try once more.`,
   'too-large': ({ bytes, most }) =>

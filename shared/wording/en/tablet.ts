@@ -1,3 +1,4 @@
+import { notes } from './notes.ts';
 import { numbers } from './numbers.ts';
 import { playing } from './playing.ts';
 
@@ -286,6 +287,7 @@ export const tablet = {
   predicting,
   playing,
   handing,
+  notes,
   showing,
   closing,
 };

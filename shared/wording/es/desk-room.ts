@@ -8,6 +8,10 @@ export const undo = {
   back: 'Deshacer',
   removed: (team: string) => `${team} está fuera de la sala.`,
   freed: (team: string) => `La tableta de ${team} descansa.`,
+  noteSent: (team: string) => `La nota está con ${team}.`,
+  returned: (team: string, entry: number) => `La entrega ${entry} vuelve a ${team}.`,
+  unqueued: (title: string) => `«${title}» ya no está en la cola.`,
+  ended: 'El dibujo ha acabado.',
   lateTaken: (n: number) =>
     n === 1
       ? 'La entrega tardía cuenta.'

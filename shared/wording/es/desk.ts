@@ -3,6 +3,7 @@ import type { Doing } from '../../wire/protocol.ts';
 import { onClock } from '../clock.ts';
 import type { Step } from '../en/desk.ts';
 import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
+import { coaching, picture, queue } from './desk-teams.ts';
 import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
@@ -52,6 +53,8 @@ const preparing = {
   roomsLoading: 'Buscando salas',
   goOn: 'Seguir',
   goOnWith: (word: string) => `Seguir con ${word}`,
+  nextLesson: 'Otra clase',
+  nextLessonOf: (word: string) => `Otra clase con los equipos de ${word}`,
   openedAt: (when: string) => `abierta el ${when}`,
   restoreTitle: 'Abrir un archivo de sala',
   restoreNote: 'Un archivo que guardó una mesa al acabar la clase, en este ordenador o en otro.',
@@ -123,7 +126,12 @@ const building = {
     empty: 'nada dibujado aún',
     away: 'tableta sin conexión',
     stuck: (entries: number) => `${counted(entries, 'entrega', 'entregas')}, aún sin lograrlo`,
+    same: (tries: number, title: string) => `${counted(tries, 'prueba', 'pruebas')}, lo mismo: ${title}`,
+    tries: (n: number) => `${counted(n, 'prueba', 'pruebas')}, aún sin lograrlo`,
   },
+  order: 'Orden',
+  byNeed: 'quien quizá necesita ayuda',
+  byBerth: 'amarres',
   trips: 'Dónde tropieza la clase',
   tripped: (title: string, teams: number) => `${title}: ${counted(teams, 'equipo', 'equipos')}`,
   select: 'Al elegir un equipo se ve su dibujo y por qué tiene los puntos que tiene.',
@@ -230,11 +238,15 @@ const keys = {
   flip: 'esta pantalla muestra la pizarra; con B se vuelve',
   help: 'esta lista',
   pick: 'elegir un equipo por su número, dos cifras seguidas; en el escenario: mostrar su mejor dibujo',
+  say: 'decir algo al equipo elegido',
+  order: 'las fichas por amarres, o primero quien quizá necesita ayuda',
   second: 'poner otro a su lado',
   move: 'de equipo en equipo',
   unpick: 'ningún equipo, volver al reto',
   extend: 'dos minutos más',
   paper: 'lo que va al papel',
+  picture: 'la clase entera',
+  queue: 'poner en la cola el reto marcado, o quitarlo',
   play: 'reproducir y pausar',
   scrub: 'un segundo atrás y adelante',
   speed: 'velocidad 1, 2, 4',
@@ -266,6 +278,9 @@ export const desk = {
   board,
   status,
   keys,
+  coaching,
+  queue,
+  picture,
   late,
   pausing,
   seats,

@@ -24,6 +24,7 @@ export const learning = {
   wish: (wish: WallWish): string => WISHES[wish],
   tries: (n: number, right: number): string =>
     `${numbers.counted(n, 'prueba', 'pruebas')}, ${right} con acierto`,
+  tried: (guess: string, made: boolean): string => `«${guess}», y ${made ? 'lo logró' : 'no lo logró'}`,
   reasons: (n: number, right: number): string => `${right} de ${n} razones halladas`,
   mended: 'arreglado con ayuda',
 };

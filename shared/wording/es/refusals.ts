@@ -55,6 +55,7 @@ export const refusals: Sentences = {
   'unknown-answer': () => 'Esa no es una de las respuestas. Vuelve a cargar la página.',
   'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,
   'nothing-to-show': () => 'Aún no se ha elegido nada para esta escena. Elige antes un dibujo para ella.',
+  'queue-full': ({ most }) => `Como mucho esperan ${most} retos. Quita antes uno de la cola.`,
   'bad-form': ({ path, problem }) =>
     `Algo de lo enviado no está bien${path ? ` (en ${path}: ${problem})` : ` (${problem})`}. No ha cambiado nada; carga la página otra vez y prueba de nuevo.`,
   'too-large': ({ bytes, most }) =>

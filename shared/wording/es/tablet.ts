@@ -1,4 +1,5 @@
 import type { CaughtWhy, EditRefusalCode, Tool } from '../en/tablet.ts';
+import { notes } from './notes.ts';
 import { numbers } from './numbers.ts';
 import { playing } from './playing.ts';
 
@@ -277,6 +278,7 @@ export const tablet = {
   predicting,
   playing,
   handing,
+  notes,
   showing,
   closing,
 };

@@ -4,14 +4,22 @@ import { growth, scoredOf, standings } from '../../../shared/points/standings.ts
 const entry = (team: string, round: number, points: number) => ({ team, round, points });
 
 describe('scoredOf', () => {
-  test('entries count that are taken and judged', () => {
-    const sent = (points: number | null, taken: boolean) => ({
+  test('entries count that are taken, judged and not given back', () => {
+    const sent = (points: number | null, taken: boolean, returned = false) => ({
       team: 'bell',
       round: 2,
       taken,
+      returned,
       verdict: points === null ? null : { points, level: 'entry' },
     });
-    const entries = [sent(40, true), sent(90, false), sent(null, true), sent(null, false), sent(0, true)];
+    const entries = [
+      sent(40, true),
+      sent(90, false),
+      sent(null, true),
+      sent(null, false),
+      sent(0, true),
+      sent(80, true, true),
+    ];
     expect(scoredOf(entries)).toEqual([entry('bell', 2, 40), entry('bell', 2, 0)]);
     expect(scoredOf([])).toEqual([]);
   });

@@ -3,6 +3,7 @@ import type { ClosingKey } from '../../../shared/documents/closing-check.ts';
 import { GUESSES } from '../../../shared/documents/reason.ts';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import { BOARD_SCENES, BOARD_SETTINGS } from '../../../shared/room/board.ts';
+import { HINTS, RETURN_REASONS } from '../../../shared/room/coaching.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import type { Decision } from '../../../shared/room/decision.ts';
@@ -71,6 +72,7 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     kind: fc.constant('choose-challenge' as const),
     challenge: fc.constantFrom('c1', 'c2'),
     key: fc.constantFrom('k1', 'k2'),
+    gentler: fc.constantFrom(undefined, 'g1'),
   }),
   fc.record({ kind: fc.constant('choose-kit' as const), kit: fc.constantFrom('kit-1', 'kit-2') }),
   fc.record({ kind: fc.constant('go-to' as const), phase: fc.constantFrom(...PHASES) }),
@@ -98,7 +100,24 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     team: fc.constant(null),
     step: fc.constantFrom(...HELP_STEPS),
   }),
-  fc.record({ kind: fc.constant('judge-again' as const), entry: handedIn }),
+  fc.record({ kind: fc.constantFrom('judge-again' as const, 'accept-entry' as const), entry: handedIn }),
+  fc.record({
+    kind: fc.constant('return-entry' as const),
+    entry: handedIn,
+    reason: fc.constantFrom(...RETURN_REASONS),
+  }),
+  fc.record({
+    kind: fc.constant('send-note' as const),
+    team: teamId,
+    words: fc.constantFrom(...HINTS).map((hint) => ({ kind: 'hint' as const, hint })),
+  }),
+  fc.record({ kind: fc.constant('take-note-back' as const), note: fc.integer({ min: 1, max: 40 }) }),
+  fc.record({ kind: fc.constant('set-gentler' as const), team: teamId, on: fc.boolean() }),
+  fc.record({
+    kind: fc.constant('queue-challenge' as const),
+    key: fc.constantFrom('k1', 'k2', 'k3'),
+    place: fc.option(fc.nat(3)),
+  }),
   fc.record({
     kind: fc.constant('take-late' as const),
     entries: fc.uniqueArray(handedIn, { minLength: 1, maxLength: 3 }),
@@ -174,6 +193,7 @@ const learning = fc
       }),
       fc.record({ kind: fc.constant('mend' as const), round }),
       fc.record({ kind: fc.constant('answer-check' as const), ...answer }),
+      fc.record({ kind: fc.constant('put-note-away' as const), note: fc.integer({ min: 1, max: 40 }) }),
     ),
   )
   .map(([by, command]) => ({ seat: team(by), command }));

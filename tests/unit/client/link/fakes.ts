@@ -2,7 +2,9 @@ import { Link } from '../../../../client/link/link.ts';
 import { memoryShelf, type Pending, type Shelf } from '../../../../client/link/outbox.ts';
 import type { OpenWire, WireListener } from '../../../../client/link/wire.ts';
 import { FIRST_BOARD } from '../../../../shared/room/board.ts';
+import { NO_COACHING } from '../../../../shared/room/coaching.ts';
 import type { RoomEvent, RoomFact } from '../../../../shared/room/events.ts';
+import { NO_PLAN } from '../../../../shared/room/plan.ts';
 import type { RoomState } from '../../../../shared/room/state.ts';
 import type { Welcome } from '../../../../shared/wire/protocol.ts';
 
@@ -119,6 +121,8 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   seq,
   openedAt: 0,
   phase: 'gather',
+  phaseSince: 0,
+  spent: [],
   variedSheets: false,
   chargerWatched: false,
   teams: [],
@@ -135,6 +139,8 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   checks: [],
   stage: [],
   board: FIRST_BOARD,
+  coaching: NO_COACHING,
+  plan: NO_PLAN,
   ...change,
 });
 

@@ -50,10 +50,10 @@ describe('hello and welcome', () => {
     expect(link.state().status.kind).toBe('live');
   });
 
-  it('a server without its store is as good as none: it waits and sends its commands again', async () => {
+  it.each(['store-away', 'restart-needed'] as const)('%s: waits and sends all again', async (code) => {
     const { link, wire, timers } = await live();
     const answer = link.command({ kind: 'end-building' });
-    await wire.answer('command', { ok: false, refusal: { code: 'store-away' } });
+    await wire.answer('command', { ok: false, refusal: { code } });
     expect(link.state()).toMatchObject({ status: { kind: 'away' }, waiting: 1 });
     await timers.pass(3000);
     await wire.answer('hello', { ok: false, refusal: { code: 'store-away' } });

@@ -15,10 +15,13 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   late: false,
   variant: null,
   mended: false,
+  gentler: false,
+  spent: 0,
   verdict: points === null ? null : { document: 'v', points, met: points === 100 },
   shown: false,
   counted: false,
   taken: true,
+  returned: false,
   unjudged: false,
 });
 const teams = ['a', 'b', 'c', 'd'].map(

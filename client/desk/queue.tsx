@@ -1,0 +1,111 @@
+import { ArrowDown, ArrowUp, ListPlus, ListX, X } from 'lucide-react';
+import { useMemo, useRef } from 'react';
+import { textIn } from '../../shared/documents/values.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
+import { readyChallenges } from '../../shared/library/ready.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { Button } from '../parts/button.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { Refused } from '../parts/refusal.tsx';
+import { useAsk } from '../parts/use-ask.ts';
+import { useLink } from '../parts/use-link.tsx';
+import { useLocale, useWords } from '../parts/use-words.ts';
+import { useDesk } from './desk-store.ts';
+import { useKeys } from './keys.ts';
+import './queue.css';
+
+/** What a challenge is called, by its key; the key itself where the library has none of that name. */
+export function useTitles(): (key: string) => string {
+  const locale = useLocale();
+  return useMemo(() => {
+    const titles = new Map(readyChallenges(DEMO_KIT).map(({ key, title }) => [key, textIn(title, locale)]));
+    return (key) => titles.get(key) ?? key;
+  }, [locale]);
+}
+
+/** Puts a challenge at a place of the queue, or takes it off and offers to take that back. */
+function useQueue({ plan }: RoomState) {
+  const { undo } = useWords().desk;
+  const asking = useAsk();
+  const link = useLink();
+  const offerUndo = useDesk((state) => state.offerUndo);
+  const titleOf = useTitles();
+  const put = (key: string, place: number) => asking.ask({ kind: 'queue-challenge', key, place });
+  const takeOff = async (key: string) => {
+    const place = plan.queue.indexOf(key);
+    if (place < 0 || !(await asking.ask({ kind: 'queue-challenge', key, place: null }))) return;
+    const back = { kind: 'queue-challenge', key, place } as const;
+    offerUndo({ said: undo.unqueued(titleOf(key)), back: () => void link.command(back) });
+  };
+  return { ...asking, put, takeOff, titleOf };
+}
+
+/** The challenges that wait their turn, in their order. */
+export function Queue({ room }: { readonly room: RoomState }) {
+  const { queue: words } = useWords().desk;
+  const { queue } = room.plan;
+  const { put, takeOff, titleOf, refusal } = useQueue(room);
+  const list = useRef<HTMLOListElement>(null);
+  /** The focus goes with the row that moves. */
+  const move = async (key: string, by: 1 | -1) => {
+    await put(key, queue.indexOf(key) + by);
+    const row = list.current?.querySelector<HTMLElement>(`[data-key="${CSS.escape(key)}"]`);
+    const own = row?.querySelector<HTMLButtonElement>(by < 0 ? '.queue-sooner' : '.queue-later');
+    (own?.disabled ? row?.querySelector<HTMLButtonElement>('button:enabled') : own)?.focus();
+  };
+  return (
+    <section className="queue" aria-labelledby="queue-title">
+      <h3 id="queue-title">{words.title}</h3>
+      {queue.length === 0 && <p className="desk-quiet">{words.none}</p>}
+      <ol ref={list}>
+        {queue.map((key, i) => (
+          <li key={key} className="queue-row" data-key={key}>
+            <span className="queue-name">{titleOf(key)}</span>
+            <Button
+              look="quiet"
+              className="queue-sooner"
+              icon={<Icon of={ArrowUp} size={18} />}
+              aria-label={words.sooner(titleOf(key))}
+              disabled={i === 0}
+              onClick={() => void move(key, -1)}
+            />
+            <Button
+              look="quiet"
+              className="queue-later"
+              icon={<Icon of={ArrowDown} size={18} />}
+              aria-label={words.later(titleOf(key))}
+              disabled={i === queue.length - 1}
+              onClick={() => void move(key, 1)}
+            />
+            <Button
+              look="quiet"
+              icon={<Icon of={X} size={18} />}
+              aria-label={words.takeOff(titleOf(key))}
+              onClick={() => void takeOff(key)}
+            />
+          </li>
+        ))}
+      </ol>
+      <Refused refusal={refusal} />
+    </section>
+  );
+}
+
+/** Puts the marked challenge at the end of the queue, or takes it off. */
+export function QueueButton({ room, marked }: { readonly room: RoomState; readonly marked: string }) {
+  const { queue: words } = useWords().desk;
+  const keysOn = useDesk((state) => state.keysOn);
+  const { put, takeOff, refusal, busy } = useQueue(room);
+  const { queue } = room.plan;
+  const waits = queue.includes(marked);
+  const change = () => void (waits ? takeOff(marked) : put(marked, queue.length));
+  useKeys({ q: busy ? undefined : change }, keysOn);
+  return (
+    <>
+      <Button icon={<Icon of={waits ? ListX : ListPlus} />} shortcut="Q" disabled={busy} onClick={change}>
+        {waits ? words.off : words.add}
+      </Button>
+      <Refused refusal={refusal} />
+    </>
+  );
+}

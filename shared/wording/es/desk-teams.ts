@@ -1,0 +1,73 @@
+import type { ReturnReason } from '../../room/coaching.ts';
+import { onClock } from '../clock.ts';
+import { numbers } from './numbers.ts';
+
+const { counted } = numbers;
+
+/** Lo que la mesa dice de cada equipo, de lo que viene y de toda la clase. */
+
+const REASONS: Readonly<Record<ReturnReason, string>> = {
+  'by-mistake': 'entregado sin querer',
+  'not-finished': 'aún sin acabar',
+  'goals-again': 'para leer otra vez los objetivos',
+  'talk-first': 'para hablarlo antes',
+};
+
+export const coaching = {
+  say: 'Decir algo',
+  to: (team: string) => `Una nota para ${team}`,
+  ready: 'Una pista ya hecha',
+  own: 'O con palabras propias',
+  noNames: 'Sin nombres, por favor: las notas se guardan con la sala.',
+  left: (n: number) => `Quedan ${counted(n, 'letra', 'letras')}`,
+  send: 'Enviar',
+  said: 'Lo dicho hasta ahora',
+  isAway: 'guardada',
+  onTablet: 'en la tableta',
+  gentler: 'Forma más fácil',
+  gentlerHow: 'Las líneas están dadas, el equipo pone las marcas. Desde fuera parece como las demás.',
+  gentlerNone: 'Este reto no tiene forma más fácil.',
+  inGentler: 'en la forma más fácil',
+  giveBack: 'Devolverla',
+  because: 'Por qué se devuelve',
+  reason: (reason: ReturnReason): string => REASONS[reason],
+  accept: 'Aceptarla',
+  returned: 'devuelta, no cuenta',
+  tried: 'Lo que probó',
+};
+
+export const queue = {
+  title: 'Lo que viene',
+  none: 'No espera nada. Lo que se pone aquí está a una tecla cuando acaba este reto.',
+  add: 'Ponerlo en la cola',
+  off: 'Quitarlo de la cola',
+  takeOff: (title: string) => `Quitar «${title}» de la cola`,
+  sooner: (title: string) => `«${title}» antes`,
+  later: (title: string) => `«${title}» después`,
+  next: (title: string) => `Sigue: ${title}`,
+};
+
+export const picture = {
+  title: 'Imagen de la clase',
+  which: 'Reto',
+  none: 'Aún no se ha entregado nada para este reto.',
+  predicted: 'Aquí se entregan respuestas, así que en la hoja no hay nada que ver.',
+  rules: 'Dónde tropiezan los equipos',
+  noRules: 'Nadie ha tropezado con una regla de dibujo.',
+  trips: (teams: number, entries: number) =>
+    `${counted(teams, 'equipo', 'equipos')}, ${counted(entries, 'entrega', 'entregas')}`,
+  where: 'Dónde fallaron los recorridos',
+  nowhere: 'Ningún recorrido ha fallado.',
+  failed: (n: number) => `${counted(n, 'sitio donde', 'sitios donde')} fallaron recorridos`,
+  times: 'Minutos',
+  screen: 'en la pantalla',
+  paper: 'en papel',
+  clock: onClock,
+  whole: 'Toda la clase',
+  team: 'Equipo',
+  points: 'Puntos',
+  tries: 'Pruebas',
+  entries: 'Entregas',
+  onTask: 'Tiempo de trabajo',
+  onTaskHow: 'Tiempo de dibujo hasta la primera entrega que cumple el reto, o si no hasta la última.',
+};
