@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { chargingRota, MOST_ROBOTS, type RotaAnswer } from '../../shared/prep/rota.ts';
+import { daysAfter, daysBetween } from '../parts/dates.ts';
 import { keepText, keptText } from '../parts/kept-text.ts';
 
 /** What the rota's form holds; numbers as typed, times as `13:30`. Kept in this browser. */
@@ -39,6 +40,18 @@ export function keptPlan(): Plan | undefined {
   }
 }
 
+/** A plan for days that are over, for today on: the hours of last week are those of this week. */
+export function movedOn(plan: Plan, today: string): Plan {
+  const first = [plan.needed.date, ...plan.watched.map(({ date }) => date)].toSorted()[0]!;
+  const days = daysBetween(first, today);
+  if (!(plan.needed.date < today) || Number.isNaN(days)) return plan;
+  const move = <T extends { readonly date: string }>(one: T): T => ({
+    ...one,
+    date: daysAfter(one.date, days),
+  });
+  return { ...plan, watched: plan.watched.map(move), needed: move(plan.needed) };
+}
+
 export const keepPlan = (plan: Plan): void => keepText(KEPT, JSON.stringify(plan));
 
 /** More robots begin half full, fewer are taken from the end. */
@@ -62,11 +75,4 @@ export function rotaOf({ capacity, current, ports, charges, watched, needed }: P
     watched: watched.map(({ date, from, to }) => ({ date, from: minuteOf(from), to: minuteOf(to) })),
     needed: { date: needed.date, minute: minuteOf(needed.time) },
   });
-}
-
-/** A local date in ISO 8601, `days` from now, as date inputs have it. */
-export function localDate(now: Date, days = 0): string {
-  const day = new Date(now.getFullYear(), now.getMonth(), now.getDate() + days);
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 }

@@ -2,16 +2,17 @@ import { Minus, Plus, Printer } from 'lucide-react';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import type { Rota, Turn, Watched } from '../../shared/prep/rota.ts';
 import { Button } from '../parts/button.tsx';
-import { useDates } from '../parts/dates.ts';
+import { daysAfter, localDate, useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/use-words.ts';
-import { firstPlan, keepPlan, keptPlan, localDate, type Plan, rotaOf, withRobots } from './rota-plan.ts';
+import { firstPlan, keepPlan, keptPlan, movedOn, type Plan, rotaOf, withRobots } from './rota-plan.ts';
 import './rota.css';
 
 const startingPlan = (): Plan => {
-  const now = new Date();
-  return keptPlan() ?? firstPlan(localDate(now), localDate(now, 1));
+  const today = localDate(Date.now());
+  const kept = keptPlan();
+  return kept ? movedOn(kept, today) : firstPlan(today, daysAfter(today, 1));
 };
 
 /** Who charges where and when; worked out anew at every change, and printed with room for initials. */
@@ -39,7 +40,9 @@ export function ChargingRota() {
           {words.refusal(answer.refusal)}
         </Notice>
       )}
-      <p className="rota-cautions">{words.stopSigns}</p>
+      <p className="rota-cautions">
+        {words.stopSigns.text} <span className="cautions-by">{words.stopSigns.by}</span>
+      </p>
       <p className="cautions-by">{words.assumed}</p>
     </section>
   );
@@ -130,7 +133,7 @@ function WatchedHours({ plan, onChange }: FormProps) {
   };
   const add = () => {
     const last = plan.watched.at(-1);
-    const date = last?.date ?? localDate(new Date());
+    const date = last?.date ?? localDate(Date.now());
     onChange({ ...plan, watched: [...plan.watched, { date, from: last?.to ?? '13:00', to: '17:00' }] });
   };
   return (

@@ -19,10 +19,11 @@ export interface Dates {
   readonly dayOf: (date: string) => string;
 }
 
-export function datesIn(tag: string): Dates {
-  const day = new Intl.DateTimeFormat(tag, { dateStyle: 'medium' });
-  const moment = new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeStyle: 'short' });
-  const time = new Intl.DateTimeFormat(tag, { timeStyle: 'short' });
+/** `timeZone`: of the IANA database; the device's own where it is left out. */
+export function datesIn(tag: string, timeZone?: string): Dates {
+  const day = new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeZone });
+  const moment = new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeStyle: 'short', timeZone });
+  const time = new Intl.DateTimeFormat(tag, { timeStyle: 'short', timeZone });
   const named = new Intl.DateTimeFormat(tag, {
     weekday: 'short',
     day: 'numeric',
@@ -39,6 +40,30 @@ export function datesIn(tag: string): Dates {
     },
   };
 }
+
+/** The day of a moment in ISO 8601, as date inputs have it; in the device's own time zone where none is named. */
+export function localDate(at: number, timeZone?: string): string {
+  const format = new Intl.DateTimeFormat('en', {
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    calendar: 'gregory',
+    numberingSystem: 'latn',
+    timeZone,
+  });
+  const parts = new Map(format.formatToParts(at).map(({ type, value }) => [type, value]));
+  return `${parts.get('year')}-${parts.get('month')}-${parts.get('day')}`;
+}
+
+const DAY_MS = 86_400_000;
+
+/** The date so many days after `date`. Dates are counted, not hours: a day of 23 or 25 hours is a day. */
+export const daysAfter = (date: string, days: number): string =>
+  new Date(Date.parse(`${date}T00:00:00Z`) + days * DAY_MS).toISOString().slice(0, 10);
+
+/** How many days `to` lies after `from`. */
+export const daysBetween = (from: string, to: string): number =>
+  (Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS;
 
 /** Dates as the reader of this page expects them. */
 export function useDates(): Dates {

@@ -3,7 +3,7 @@ import { es } from '../../shared/wording/es/index.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { ofForetelling } from './foretelling.ts';
 import { ofGoals, ofQuestions } from './goals.ts';
-import { ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
+import { ofBefore, ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
 import { listedOnes, plainOnes } from './pages.ts';
 import { ofFindings, ofRuns } from './runs.ts';
 import { ofScenes } from './scenes.ts';
@@ -66,6 +66,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofReports,
   ofForetelling,
   ofPreparing,
+  ofBefore,
   ofSheet,
   ofScenes,
 ];

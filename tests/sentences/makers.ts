@@ -1,4 +1,8 @@
 import type { Impossibility } from '../../shared/documents/par.ts';
+import { PLAN_PHASES } from '../../shared/prep/lesson-plan.ts';
+import { PREP_CHECKS } from '../../shared/prep/prep-check.ts';
+import { SUPPLIES } from '../../shared/prep/supplies.ts';
+import { LIGHTS } from '../../shared/room/calibration.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { each } from './each.ts';
 
@@ -126,6 +130,50 @@ export function ofRefusals({ refusals }: Wording): void {
       phase: 'build',
       why: 'no-page',
     });
+}
+
+export function ofBefore({ calibration, prepCheck, supplies, lessonPlan, kept }: Wording): void {
+  each(LIGHTS, (light) => [
+    calibration.lightIs(light),
+    calibration.done(light, '10:30'),
+    calibration.line(3, light),
+    calibration.undo.calibrated(3, light),
+  ]);
+  each([1, 12], (n) => [
+    calibration.robot(n),
+    calibration.count(n, 12),
+    calibration.takeBack(n),
+    supplies.forTeams(n),
+    supplies.spare(n),
+    lessonPlan.title(n),
+    lessonPlan.lasts(n),
+    lessonPlan.span(n, 20),
+    lessonPlan.questions(n),
+    lessonPlan.room('plum-42', n),
+    kept.allNote(n, 2),
+  ]);
+  lessonPlan.room('plum-42', 0);
+  each(PREP_CHECKS, prepCheck.said);
+  each([prepCheck.host, prepCheck.tryTablet, prepCheck.kit], (say) => say('192.0.2.1:4310'));
+  prepCheck.done(3, 8);
+  const kit = { line: '5 mm', inks: ['C', 'A', 'V'] };
+  each(SUPPLIES, (supply) => [supplies.what(supply, kit), supplies.note(supply)]);
+  each(PLAN_PHASES, (phase) => [
+    lessonPlan.phase(phase),
+    lessonPlan.does(phase),
+    lessonPlan.say(phase),
+    lessonPlan.materials(phase),
+    lessonPlan.careful(phase),
+  ]);
+  const { open, challenge } = lessonPlan;
+  each([open.link, open.without, open.tablets], (say) => say('192.0.2.1:4310'));
+  each([challenge.teaches, challenge.mistakes, challenge.ask], (say) => say('…'));
+  each([kept.until, kept.eraseRoom, kept.revokeLink, kept.undo.link], (say) => say('plum-42'));
+  each([kept.room, kept.deskLink, kept.roomLink], (say) => say('plum-42', '4.3.2026'));
+  each(
+    ['device', 'rota', 'check', 'keys', 'plays', 'outbox', 'drawings', 'files', 'other'] as const,
+    kept.hereThing,
+  );
 }
 
 export function ofPreparing({ rota, check }: Wording): void {

@@ -65,6 +65,7 @@ export const board = {
     andType: 'and type',
     berth: (n: number) => `berth ${n}, free`,
     taken: (n: number, name: string) => `berth ${n}, ${name}`,
+    calibrated: 'calibrated',
     empty: 'Free berths wait for you.',
     teams: (n: number) => counted(n, 'team is in', 'teams are in'),
   },

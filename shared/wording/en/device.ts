@@ -8,6 +8,7 @@ export const device = {
   open: 'Language, lengths and text',
   note: 'Only for this device. You can change it at any time.',
   close: 'Close',
+  noNames: 'No names of people, please.',
   language: 'Language',
   missing: 'This language could not be fetched. Try again when the server answers.',
   units: 'Lengths',

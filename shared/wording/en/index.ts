@@ -1,5 +1,6 @@
 import { actions } from './actions.ts';
 import { board } from './board.ts';
+import { calibration } from './calibration.ts';
 import { check } from './check.ts';
 import { desk } from './desk.ts';
 import { device } from './device.ts';
@@ -8,13 +9,16 @@ import { findings } from './findings.ts';
 import { foretelling } from './foretelling.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
+import { kept } from './kept.ts';
 import { keys } from './keys.ts';
 import { learning } from './learning.ts';
+import { lessonPlan } from './lesson-plan.ts';
 import { library } from './library.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
 import { par } from './par.ts';
 import { points } from './points.ts';
+import { prepCheck } from './prep-check.ts';
 import { print } from './print.ts';
 import { questions } from './questions.ts';
 import { reading } from './reading.ts';
@@ -25,6 +29,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { scenes } from './scenes.ts';
+import { supplies } from './supplies.ts';
 import { tablet } from './tablet.ts';
 import { toPaper } from './to-paper.ts';
 import { together } from './together.ts';
@@ -52,6 +57,11 @@ export const en = {
   replay,
   report,
   rota,
+  calibration,
+  prepCheck,
+  supplies,
+  lessonPlan,
+  kept,
   safety,
   scenes,
   check,

@@ -73,6 +73,8 @@ export const rota = {
   print: 'Print the rota',
   assumed:
     'Assumed: constant current to 85 %, then constant voltage until the current has fallen to 3 %, as chargers for lithium-ion cells usually do; every port alike; an interrupted charge goes on where it stopped. Plans, not promises.',
-  stopSigns:
-    'Stop at heat, swelling, smell or noise. Between 0 and 40 °C, on a hard bare surface, with the maker’s lead, no chained leads, never on the way out.',
+  stopSigns: {
+    text: 'Stop at heat, swelling, smell or noise. Between 0 and 40 °C, on a hard bare surface, with the maker’s lead, no chained leads, never on the way out.',
+    by: 'US Fire Administration; NFPA; West Yorkshire and Avon Fire & Rescue',
+  },
 };

@@ -61,18 +61,24 @@ const SMALL_PARTS: readonly Caution[] = [
 
 const TABLES: readonly Caution[] = [
   {
-    text: 'Sheets lie flat, a hand’s width from the table’s edge, with a rail of books; better still, on the floor.',
+    text: 'Sheets lie flat and are taped down 10 cm from the table’s edge, with a rail of books; better still, on the floor.',
     by: PRACTICE,
   },
-  { text: 'Cables lie where nobody walks.', by: PRACTICE },
+  {
+    text: 'Ways stay free: cables, bags and sheets lie where nobody walks, and nobody steps over a robot that drives.',
+    by: PRACTICE,
+  },
 ];
 
 const MARKERS: readonly Caution[] = [
   {
-    text: 'Water-based markers, with spare paper under the sheet. Cap on as soon as a line is done.',
+    text: 'Water-based markers with ventilated caps (ISO 11540), and spare paper under the sheet. Cap on as soon as a line is done.',
+    by: `ISO 11540 for the caps; ${PRACTICE}`,
+  },
+  {
+    text: 'Let ink dry before a robot drives over it, and wipe wet ink off hands, wheels and floor.',
     by: PRACTICE,
   },
-  { text: 'Let ink dry before a robot drives over it.', by: PRACTICE },
 ];
 
 const GROUPS: readonly CautionGroup[] = [

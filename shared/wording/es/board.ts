@@ -59,6 +59,7 @@ export const board = {
     andType: 'y escribe',
     berth: (n: number) => `amarre ${n}, libre`,
     taken: (n: number, name: string) => `amarre ${n}, ${name}`,
+    calibrated: 'calibrado',
     empty: 'Hay amarres libres para ti.',
     teams: (n: number) => counted(n, 'equipo dentro', 'equipos dentro'),
   },

@@ -8,6 +8,7 @@ export const device = {
   open: 'Idioma, medidas y letra',
   note: 'Solo para este aparato. Puedes cambiarlo cuando quieras.',
   close: 'Cerrar',
+  noNames: 'Sin nombres de personas, por favor.',
   language: 'Idioma',
   missing: 'Este idioma no se pudo traer. Prueba otra vez cuando responda el servidor.',
   units: 'Medidas',

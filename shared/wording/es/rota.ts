@@ -78,6 +78,8 @@ export const rota = {
   print: 'Imprimir el plan',
   assumed:
     'Se supone: corriente constante hasta el 85 %, luego tensión constante hasta que la corriente baja al 3 %, como suelen hacer los cargadores de pilas de iones de litio; todas las tomas iguales; una carga interrumpida sigue donde quedó. Son planes, no promesas.',
-  stopSigns:
-    'Parar si hay calor, hinchazón, olor o ruido. Entre 0 y 40 °C, sobre una superficie dura y despejada, con el cable del fabricante, sin encadenar alargadores, nunca en el camino de salida.',
+  stopSigns: {
+    text: 'Parar si hay calor, hinchazón, olor o ruido. Entre 0 y 40 °C, sobre una superficie dura y despejada, con el cable del fabricante, sin encadenar alargadores, nunca en el camino de salida.',
+    by: 'US Fire Administration; NFPA; West Yorkshire and Avon Fire & Rescue',
+  },
 };

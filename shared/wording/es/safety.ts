@@ -54,18 +54,24 @@ const SMALL_PARTS: readonly Caution[] = [
 
 const TABLES: readonly Caution[] = [
   {
-    text: 'Las hojas están planas, a un palmo del borde de la mesa, con una barrera de libros; mejor aún, en el suelo.',
+    text: 'Las hojas están planas y pegadas a 10 cm del borde de la mesa, con una barrera de libros; mejor aún, en el suelo.',
     by: PRACTICE,
   },
-  { text: 'Los cables van por donde nadie pasa.', by: PRACTICE },
+  {
+    text: 'Los pasos quedan libres: cables, mochilas y hojas están donde nadie pasa, y nadie salta por encima de un robot en marcha.',
+    by: PRACTICE,
+  },
 ];
 
 const MARKERS: readonly Caution[] = [
   {
-    text: 'Rotuladores al agua, con papel de sobra bajo la hoja. El tapón se pone en cuanto se acaba una línea.',
+    text: 'Rotuladores al agua con tapones ventilados (ISO 11540), y papel de sobra bajo la hoja. El tapón se pone en cuanto se acaba una línea.',
+    by: `ISO 11540 para los tapones; ${PRACTICE}`,
+  },
+  {
+    text: 'Dejar secar la tinta antes de que un robot pase por encima, y limpiar la tinta fresca de manos, ruedas y suelo.',
     by: PRACTICE,
   },
-  { text: 'Dejar secar la tinta antes de que un robot pase por encima.', by: PRACTICE },
 ];
 
 const GROUPS: readonly CautionGroup[] = [
