@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from 'react';
 import { textIn } from '../../shared/documents/values.ts';
+import { PERIOD } from '../../shared/prep/lesson-plan.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { LINE_LOOKS, MARK_LOOKS, PAPERS, type PrintKind } from '../../shared/wire/print.ts';
 import { Button } from '../parts/button.tsx';
@@ -8,12 +9,15 @@ import { Notice } from '../parts/notice.tsx';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
+import { WholeNumber } from './before/whole-number.tsx';
+import { useWishes } from './before/wishes.ts';
 
 const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],
   ['fit', ['timed-line', 'timed-circle', 'limits']],
   ['room', ['chart', 'patch', 'gauge']],
   ['write', ['slips', 'predict', 'two-travellers', 'mend']],
+  ['plan', ['supplies', 'lesson-plan']],
   ['all', ['pack', 'class']],
 ] as const satisfies readonly (readonly [string, readonly PrintKind[]])[];
 
@@ -56,8 +60,11 @@ export function PaperForm({ room, choice, onChange }: PaperFormProps) {
       </fieldset>
       <p className="desk-quiet">{page.note(kind)}</p>
       <div className="paper-options">
-        {(kind === 'sheet' || ASKING.includes(kind)) && <ChallengeSelect {...{ room, choice, onChange }} />}
+        {(kind === 'sheet' || kind === 'lesson-plan' || ASKING.includes(kind)) && (
+          <ChallengeSelect {...{ room, choice, onChange }} />
+        )}
         {(kind === 'drawing' || kind === 'pack') && <TeamSelects {...{ room, choice, onChange }} />}
+        {kind === 'lesson-plan' && <Minutes />}
         <Select
           label={page.paper}
           value={choice.paper ?? 'A4'}
@@ -83,6 +90,23 @@ export function PaperForm({ room, choice, onChange }: PaperFormProps) {
         </Notice>
       )}
     </>
+  );
+}
+
+/** How long the planned lesson is; the same as on the leaf about it. */
+function Minutes() {
+  const { lessonPlan } = useWords();
+  const minutes = useWishes((wishes) => wishes.minutes);
+  return (
+    <div className="paper-select">
+      <WholeNumber
+        label={lessonPlan.minutes}
+        value={minutes}
+        least={PERIOD.least}
+        most={PERIOD.most}
+        onChange={(typed) => useWishes.setState({ minutes: typed })}
+      />
+    </div>
   );
 }
 

@@ -4,6 +4,7 @@ import type { PrintKind } from '../../shared/wire/print.ts';
 import { useDevice } from '../parts/device-settings.ts';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useWords } from '../parts/use-words.ts';
+import { useWishes } from './before/wishes.ts';
 import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
 import { type PaperChoice, PaperForm } from './paper-form.tsx';
@@ -16,6 +17,7 @@ export function PaperView({ room }: { readonly room: RoomState }) {
   const { print } = useWords();
   const { team } = useDesk();
   const { language, units } = useDevice();
+  const minutes = useWishes((wishes) => String(wishes.minutes));
   const [choice, setChoice] = useState<PaperChoice>(() => ({
     kind: 'sheet',
     paper: 'A4',
@@ -26,8 +28,8 @@ export function PaperView({ room }: { readonly room: RoomState }) {
   }));
   const first = useReadyChallenges(room).find(({ playable }) => playable)?.key;
   const wanted = useMemo(
-    () => completed({ ...choice, language, units }, room, first),
-    [choice, language, units, room, first],
+    () => completed({ ...choice, language, units, minutes }, room, first),
+    [choice, language, units, minutes, room, first],
   );
   const asked = JSON.stringify(wanted);
   const [turned, setTurned] = useState({ asked, page: 1 });
@@ -49,20 +51,27 @@ export function PaperView({ room }: { readonly room: RoomState }) {
 }
 
 const OF_TEAMS: ReadonlySet<PrintKind> = new Set(['drawing', 'pack']);
-const OF_CHALLENGES: ReadonlySet<PrintKind> = new Set(['sheet', 'predict', 'two-travellers', 'mend']);
+const OF_CHALLENGES: ReadonlySet<PrintKind> = new Set([
+  'sheet',
+  'lesson-plan',
+  'predict',
+  'two-travellers',
+  'mend',
+]);
 
 /**
  * Leaves out what does not belong to the kind; takes the first team and challenge where none is chosen.
  * Null where there is no team to print anything of.
  */
 function completed(choice: Wanted, room: RoomState, first: string | undefined): Wanted | null {
-  const { team, challenge, entry, page: _, ...rest } = choice;
+  const { team, challenge, entry, minutes, page: _, ...rest } = choice;
   const known = room.teams.find(({ id }) => id === team) ?? room.teams[0];
   if (OF_TEAMS.has(choice.kind) && !known) return null;
   const named = challenge ?? (room.rounds.length === 0 ? first : undefined);
   return {
     ...rest,
     room: room.word,
+    ...(choice.kind === 'lesson-plan' && minutes !== undefined ? { minutes } : {}),
     ...(OF_TEAMS.has(choice.kind) && known ? { team: known.id } : {}),
     ...(choice.kind === 'drawing' && entry !== undefined && known?.id === team ? { entry } : {}),
     ...(OF_CHALLENGES.has(choice.kind) && named !== undefined ? { challenge: named } : {}),

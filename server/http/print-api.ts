@@ -6,7 +6,13 @@ import { type Locale, parseDocument, textIn } from '../../shared/documents/value
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
 import { type DocumentId, type Entry, type Team, variantFor } from '../../shared/room/state.ts';
-import { PAGES_HEAD, PrintAsk, type PrintProgress, TEAM_KINDS } from '../../shared/wire/print.ts';
+import {
+  PAGES_HEAD,
+  PrintAsk,
+  type PrintProgress,
+  ROOMLESS_KINDS,
+  TEAM_KINDS,
+} from '../../shared/wire/print.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { type Checked, checkForm } from '../../shared/wire/schemas.ts';
 import type { Page } from '../print/page.ts';
@@ -61,6 +67,44 @@ async function askingOf(parts: HttpParts, request: Request): Promise<Checked<Ask
 const isForTeam = ({ kind, team, challenge, key }: PrintAsk, own: string): boolean =>
   TEAM_KINDS.includes(kind) && (team ?? own) === own && challenge === undefined && key === 'no';
 
+/** What is asked for, with what it is made of; rates are counted on the way. */
+interface ToPrint {
+  readonly ask: PrintAsk;
+  readonly source: PrintSource;
+}
+
+/** Where tablets come in, without the beginning that nobody types. */
+const addressOf = ({ addresses }: HttpParts): string =>
+  addresses
+    .now()
+    .join.replace(/^https?:\/\//, '')
+    .replace(/\/$/, '');
+
+/** What a desk prints before it has a room; undefined for all else. */
+async function aheadOf(parts: HttpParts, request: Request): Promise<Checked<ToPrint> | undefined> {
+  const form = checkForm(PrintAsk, { ...request.query, ...request.params });
+  if (!form.ok || form.value.room !== undefined || !ROOMLESS_KINDS.includes(form.value.kind))
+    return undefined;
+  const ask = form.value;
+  const access = await parts.accesses.of(carried(request));
+  if (access.kind === 'none') return undefined;
+  if (!(await parts.rates.allows('print', 'ahead'))) return refused({ code: 'too-fast' });
+  const named = ask.challenge === undefined ? undefined : readyNamed(ask.challenge, ask.language);
+  const challenge = named && { ...named, id: storedChallenge(named.challenge).id };
+  const about = { word: null, teamCount: 0, address: addressOf(parts), kit: DEMO_KIT, teams: [] };
+  return { ok: true, value: { ask, source: { ...about, challenge } } };
+}
+
+async function wantedIn(parts: HttpParts, request: Request): Promise<Checked<ToPrint>> {
+  const asking = await askingOf(parts, request);
+  if (!asking.ok) return asking;
+  const { ask, seat, open } = asking.value;
+  const who = seat.role === 'team' ? seat.team : 'desk';
+  if (!(await parts.rates.allows('print', `${open.room.state.id} ${who}`)))
+    return refused({ code: 'too-fast' });
+  return { ok: true, value: { ask, source: await new Reader(parts, asking.value).source() } };
+}
+
 /** Reads what a print needs out of a room. */
 class Reader {
   readonly #parts: HttpParts;
@@ -82,6 +126,8 @@ class Reader {
     if (ask.kind === 'class') for (const team of state.teams) teams.push(await this.#team(team));
     return {
       word: state.word,
+      teamCount: state.teams.length,
+      address: addressOf(this.#parts),
       // What the desk hangs on the wall is for the kit that it has chosen; all else is for what is played.
       kit:
         (seat.role === 'team' || ask.kind === 'class' ? challenge?.challenge.kit : undefined) ??
@@ -215,13 +261,9 @@ async function sendWithProgress(
 export function printApi(parts: HttpParts): Router {
   const router = Router();
   router.get('/api/print/:kind.:format', async (request, response) => {
-    const asking = await askingOf(parts, request);
-    if (!asking.ok) return refuse(response, asking.refusal);
-    const { ask, seat, open } = asking.value;
-    const who = seat.role === 'team' ? seat.team : 'desk';
-    if (!(await parts.rates.allows('print', `${open.room.state.id} ${who}`)))
-      return refuse(response, { code: 'too-fast' });
-    const source = await new Reader(parts, asking.value).source();
+    const wanted = (await aheadOf(parts, request)) ?? (await wantedIn(parts, request));
+    if (!wanted.ok) return refuse(response, wanted.refusal);
+    const { ask, source } = wanted.value;
     const print = printed(ask, source, await printTools(ask.language, ask.units));
     if (!print.ok) return refuse(response, { code: 'cannot-print', why: print.why });
     if (ask.format === 'svg') return await sendSvg(response, print, Number(ask.page ?? 1));

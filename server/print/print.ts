@@ -1,16 +1,20 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing } from '../../shared/documents/design.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
+import { PERIOD } from '../../shared/prep/lesson-plan.ts';
+import { USUAL_TEAMS } from '../../shared/prep/supplies.ts';
 import type { PrintAsk } from '../../shared/wire/print.ts';
 import type { CannotPrint } from '../../shared/wire/protocol.ts';
 import { gaugePage, patchPage, slipsPage } from './aids.ts';
 import { chartPages } from './chart.ts';
 import { coverPage } from './cover.ts';
 import { drivingPages } from './driving.ts';
+import { lessonPlanPages } from './lesson-plan.ts';
 import { limitPages } from './limits.ts';
 import type { Page } from './page.ts';
 import { questionSheet } from './questions.ts';
 import { stripPage } from './strip.ts';
+import { suppliesPages } from './supplies.ts';
 import { timedCirclePage, timedLinePages } from './timed.ts';
 import type { PrintTools } from './tools.ts';
 import { worksheetPages } from './worksheet.ts';
@@ -41,7 +45,12 @@ export interface PrintedTeam {
 
 /** What a room has for paper. */
 export interface PrintSource {
-  readonly word: string;
+  /** Of the room; null before there is one. */
+  readonly word: string | null;
+  /** How many teams are in the room. */
+  readonly teamCount: number;
+  /** Where tablets come in, as it is typed. */
+  readonly address: string;
   readonly kit: Kit;
   readonly challenge?: PrintedChallenge | undefined;
   /** The team that is asked for: its emblem, and the drawing that is meant. */
@@ -55,7 +64,7 @@ export type Printed =
   | { readonly ok: true; readonly title: string; readonly parts: readonly (() => readonly Page[])[] }
   | { readonly ok: false; readonly why: CannotPrint };
 
-type Asked = Pick<PrintAsk, 'kind' | 'paper' | 'lines' | 'marks' | 'key'>;
+type Asked = Pick<PrintAsk, 'kind' | 'paper' | 'lines' | 'marks' | 'key' | 'teams' | 'minutes'>;
 
 const cannot = (why: CannotPrint): Printed => ({ ok: false, why });
 
@@ -87,6 +96,10 @@ export function printed(ask: Asked, source: PrintSource, tools: PrintTools): Pri
       return all(() => limitPages(kit, paper, tools));
     case 'slips':
       return one(() => slipsPage(paper, team?.emblem, tools));
+    case 'supplies':
+      return suppliesOf(ask, source, tools);
+    case 'lesson-plan':
+      return planOf(ask, source, tools);
     case 'sheet':
       return challenge ? sheetOf(challenge, team?.emblem, ask, tools) : cannot('no-challenge');
     case 'drawing':
@@ -98,6 +111,21 @@ export function printed(ask: Asked, source: PrintSource, tools: PrintTools): Pri
     default:
       return challenge ? questionsOf(challenge, kind, ask, source, tools) : cannot('no-challenge');
   }
+}
+
+function suppliesOf({ teams, paper }: Asked, { kit, teamCount }: PrintSource, tools: PrintTools): Printed {
+  const count = teams === undefined ? teamCount || USUAL_TEAMS : Number(teams);
+  const { title } = tools.words.supplies;
+  return { ok: true, title, parts: [() => suppliesPages(kit, count, paper, tools)] };
+}
+
+function planOf({ minutes, paper }: Asked, source: PrintSource, tools: PrintTools): Printed {
+  const { word, teamCount, address, challenge } = source;
+  const long = minutes === undefined ? PERIOD.usual : Number(minutes);
+  const room = word === null ? undefined : { word, teams: teamCount };
+  const plan = { minutes: long, room, address, challenge };
+  const title = tools.words.lessonPlan.title(long);
+  return { ok: true, title, parts: [() => lessonPlanPages(plan, paper, tools)] };
 }
 
 function sheetOf(of: PrintedChallenge, emblem: string | undefined, ask: Asked, tools: PrintTools): Printed {
@@ -150,7 +178,8 @@ function packOf(team: PrintedTeam, ask: Asked, source: PrintSource, tools: Print
 }
 
 function classPack(ask: Asked, source: PrintSource, tools: PrintTools): Printed {
-  const { kit, teams, challenge, word } = source;
+  const { kit, teams, challenge } = source;
+  const word = source.word ?? '';
   const { paper } = ask;
   const packs = teams.map((team) => packOf(team, ask, source, tools));
   const alone = challenge && teams.length === 0 ? [sheetOf(challenge, undefined, ask, tools)] : [];

@@ -45,14 +45,17 @@ export function widthOf(text: string, size: Mm, bold = false): Mm {
 
 /** The text in lines no wider than `width`, broken between words; a word that is wider stands alone. */
 export function wrapped(text: string, width: Mm, size: Mm, bold = false): string[] {
+  const space = widthOf(' ', size, bold);
   const lines: string[] = [];
   let row = '';
+  let wide = 0;
   for (const word of text.split(' ')) {
-    const longer = row === '' ? word : `${row} ${word}`;
-    if (row !== '' && widthOf(longer, size, bold) > width) {
+    // Each word is measured once, since setting a text takes a while.
+    const long = widthOf(word, size, bold);
+    if (row !== '' && wide + space + long > width) {
       lines.push(row);
-      row = word;
-    } else row = longer;
+      [row, wide] = [word, long];
+    } else [row, wide] = row === '' ? [word, long] : [`${row} ${word}`, wide + space + long];
   }
   return row === '' ? lines : [...lines, row];
 }

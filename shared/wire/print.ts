@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
 import { LOCALES, UNITS } from '../documents/values.ts';
+import { PERIOD } from '../prep/lesson-plan.ts';
+import { EMBLEMS } from '../room/state.ts';
 
 /** What can be asked of print, in the address of a download. */
 
@@ -10,7 +12,8 @@ export type PaperName = (typeof PAPERS)[number];
  * `sheet`: a challenge's sheet as teams get it; `drawing`: an entry or what is on a tablet now;
  * `chart`, `gauge`, `patch`, `strip`, `slips`: for the wall, the hand and the robots;
  * `timed-line`, `timed-circle`, `limits`: what the kit is fitted to the robots by;
- * `predict`, `two-travellers`, `mend`: questions on paper; `pack`: what one team gets; `class`: all of it.
+ * `predict`, `two-travellers`, `mend`: questions on paper; `supplies`, `lesson-plan`: before the lesson,
+ * also without a room; `pack`: what one team gets; `class`: all of it.
  */
 export const PRINT_KINDS = [
   'sheet',
@@ -26,6 +29,8 @@ export const PRINT_KINDS = [
   'predict',
   'two-travellers',
   'mend',
+  'supplies',
+  'lesson-plan',
   'pack',
   'class',
 ] as const;
@@ -39,6 +44,16 @@ export const MARK_LOOKS = ['colour', 'paint'] as const;
 /** Lines as full ink or as a dotted middle to draw over; marks in colour or as places to be painted. */
 export type LineLook = (typeof LINE_LOOKS)[number];
 export type MarkLook = (typeof MARK_LOOKS)[number];
+
+/** What can be printed before any room is open. */
+export const ROOMLESS_KINDS: readonly PrintKind[] = ['supplies', 'lesson-plan'];
+
+/** A whole number as text within limits. */
+const whole = (least: number, most: number) =>
+  z.string().check(
+    z.regex(/^[1-9]\d{0,2}$/),
+    z.refine((text) => Number(text) >= least && Number(text) <= most, { error: 'out-of-range' }),
+  );
 
 const Token = z.string().check(z.minLength(1), z.maxLength(64));
 
@@ -59,6 +74,10 @@ export const PrintAsk = z.strictObject({
   entry: z.optional(Token),
   /** `yes`: questions come with their key. */
   key: z._default(z.enum(['yes', 'no']), 'no'),
+  /** For supplies; absent: as many as are in the room, or a usual class. */
+  teams: z.optional(whole(1, EMBLEMS.length)),
+  /** How long the lesson of a plan is. */
+  minutes: z.optional(whole(PERIOD.least, PERIOD.most)),
   /** Which page an SVG shows, from 1. */
   page: z.optional(z.string().check(z.regex(/^[1-9]\d{0,3}$/))),
   /** `yes`: the answer tells line by line how far it is, and carries the file at its end. */

@@ -25,7 +25,15 @@ function room(): PrintSource {
   const model = named.challenge.model!;
   const drawing = { drawing: model.drawing, id: storedDesign(model).id, on };
   const teams = EMBLEMS.slice(0, TEAMS).map((emblem): PrintedTeam => ({ emblem, drawing }));
-  return { word: 'plum-42', kit: DEMO_KIT, challenge: on, team: teams[0], teams };
+  return {
+    word: 'plum-42',
+    teamCount: TEAMS,
+    address: '192.0.2.1:4310',
+    kit: DEMO_KIT,
+    challenge: on,
+    team: teams[0],
+    teams,
+  };
 }
 
 interface Cost {

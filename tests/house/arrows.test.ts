@@ -36,7 +36,7 @@ const SHARED: Record<string, readonly string[]> = {
   description: ['geometry', 'documents', 'track'],
   wording: ['geometry', 'documents', 'room', 'wire', 'prep', 'evidence'],
   room: ['geometry', 'documents'],
-  wire: ['geometry', 'documents', 'room'],
+  wire: ['geometry', 'documents', 'room', 'prep'],
   prep: ['geometry', 'documents', 'steadiness'],
   /** What a lesson has shown: above the engine and the room, below everything that shows it. */
   evidence: ['geometry', 'documents', 'kit', 'track', 'run', 'goals', 'judge', 'room'],

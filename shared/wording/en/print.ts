@@ -30,7 +30,7 @@ const patch = {
 
 const strip = {
   title: 'Test strip',
-  how: 'Printer and marker colours differ. Drive over this strip first: set a robot at the arrow, on the beginning of the line, and see whether it does what stands there. If it does not, print sheets with empty marks and paint them with the markers that came with your robots. Lay the sheet flat, a hand’s width from the table’s edge.',
+  how: 'Printer and marker colours differ. Drive over this strip first: set a robot at the arrow, on the beginning of the line, and see whether it does what stands there. If it does not, print sheets with empty marks and paint them with the markers that came with your robots. Tape the sheet down flat, 10 cm from the table’s edge.',
   should: (does: string) => `should: ${does}`,
 };
 
@@ -77,7 +77,7 @@ const packs = {
     'Print at 100 %, not “fit to page”. The ruler on every sheet must measure 100 mm; within half a millimetre is fine.',
     'Calibrate the robots on the patch, in the room’s own light.',
     'Drive over the test strip: printer and marker colours differ.',
-    'Lay sheets flat, a hand’s width from the table’s edge; let ink dry before a robot drives over it.',
+    'Tape sheets down flat, 10 cm from the table’s edge; let ink dry before a robot drives over it.',
     'Keep to the maker’s instructions and your school’s own rules first.',
   ],
   lines: {
@@ -104,6 +104,8 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   predict: 'Questions: predict',
   'two-travellers': 'Questions: two travellers',
   mend: 'Questions: mend',
+  supplies: 'Supplies',
+  'lesson-plan': 'Lesson plan',
   pack: 'Pack of a team',
   class: 'Pack of the class',
 };
@@ -122,6 +124,8 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   predict: 'All is given; teams write what will happen.',
   'two-travellers': 'The same marks, met from both ends.',
   mend: 'A faulty drawing, and a key that says what is wrong.',
+  supplies: 'What the tables need, counted for the teams, with its cautions.',
+  'lesson-plan': 'Phase by phase: what to do, to say and to heed, also for a substitute.',
   pack: 'The team’s drawing, or the sheet where nothing is drawn yet, and slips.',
   class: 'Cautions, chart, patches, test strip, gauge cards, and a pack for each team, in one file.',
 };
@@ -146,6 +150,7 @@ const page = {
     fit: 'To fit the kit by',
     room: 'For the room',
     write: 'To write on',
+    plan: 'To plan with',
     all: 'All together',
   },
   kind: (kind: PrintKind) => KINDS[kind],

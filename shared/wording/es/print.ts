@@ -31,7 +31,7 @@ const patch = {
 
 const strip = {
   title: 'Tira de prueba',
-  how: 'Los colores de la impresora y de los rotuladores son distintos. Conviene pasar primero por esta tira: poner un robot en la flecha, al principio de la línea, y mirar si hace lo que está escrito. Si no, imprimir hojas con marcas vacías y pintarlas con los rotuladores que venían con los robots. La hoja está plana, a un palmo del borde de la mesa.',
+  how: 'Los colores de la impresora y de los rotuladores son distintos. Conviene pasar primero por esta tira: poner un robot en la flecha, al principio de la línea, y mirar si hace lo que está escrito. Si no, imprimir hojas con marcas vacías y pintarlas con los rotuladores que venían con los robots. La hoja está plana y pegada a 10 cm del borde de la mesa.',
   should: (does: string) => `debe hacer: ${does}`,
 };
 
@@ -78,7 +78,7 @@ const packs = {
     'Imprimir al 100 %, sin «ajustar a la página». La regla de cada hoja debe medir 100 mm; medio milímetro arriba o abajo vale.',
     'Calibrar los robots en el parche, con la luz de la propia sala.',
     'Pasar por la tira de prueba: los colores de impresora y rotuladores son distintos.',
-    'Poner las hojas planas, a un palmo del borde de la mesa; dejar secar la tinta antes de que pase un robot.',
+    'Pegar las hojas planas a 10 cm del borde de la mesa; dejar secar la tinta antes de que pase un robot.',
     'Primero van las instrucciones del fabricante y las normas del centro.',
   ],
   lines: {
@@ -106,6 +106,8 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   predict: 'Preguntas: predecir',
   'two-travellers': 'Preguntas: dos viajeros',
   mend: 'Preguntas: arreglar',
+  supplies: 'Material',
+  'lesson-plan': 'Plan de la clase',
   pack: 'Hojas de un equipo',
   class: 'Hojas de la clase',
 };
@@ -125,6 +127,8 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   predict: 'Todo está puesto; los equipos escriben lo que va a pasar.',
   'two-travellers': 'Las mismas marcas, leídas desde los dos extremos.',
   mend: 'Un dibujo con un fallo, y una solución que dice qué está mal.',
+  supplies: 'Lo que hace falta en las mesas, contado por equipos, con sus cuidados.',
+  'lesson-plan': 'Fase por fase: qué hacer, qué decir y qué cuidar, también para quien sustituye.',
   pack: 'El dibujo del equipo, o la hoja si aún no hay nada dibujado, y papeletas.',
   class:
     'Cuidados, tabla, parches, tira de prueba, tarjetas de medida y las hojas de cada equipo, en un archivo.',
@@ -150,6 +154,7 @@ const page = {
     fit: 'Para ajustar el kit',
     room: 'Para la sala',
     write: 'Para escribir',
+    plan: 'Para preparar',
     all: 'Todo junto',
   },
   kind: (kind: PrintKind) => KINDS[kind],

@@ -22,6 +22,8 @@ const on = { title, challenge, id: storedChallenge(challenge).id };
 const drawing = { drawing: challenge.model!.drawing, id: 'd'.repeat(64), on };
 const source: PrintSource = {
   word: 'plum-42',
+  teamCount: 2,
+  address: '192.0.2.1:4310',
   kit: DEMO_KIT,
   challenge: on,
   team: { emblem: 'kite', drawing },
