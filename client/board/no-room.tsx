@@ -1,6 +1,7 @@
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
+import { NoNames } from '../parts/no-names.tsx';
 import { refusalSentence } from '../parts/refusal.tsx';
 import { useLinkState } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -56,10 +57,12 @@ function WhichRoom({ refusal }: { readonly refusal: WireRefusal }) {
           autoComplete="off"
           autoCapitalize="none"
           spellCheck={false}
+          aria-describedby="room-word-no-names"
         />
         <Button type="submit" look="primary">
           {show}
         </Button>
+        <NoNames id="room-word-no-names" />
       </form>
     </div>
   );

@@ -1,6 +1,9 @@
+import { CircleCheck } from 'lucide-react';
 import { useEffect, useState } from 'react';
+import { type CalibrationNote, calibrationOf } from '../../shared/room/calibration.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
+import { berthsFor } from '../parts/berths.ts';
 import { emblemIcon } from '../parts/emblem-icons.ts';
 import { getJson } from '../parts/http.ts';
 import { Icon } from '../parts/icon.tsx';
@@ -22,7 +25,7 @@ export function WallScene({ room }: { readonly room: RoomState }) {
       />
       <div className="wall">
         <JoinPlate room={room} />
-        <HarbourWall teams={room.teams} berths={berthsFor(length)} />
+        <HarbourWall teams={room.teams} berths={berthsFor(length)} calibrations={room.calibrations} />
       </div>
     </>
   );
@@ -70,31 +73,40 @@ function useJoinAddress(): string {
   return address;
 }
 
-/** A row more than there are teams, so that somebody who comes late sees a place. */
-export const berthsFor = (teams: number): number =>
-  teams < 12 ? 12 : teams < 20 ? 20 : teams < 30 ? 30 : 40;
-
 export interface HarbourWallProps {
   readonly teams: readonly Team[];
   readonly berths: number;
+  /** Absent where robots are done for the day. */
+  readonly calibrations?: readonly CalibrationNote[];
 }
 
-/** Berths along the wall, numbered, each with the emblem of the team that lies in it. */
-export function HarbourWall({ teams, berths }: HarbourWallProps) {
+/** Berths along the wall, numbered, each with the emblem of its team and whether its robot is calibrated. */
+export function HarbourWall({ teams, berths, calibrations = [] }: HarbourWallProps) {
   return (
     <ol className="berths" data-size={berths <= 12 ? 'large' : berths <= 20 ? 'middle' : 'small'}>
       {Array.from({ length: berths }, (_, i) => i + 1).map((number) => (
-        <Berth key={number} number={number} team={teams.find((team) => team.berth === number)} />
+        <Berth
+          key={number}
+          number={number}
+          team={teams.find((team) => team.berth === number)}
+          calibrated={calibrationOf(calibrations, number)?.due === false}
+        />
       ))}
     </ol>
   );
 }
 
-function Berth({ number, team }: { readonly number: number; readonly team: Team | undefined }) {
+interface BerthProps {
+  readonly number: number;
+  readonly team: Team | undefined;
+  readonly calibrated: boolean;
+}
+
+function Berth({ number, team, calibrated }: BerthProps) {
   const { board, emblems } = useWords();
   const name = team ? emblems.name(team.emblem) : null;
   return (
-    <li className="berth" data-taken={team !== undefined}>
+    <li className="berth" data-taken={team !== undefined} data-calibrated={calibrated}>
       <span className="berth-number" aria-hidden="true">
         {number}
       </span>
@@ -106,6 +118,12 @@ function Berth({ number, team }: { readonly number: number; readonly team: Team 
         </>
       ) : (
         <span className="only-read-aloud">{board.gather.berth(number)}</span>
+      )}
+      {calibrated && (
+        <span className="berth-calibrated">
+          <Icon of={CircleCheck} size="1em" />
+          <span>{board.gather.calibrated}</span>
+        </span>
       )}
     </li>
   );

@@ -8,6 +8,7 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useWords } from '../parts/use-words.ts';
+import { RobotsOnWall } from './before/robots.tsx';
 import { ChooseAddress } from './choose-address.tsx';
 import { useDesk } from './desk-store.ts';
 import { boardPath, qrPath } from './session.ts';
@@ -17,8 +18,8 @@ import './gather.css';
 
 /** How teams come in, and who has. */
 export function GatherStep({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
-  const openSeat = useDesk((state) => state.openSeat);
+  const { desk, calibration } = useWords();
+  const [leaf, setLeaf] = useState<(typeof LEAVES)[number]>('teams');
   return (
     <main className="desk-main gather">
       <section className="gather-in" aria-labelledby="gather-title">
@@ -34,30 +35,50 @@ export function GatherStep({ room }: { readonly room: RoomState }) {
             {desk.gathering.boardOpen}
           </a>
         </div>
-        {room.teams.length === 0 && <p className="desk-quiet">{desk.gathering.noTeams}</p>}
-        <ul className="gather-teams">
-          {room.teams.map((team) => (
-            <li key={team.id}>
-              <button
-                type="button"
-                title={desk.seats.open}
-                data-rests={team.seatFree}
-                onClick={() => openSeat(team.id)}
-              >
-                <span className="desk-quiet">
-                  <span className="only-read-aloud">{desk.gathering.berth(team.berth)}</span>
-                  <span aria-hidden="true">{team.berth}</span>
-                </span>
-                <EmblemBadge emblem={team.emblem} />
-                {team.seatFree && <Icon of={Moon} size={18} label={desk.seats.isFree} />}
-              </button>
-            </li>
+        <nav className="gather-leaves" aria-label={calibration.leaves}>
+          {LEAVES.map((each) => (
+            <Button key={each} aria-pressed={each === leaf} onClick={() => setLeaf(each)}>
+              {each === 'teams' ? calibration.teams : calibration.title}
+            </Button>
           ))}
-        </ul>
-        <Removed room={room} />
-        <Trouble room={room} />
+        </nav>
+        {leaf === 'robots' ? <RobotsOnWall room={room} /> : <Teams room={room} />}
       </section>
     </main>
+  );
+}
+
+const LEAVES = ['teams', 'robots'] as const;
+
+/** Who lies in which berth; a tap opens a team's seat. */
+function Teams({ room }: { readonly room: RoomState }) {
+  const { desk } = useWords();
+  const openSeat = useDesk((state) => state.openSeat);
+  return (
+    <>
+      {room.teams.length === 0 && <p className="desk-quiet">{desk.gathering.noTeams}</p>}
+      <ul className="gather-teams">
+        {room.teams.map((team) => (
+          <li key={team.id}>
+            <button
+              type="button"
+              title={desk.seats.open}
+              data-rests={team.seatFree}
+              onClick={() => openSeat(team.id)}
+            >
+              <span className="desk-quiet">
+                <span className="only-read-aloud">{desk.gathering.berth(team.berth)}</span>
+                <span aria-hidden="true">{team.berth}</span>
+              </span>
+              <EmblemBadge emblem={team.emblem} />
+              {team.seatFree && <Icon of={Moon} size={18} label={desk.seats.isFree} />}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <Removed room={room} />
+      <Trouble room={room} />
+    </>
   );
 }
 

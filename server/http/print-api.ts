@@ -3,6 +3,7 @@ import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
 import { type Locale, parseDocument, textIn } from '../../shared/documents/values.ts';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
 import { type DocumentId, type Entry, type Team, variantFor } from '../../shared/room/state.ts';

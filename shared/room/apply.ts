@@ -1,5 +1,6 @@
 import type { Millis } from '../geometry/units.ts';
 import { BOARD_FOLDS, boardWithout, clearedBoard, lessonScene } from './apply-board.ts';
+import { CALIBRATION_FOLDS } from './apply-calibration.ts';
 import { COACHING_FOLDS } from './apply-coaching.ts';
 import { FIRST_BOARD } from './board.ts';
 import { NO_COACHING } from './coaching.ts';
@@ -33,6 +34,7 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     phaseSince: event.at,
     spent: [],
     chargerWatched: fact.chargerWatched,
+    calibrations: [],
     teams: [],
     removed: [],
     kit: null,
@@ -59,6 +61,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   opened: (state) => state,
   lost: (state) => state,
   'charger-watched': (state) => ({ ...state, chargerWatched: true }),
+  ...CALIBRATION_FOLDS,
   'team-joined': (state, fact) => ({
     ...state,
     teams: byBerth([...state.teams, newTeam(state, fact)]),

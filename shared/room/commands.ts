@@ -1,5 +1,6 @@
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
+import type { CalibrationCommand } from './calibration.ts';
 import type { NoteWords, ReturnReason } from './coaching.ts';
 import type {
   Because,
@@ -21,6 +22,7 @@ import type {
  */
 export type RoomCommand =
   | BoardCommand
+  | CalibrationCommand
   | { readonly kind: 'watch-charger' }
   /** `before`: the team that this tablet was in the lesson from which this one goes on. */
   | { readonly kind: 'join'; readonly team: TeamId; readonly before?: TeamId | undefined }

@@ -1,6 +1,7 @@
 import type { Millis } from '../geometry/units.ts';
 import type { RoomCommand } from './commands.ts';
 import { BOARD_RULES, toldVerdicts } from './decide-board.ts';
+import { CALIBRATION_RULES } from './decide-calibration.ts';
 import { CHECK_RULES } from './decide-check.ts';
 import { COACHING_RULES } from './decide-coaching.ts';
 import { KIT_RULES } from './decide-kit.ts';
@@ -169,6 +170,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
     by: 'desk',
     decide: (state) => (state.chargerWatched ? ALREADY : done({ kind: 'charger-watched' })),
   },
+  ...CALIBRATION_RULES,
   ...TEAM_RULES,
   ...LEARNING_RULES,
   ...BOARD_RULES,

@@ -1,6 +1,7 @@
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
+import type { CalibrationFact } from './calibration.ts';
 import type { CoachingFact } from './coaching.ts';
 import type { PlanFact } from './plan.ts';
 import type {
@@ -34,6 +35,7 @@ export type RoomFact =
       readonly chargerWatched: boolean;
     }
   | { readonly kind: 'charger-watched' }
+  | CalibrationFact
   | {
       readonly kind: 'team-joined';
       readonly team: TeamId;

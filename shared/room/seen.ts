@@ -12,7 +12,7 @@ import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './st
  * closes. What else the desk puts on the board, drawings of the gallery and the fleet among it, the board alone
  * knows. How a team is helped, what it was told, what it foretold, what it answered in a closing check and what
  * it had mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for
- * the board too. What is planned is the desk's. What is right in a closing check is told to all when it ends.
+ * the board too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is told to all when it ends.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -48,6 +48,11 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
     case 'queue-changed':
     case 'continued':
       return null;
+    case 'robot-calibrated':
+    case 'calibration-taken-back':
+    case 'light-changed':
+    case 'light-kept':
+      return seat.role === 'board' ? fact : null;
     case 'wall-wished':
       return seat.role === 'board' || owns(seat, fact.team) ? fact : null;
     case 'verdicts-told':
@@ -106,6 +111,7 @@ export function view(state: RoomState, seat: Seat): RoomState {
     ...state,
     teams: state.teams.map((team) => seenTeam(seat, team)),
     removed: state.removed.map((team) => seenTeam(seat, team)),
+    calibrations: seat.role === 'board' ? state.calibrations : [],
     tries: state.tries.filter(({ team }) => owns(seat, team)),
     entries: state.entries.map((entry) => seenEntry(seat, entry)),
     board: seat.role === 'board' ? state.board : FIRST_BOARD,

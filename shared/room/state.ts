@@ -4,6 +4,7 @@ import type { Guess, Reason } from '../documents/reason.ts';
 import type { FindingVariant, RuleId } from '../documents/verdict.ts';
 import type { Millis, Mm } from '../geometry/units.ts';
 import type { BoardState } from './board.ts';
+import type { CalibrationNote } from './calibration.ts';
 import type { Coaching } from './coaching.ts';
 import type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
 import type { Plan } from './plan.ts';
@@ -172,6 +173,8 @@ export interface RoomState {
   readonly spent: readonly Readonly<Partial<Record<Phase, Millis>>>[];
   /** Whether somebody said that they stay with the charger. */
   readonly chargerWatched: boolean;
+  /** The newest last. */
+  readonly calibrations: readonly CalibrationNote[];
   /** Those who play, in the order of their berths. */
   readonly teams: readonly Team[];
   /** Those whom the desk has taken out, the last one last. Their entries are kept and count nowhere. */

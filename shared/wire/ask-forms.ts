@@ -4,6 +4,7 @@ import { Weather } from '../documents/outlook.ts';
 import { Guess, Reason } from '../documents/reason.ts';
 import { FINDING_VARIANTS, RuleId } from '../documents/verdict.ts';
 import { BOARD_LIMITS, BOARD_SCENES, BOARD_SETTINGS } from '../room/board.ts';
+import { LIGHTS } from '../room/calibration.ts';
 import { HINTS, LONGEST_NOTE, type NoteWords, RETURN_REASONS } from '../room/coaching.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
@@ -21,6 +22,9 @@ const Seconds = z.int().check(z.gte(1), z.lte(LONGEST_BUILDING));
 export const Round = z.int().check(z.gte(0), z.lte(10_000));
 const On = z.boolean();
 const differ = (list: readonly string[]) => new Set(list).size === list.length;
+
+/** Robots are known by the numbers of the berths. */
+export const Robot = z.int().check(z.gte(1), z.lte(EMBLEMS.length));
 
 const Coordinate = z.int().check(z.gte(0), z.lte(4000));
 /** What a team foretold and what came, and which of three reasons it took for the right one. */
@@ -95,6 +99,9 @@ const Place = z.int().check(z.gte(0), z.lte(LONGEST_QUEUE));
 export const Ask = z.discriminatedUnion('kind', [
   ...BOARD_ASKS,
   z.strictObject({ kind: z.literal('watch-charger') }),
+  z.strictObject({ kind: z.literal('calibrate'), robot: Robot, light: z.enum(LIGHTS) }),
+  z.strictObject({ kind: z.literal('take-calibration-back'), robot: Robot }),
+  z.strictObject({ kind: z.literal('change-light'), on: On }),
   z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
   z.strictObject({ kind: z.literal('choose-kit'), kit: z.unknown() }),
   z.strictObject({ kind: z.literal('queue-challenge'), key: Token, place: z.nullable(Place) }),

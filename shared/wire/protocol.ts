@@ -2,6 +2,7 @@ import type { DocumentKind } from '../documents/kinds.ts';
 import type { KitProblemCode } from '../documents/refusal.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardCommand } from '../room/board.ts';
+import type { CalibrationCommand } from '../room/calibration.ts';
 import type { NoteWords, ReturnReason } from '../room/coaching.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { RoomEvent } from '../room/events.ts';
@@ -86,6 +87,7 @@ export type CommandId = string;
 
 export type ClientAsk =
   | BoardCommand
+  | CalibrationCommand
   | { readonly kind: 'watch-charger' }
   /** `key` names a ready challenge of the library, or one that the room's desk has made. */
   | { readonly kind: 'choose-challenge'; readonly key: string }

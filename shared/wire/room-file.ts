@@ -5,12 +5,13 @@ import { Weather } from '../documents/outlook.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
 import { stateOf } from '../room/apply.ts';
 import { BOARD_LIMITS } from '../room/board.ts';
+import { LIGHTS } from '../room/calibration.ts';
 import { RETURN_REASONS } from '../room/coaching.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
-import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, TRIED } from './ask-forms.ts';
+import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, Robot, TRIED } from './ask-forms.ts';
 import { LIMITS } from './protocol.ts';
 import { type Checked, checkForm } from './schemas.ts';
 
@@ -82,6 +83,10 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   ...BOARD_FACTS,
   z.strictObject({ kind: z.literal('opened'), room: Name, word: Word, chargerWatched: z.boolean() }),
   z.strictObject({ kind: z.literal('charger-watched') }),
+  z.strictObject({ kind: z.literal('robot-calibrated'), robot: Robot, light: z.enum(LIGHTS) }),
+  z.strictObject({ kind: z.literal('calibration-taken-back'), robot: Robot }),
+  z.strictObject({ kind: z.literal('light-changed') }),
+  z.strictObject({ kind: z.literal('light-kept') }),
   z.strictObject({
     kind: z.literal('team-joined'),
     team: Name,

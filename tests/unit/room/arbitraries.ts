@@ -3,6 +3,7 @@ import type { ClosingKey } from '../../../shared/documents/closing-check.ts';
 import { GUESSES } from '../../../shared/documents/reason.ts';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import { BOARD_SCENES, BOARD_SETTINGS } from '../../../shared/room/board.ts';
+import { LIGHTS } from '../../../shared/room/calibration.ts';
 import { HINTS, RETURN_REASONS } from '../../../shared/room/coaching.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
@@ -68,6 +69,13 @@ const answer = {
 };
 const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
   fc.constant<RoomCommand>({ kind: 'watch-charger' }),
+  fc.record({
+    kind: fc.constant('calibrate' as const),
+    robot: fc.integer({ min: 1, max: 3 }),
+    light: fc.constantFrom(...LIGHTS),
+  }),
+  fc.record({ kind: fc.constant('take-calibration-back' as const), robot: fc.integer({ min: 1, max: 3 }) }),
+  fc.record({ kind: fc.constant('change-light' as const), on: fc.boolean() }),
   fc.record({
     kind: fc.constant('choose-challenge' as const),
     challenge: fc.constantFrom('c1', 'c2'),

@@ -125,6 +125,7 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   spent: [],
   variedSheets: false,
   chargerWatched: false,
+  calibrations: [],
   teams: [],
   removed: [],
   kit: null,
