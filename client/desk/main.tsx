@@ -3,6 +3,7 @@ import './desk.css';
 import { createRoot } from 'react-dom/client';
 import { connect } from '../link/connect.ts';
 import { Announcer } from '../parts/announcer.tsx';
+import { eraseWhatIsDue } from '../parts/browser-storage.ts';
 import { followDevice } from '../parts/device-settings.ts';
 import { DeviceSettingsDialog } from '../parts/device-settings-dialog.tsx';
 import { holdLink, LinkProvider } from '../parts/use-link.tsx';
@@ -22,11 +23,13 @@ const page =
     </LinkProvider>
   );
 
-void followDevice().then(() =>
-  createRoot(document.getElementById('root')!).render(
-    <Announcer>
-      {page}
-      <DeviceSettingsDialog />
-    </Announcer>,
-  ),
-);
+void eraseWhatIsDue(Date.now())
+  .then(followDevice)
+  .then(() =>
+    createRoot(document.getElementById('root')!).render(
+      <Announcer>
+        {page}
+        <DeviceSettingsDialog />
+      </Announcer>,
+    ),
+  );

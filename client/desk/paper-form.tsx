@@ -8,9 +8,9 @@ import { entriesOf } from '../parts/figures.ts';
 import { Notice } from '../parts/notice.tsx';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
-import { useReadyChallenges } from './kit/room-kit.ts';
 import { WholeNumber } from './before/whole-number.tsx';
 import { useWishes } from './before/wishes.ts';
+import { useReadyChallenges } from './kit/room-kit.ts';
 
 const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],

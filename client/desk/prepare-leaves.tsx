@@ -1,28 +1,54 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
+import type { RoomState } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
 import { useWords } from '../parts/use-words.ts';
+import { FiveMinutes } from './before/five-minutes.tsx';
+import { WhatIsKept } from './before/kept.tsx';
+import { LessonPlan } from './before/lesson-plan.tsx';
+import { Supplies } from './before/supplies.tsx';
 import { Cautions } from './cautions.tsx';
 import { ChargingRota } from './rota.tsx';
 
-const LEAVES = { cautions: Cautions, rota: ChargingRota } as const;
+export interface LeavesProps {
+  /** null before one is open. */
+  readonly room: RoomState | null;
+  /** What ends the five minutes. */
+  readonly end: ReactNode;
+}
+
+const LEAVES = {
+  five: FiveMinutes,
+  cautions: Cautions,
+  rota: ChargingRota,
+  supplies: Supplies,
+  plan: LessonPlan,
+  kept: WhatIsKept,
+} as const satisfies Record<string, (props: LeavesProps) => ReactNode>;
 type Leaf = keyof typeof LEAVES;
 
-/** What there is to read and plan before a lesson, one leaf at a time; the open one prints. */
-export function PrepareLeaves() {
-  const { safety, rota, desk } = useWords();
-  const [open, setOpen] = useState<Leaf>('cautions');
-  const titles: Readonly<Record<Leaf, string>> = { cautions: safety.leaf, rota: rota.title };
-  const View = LEAVES[open];
+/** What there is to do, read and plan before a lesson, one leaf at a time; the open one prints. */
+export function PrepareLeaves(props: LeavesProps) {
+  const words = useWords();
+  const [open, setOpen] = useState<Leaf>('five');
+  const titles: Readonly<Record<Leaf, string>> = {
+    five: words.prepCheck.leaf,
+    cautions: words.safety.leaf,
+    rota: words.rota.title,
+    supplies: words.supplies.leaf,
+    plan: words.lessonPlan.leaf,
+    kept: words.kept.leaf,
+  };
+  const View: (props: LeavesProps) => ReactNode = LEAVES[open];
   return (
     <div>
-      <nav className="prepare-leaves" aria-label={desk.preparing.leaves}>
+      <nav className="prepare-leaves" aria-label={words.desk.preparing.leaves}>
         {(Object.keys(LEAVES) as Leaf[]).map((leaf) => (
           <Button key={leaf} aria-pressed={leaf === open} onClick={() => setOpen(leaf)}>
             {titles[leaf]}
           </Button>
         ))}
       </nav>
-      <View />
+      <View {...props} />
     </div>
   );
 }

@@ -1,13 +1,14 @@
 import { Plus } from 'lucide-react';
 import { useState } from 'react';
+import type { RoomState } from '../../shared/room/state.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useLinkState } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
+import { useTicks } from './before/ticks.ts';
 import { useKeys } from './keys.ts';
 import { LinkList } from './links.tsx';
 import { PrepareLeaves } from './prepare-leaves.tsx';
@@ -18,11 +19,21 @@ import './prepare.css';
 /** Preparing before any room is open: cautions, opening a room, going on with one. */
 export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLinks: boolean }) {
   const { keysOn, givesLinks } = props;
+  const opening = useOpening();
+  const { prepCheck } = useWords();
+  useKeys({ n: opening.open }, keysOn);
   return (
     <div className="prepare">
-      <PrepareLeaves />
+      <PrepareLeaves
+        room={null}
+        end={
+          <Button look="primary" shortcut="N" disabled={opening.busy} onClick={opening.open}>
+            {prepCheck.open}
+          </Button>
+        }
+      />
       <div className="prepare-side">
-        <OpenRoom keysOn={keysOn} />
+        <OpenRoom opening={opening} />
         <RoomList />
         <RestoreRoom />
         {givesLinks && <DeskLinks />}
@@ -42,9 +53,15 @@ function DeskLinks() {
   );
 }
 
-function OpenRoom({ keysOn }: { readonly keysOn: boolean }) {
-  const { desk } = useWords();
-  const [watched, setWatched] = useState(false);
+interface Opening {
+  readonly busy: boolean;
+  readonly refusal: WireRefusal | null;
+  readonly open: () => void;
+}
+
+/** Opens a room and goes there; what was ticked of the charger goes along. */
+function useOpening(): Opening {
+  const watched = useTicks(({ ticked }) => ticked.includes('charger'));
   const [busy, setBusy] = useState(false);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
   const open = async () => {
@@ -58,22 +75,28 @@ function OpenRoom({ keysOn }: { readonly keysOn: boolean }) {
       setBusy(false);
     }
   };
-  useKeys({ n: () => void open() }, keysOn);
+  return { busy, refusal, open: () => void open() };
+}
+
+function OpenRoom({ opening }: { readonly opening: Opening }) {
+  const { desk } = useWords();
+  const { ticked, setTick } = useTicks();
+  const watched = ticked.includes('charger');
   return (
     <section className="prepare-box" aria-labelledby="open-title">
       <h2 id="open-title">{desk.preparing.openTitle}</h2>
-      <StaysTick checked={watched} disabled={false} onChange={setWatched} />
+      <StaysTick checked={watched} disabled={false} onChange={(on) => setTick('charger', on)} />
       {!watched && <p className="prepare-quiet">{desk.preparing.unwatched}</p>}
       <Button
         look="primary"
         icon={<Icon of={Plus} />}
         shortcut="N"
-        disabled={busy}
-        onClick={() => void open()}
+        disabled={opening.busy}
+        onClick={opening.open}
       >
-        {busy ? desk.preparing.opening : desk.preparing.open}
+        {opening.busy ? desk.preparing.opening : desk.preparing.open}
       </Button>
-      <Refused refusal={refusal} />
+      <Refused refusal={opening.refusal} />
       <p className="prepare-quiet">{desk.preparing.openNote}</p>
     </section>
   );
@@ -106,13 +129,13 @@ function StaysTick({ checked, disabled, onChange }: StaysTickProps) {
 }
 
 /** Preparing again while a room is open. */
-export function PrepareStep() {
+export function PrepareStep({ room }: { readonly room: RoomState }) {
   const { desk, safety } = useWords();
-  const watched = useLinkState((state) => state.room?.chargerWatched ?? false);
+  const watched = room.chargerWatched;
   const { ask, refusal, busy } = useAsk();
   return (
     <main className="desk-main prepare">
-      <PrepareLeaves />
+      <PrepareLeaves room={room} end={null} />
       <div className="prepare-side">
         <section className="prepare-box">
           {watched ? (

@@ -35,6 +35,9 @@ export const makeSeatCode = (room: string, team: string): Promise<HttpAnswer<Sea
 
 export const deskAccess = (): Promise<HttpAnswer<DeskAccess>> => getJson(ROUTES.access);
 
+/** This browser carries no desk and no seat any more. */
+export const forgetDesk = (): Promise<HttpAnswer<null>> => postJson(ROUTES.forget, {});
+
 export const listLinks = (): Promise<HttpAnswer<readonly LinkInList[]>> => getJson(ROUTES.links);
 export const makeLink = (asked: LinkAsked): Promise<HttpAnswer<MadeLink>> => postJson(ROUTES.links, asked);
 export const revokeLink = (id: string): Promise<HttpAnswer<null>> => postJson(ROUTES.revokeLink, { id });

@@ -1,11 +1,10 @@
-import { useEffect, useState } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
-import { type Arrivals, ROUTES } from '../../shared/wire/protocol.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
 import { Notice } from '../parts/notice.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
 import { useWords } from '../parts/use-words.ts';
-import { readArrivals } from './session.ts';
 import { hostOf, useAddresses } from './use-addresses.ts';
+import { useArrivals } from './use-arrivals.ts';
 
 /** If no device has got through for so long, the likely causes are said without being asked for, ms. */
 const NOBODY_FOR = 60_000;
@@ -42,21 +41,4 @@ export function Trouble({ room }: { readonly room: RoomState }) {
       </details>
     </>
   );
-}
-
-function useArrivals(asking: boolean): Arrivals | null {
-  const [arrivals, setArrivals] = useState<Arrivals | null>(null);
-  useEffect(() => {
-    if (!asking) return;
-    let current = true;
-    const look = () =>
-      void readArrivals().then((answer) => current && answer.ok && setArrivals(answer.value));
-    look();
-    const timer = setInterval(look, LOOK_EVERY);
-    return () => {
-      current = false;
-      clearInterval(timer);
-    };
-  }, [asking]);
-  return arrivals;
 }

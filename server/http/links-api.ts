@@ -6,7 +6,7 @@ import { checkForm, LinkForm, LinkIdForm, SeatForm } from '../../shared/wire/sch
 import type { Access } from '../seats/access.ts';
 import type { Changed, Link } from '../seats/links.ts';
 import { forDesk, forOpener, managedRoom } from './desks.ts';
-import { carried, type HttpParts } from './parts.ts';
+import { carried, type HttpParts, takeCookies } from './parts.ts';
 import { refuse } from './refuse.ts';
 
 function told(access: Access): DeskAccess {
@@ -27,6 +27,11 @@ export function linksApi(parts: HttpParts): Router {
 
   router.get(ROUTES.access, async (request, response) => {
     response.json(told(await accesses.of(carried(request))));
+  });
+
+  router.post(ROUTES.forget, (_, response) => {
+    takeCookies(response);
+    response.status(204).end();
   });
 
   router.get(

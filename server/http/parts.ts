@@ -54,6 +54,11 @@ export function giveCookie(response: Response, name: keyof typeof COOKIES, value
   });
 }
 
+/** This browser carries nothing of this server any more. */
+export function takeCookies(response: Response): void {
+  for (const cookie of Object.values(COOKIES)) response.clearCookie(cookie, { path: '/' });
+}
+
 const textOf = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined);
 
 /** A parameter of the address, where it is there once. */

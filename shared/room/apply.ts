@@ -62,10 +62,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   lost: (state) => state,
   'charger-watched': (state) => ({ ...state, chargerWatched: true }),
   ...CALIBRATION_FOLDS,
-  'team-joined': (state, fact) => ({
-    ...state,
-    teams: byBerth([...state.teams, newTeam(state, fact)]),
-  }),
+  'team-joined': (state, fact) => ({ ...state, teams: byBerth([...state.teams, newTeam(state, fact)]) }),
   'emblem-changed': (state, fact) => withTeam(state, fact.team, { emblem: fact.emblem }),
   'team-removed': (state, fact) => ({
     ...boardWithout(state, fact.team),

@@ -12,7 +12,8 @@ import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './st
  * closes. What else the desk puts on the board, drawings of the gallery and the fleet among it, the board alone
  * knows. How a team is helped, what it was told, what it foretold, what it answered in a closing check and what
  * it had mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for
- * the board too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is told to all when it ends.
+ * the board too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is
+ * told to all when it ends.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';

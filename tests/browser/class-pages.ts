@@ -89,7 +89,7 @@ async function beside(desk: Page, room: TestRoom, see: SeePage): Promise<void> {
   await desk.goto(`${room.server.url}/desk`);
   await desk.getByText('Rooms on this machine').first().waitFor();
   await see(desk, 'desk-lobby');
-  for (const leaf of ['Cautions', 'Charging rota']) {
+  for (const leaf of ['Cautions', 'Charging rota', 'Supplies', 'Lesson plan', 'What is kept']) {
     await desk.getByRole('button', { name: leaf }).click();
     await see(desk, `desk-${leaf}`);
   }

@@ -206,6 +206,7 @@ it('a room opened without the tick says so until somebody ticks it', async () =>
 
 it('printing the preparation prints the cautions alone', async () => {
   const { page } = await deskBrowser();
+  await page.getByRole('button', { name: 'Cautions' }).click();
   await page.getByRole('heading', { name: 'Before the robots come out' }).waitFor();
   await page.emulateMedia({ media: 'print' });
   expect(await page.locator('.cautions').isVisible()).toBe(true);

@@ -132,7 +132,8 @@ it('the pages before and beside a lesson speak Spanish: lobby, cautions, rota, p
   await page.goto(`${here.room.server.url}/desk`);
   await page.getByText(desk.preparing.roomsTitle).waitFor();
   await see(page, 'desk-lobby');
-  for (const leaf of [safety.leaf, rota.title]) {
+  const { supplies, lessonPlan, kept } = es;
+  for (const leaf of [safety.leaf, rota.title, supplies.leaf, lessonPlan.leaf, kept.leaf]) {
     await page.getByText(leaf, { exact: true }).first().click();
     await see(page, `desk-${leaf}`);
   }

@@ -4,6 +4,7 @@ import { ROUTES, type WireRefusal } from '../../../shared/wire/protocol.ts';
 import { Button } from '../../parts/button.tsx';
 import { postJson } from '../../parts/http.ts';
 import { Icon } from '../../parts/icon.tsx';
+import { NoNames } from '../../parts/no-names.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { refusalSentence } from '../../parts/refusal.tsx';
 import { useWords } from '../../parts/use-words.ts';
@@ -51,12 +52,13 @@ export function JoinScreen({ refusal }: { readonly refusal: WireRefusal }) {
             autoCorrect="off"
             spellCheck={false}
             maxLength={40}
-            aria-describedby="join-hint"
+            aria-describedby="join-hint join-no-names"
           />
         </label>
         <p id="join-hint" className="quiet-words">
           {joining.hint}
         </p>
+        <NoNames id="join-no-names" />
         {problem !== null && (
           <Notice tone="stops" role="alert">
             {problem}

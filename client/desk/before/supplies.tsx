@@ -1,0 +1,86 @@
+import { textIn } from '../../../shared/documents/values.ts';
+import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import { MOST_TEAMS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
+import type { RoomState } from '../../../shared/room/state.ts';
+import { useDevice } from '../../parts/device-settings.ts';
+import { useLocale, useWords } from '../../parts/use-words.ts';
+import { SavePrint } from './save-print.tsx';
+import { WholeNumber } from './whole-number.tsx';
+import { useWishes } from './wishes.ts';
+import './before.css';
+
+/** Of the cautions, those that go with what lies on the tables. */
+const HEEDED: readonly string[] = ['small-parts', 'tables', 'markers'];
+
+/** What the tables need, counted for the class. */
+export function Supplies({ room }: { readonly room: RoomState | null }) {
+  const { supplies: words, safety, numbers } = useWords();
+  const locale = useLocale();
+  const { language, units } = useDevice();
+  const wished = useWishes((wishes) => wishes.teams);
+  const teams = wished ?? (room?.teams.length || USUAL_TEAMS);
+  const of = {
+    line: numbers.length(DEMO_KIT.rules.lineWidth.nominal),
+    inks: DEMO_KIT.inks.map(({ name }) => textIn(name, locale)),
+  };
+  return (
+    <section className="before" aria-labelledby="supplies-title">
+      <h2 id="supplies-title">{words.title}</h2>
+      <div className="before-form">
+        <WholeNumber
+          key={room?.teams.length}
+          label={words.teams}
+          value={teams}
+          least={1}
+          most={MOST_TEAMS}
+          onChange={(typed) => useWishes.setState({ teams: typed })}
+        />
+        <SavePrint
+          wanted={{
+            kind: 'supplies',
+            language,
+            units,
+            teams: String(teams),
+            ...(room && { room: room.word }),
+          }}
+          label={words.save}
+        />
+      </div>
+      <p className="desk-quiet">{words.how}</p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.countHead}</th>
+            <th scope="col">{words.whatHead}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {suppliesFor(teams).map(({ supply, count, spare }) => (
+            <tr key={supply}>
+              <td className="before-number">{count}</td>
+              <td>
+                <span>
+                  <strong>{words.what(supply, of)}</strong>
+                  {spare > 0 && ` (${words.spare(spare)})`}
+                </span>
+                <span className="desk-quiet">{words.note(supply)}</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <h3>{words.careful}</h3>
+      <ul className="before-cautions">
+        {safety.groups
+          .filter(({ key }) => HEEDED.includes(key))
+          .flatMap(({ cautions }) => cautions)
+          .map(({ text, by }) => (
+            <li key={text}>
+              {text} <span className="cautions-by">{by}</span>
+            </li>
+          ))}
+      </ul>
+      <p className="cautions-first">{safety.first}</p>
+    </section>
+  );
+}
