@@ -12,10 +12,12 @@ export interface RunLogProps {
   readonly t: Seconds;
   /** At most so many readings, the newest last. */
   readonly most: number;
+  /** Whether each reading has its number, as on a still picture. */
+  readonly numbered?: boolean;
 }
 
 /** How the robot drives now, and the marks that it has read so far, to argue about. */
-export function RunLog({ staged, t, most }: RunLogProps) {
+export function RunLog({ staged, t, most, numbered = false }: RunLogProps) {
   const { board, actions } = useWords();
   const rem = useRem();
   const { challenge } = staged;
@@ -24,6 +26,7 @@ export function RunLog({ staged, t, most }: RunLogProps) {
   const read = trace.events.filter(
     (event): event is RunEventOf<'read'> => event.kind === 'read' && event.t <= t,
   );
+  const shown = numbered ? read.slice(0, most) : read.slice(-most);
   const ended = trace.events.at(-1);
   return (
     <section className="run-log">
@@ -33,8 +36,9 @@ export function RunLog({ staged, t, most }: RunLogProps) {
           : board.show.pace(actions.pace(poseAt(trace, t).pace))}
       </p>
       <ol>
-        {read.slice(-most).map((event) => (
+        {shown.map((event) => (
           <li key={event.t}>
+            {numbered && <strong className="run-log-number">{read.indexOf(event) + 1}</strong>}
             <MarkPicture kit={challenge.kit} word={event.word} size={rem * 0.8} />
             <span>{event.action ? actions.name(event.action) : actions.unknown}</span>
           </li>

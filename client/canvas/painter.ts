@@ -2,12 +2,22 @@ import type { PieceShape } from '../../shared/geometry/piece.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import type { PictureLabel } from '../../shared/picture/shapes.ts';
 import { COLOUR, FACE } from './colours.ts';
+import type { View } from './view.ts';
 
 /**
  * Paints on a canvas whose unit is 1 mm of paper. `pixel` is the size of one CSS pixel in mm, for
  * hairlines and letters that keep their size on the screen.
  */
 export type Painter = (ctx: CanvasRenderingContext2D, pixel: Mm) => void;
+
+/** Paints a sheet as it lies in its box, on a context whose unit is 1 CSS pixel. */
+export function paintIn(ctx: CanvasRenderingContext2D, { left, top, scale }: View, painter: Painter): void {
+  ctx.save();
+  ctx.translate(left, top);
+  ctx.scale(scale, scale);
+  painter(ctx, 1 / scale);
+  ctx.restore();
+}
 
 /** Adds straights and arcs to the current path. */
 export function tracePieces(ctx: CanvasRenderingContext2D, pieces: readonly PieceShape[]): void {
@@ -49,7 +59,7 @@ export function strokeGhost(ctx: CanvasRenderingContext2D, pixel: Mm): void {
 
 /**
  * A name on the sheet, with a rim of paper so that grid lines don't cut its letters. Set in CSS pixels:
- * letters of a few units, enlarged, would be spaced by whole units.
+ * letters of a few units, enlarged, would be spaced by whole units. Of size 0 it is left out.
  */
 export function paintLabel(
   ctx: CanvasRenderingContext2D,
@@ -59,6 +69,7 @@ export function paintLabel(
   colour: string = COLOUR.ink,
   weight = 650,
 ): void {
+  if (size === 0) return;
   ctx.save();
   ctx.translate(label.at.x, label.at.y);
   ctx.scale(pixel, pixel);

@@ -7,12 +7,11 @@ import { FACE } from './colours.ts';
 import { drawLoupe } from './loupe.ts';
 import { paintInk } from './paint-ink.ts';
 import { paintSheet } from './paint-sheet.ts';
-import { type Painter, together } from './painter.ts';
-import type { Box, View } from './view.ts';
+import { type Painter, paintIn, together } from './painter.ts';
+import { type Box, sharpness, type View } from './view.ts';
 import './sheet-view.css';
 
-// Sharper than two pixels a CSS pixel costs an old tablet more than an eye can tell.
-Konva.pixelRatio = Math.min(2, window.devicePixelRatio || 1);
+Konva.pixelRatio = sharpness();
 
 /**
  * For what changes every frame: drawn without React and at once, until taken back with null. Asked for in
@@ -168,18 +167,6 @@ function useFaceLoaded(shape: ShapeRef): void {
 }
 
 /** A scene in millimetres, from painters that are asked for anew at each drawing. */
-function scene(view: View, painters: () => readonly (Painter | null | undefined)[]) {
-  return (context: Konva.Context) => {
-    const ctx = context._context;
-    ctx.save();
-    ctx.translate(view.left, view.top);
-    ctx.scale(view.scale, view.scale);
-    for (const painter of painters()) {
-      if (!painter) continue;
-      ctx.save();
-      painter(ctx, 1 / view.scale);
-      ctx.restore();
-    }
-    ctx.restore();
-  };
-}
+const scene =
+  (view: View, painters: () => readonly (Painter | null | undefined)[]) => (context: Konva.Context) =>
+    paintIn(context._context, view, together(...painters()));

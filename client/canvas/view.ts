@@ -11,6 +11,9 @@ export interface View {
   readonly top: number;
 }
 
+/** Pixels of the screen to a CSS pixel, of what is painted. Sharper costs an old tablet more than an eye can tell. */
+export const sharpness = (): number => Math.min(2, window.devicePixelRatio || 1);
+
 /** A box in CSS pixels. */
 export interface Box {
   readonly width: number;

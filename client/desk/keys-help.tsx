@@ -1,5 +1,6 @@
 import { Keyboard } from 'lucide-react';
 import { useId } from 'react';
+import type { Wording } from '../../shared/wording/wording.ts';
 import { Button } from '../parts/button.tsx';
 import { openDeviceSettings } from '../parts/device-settings-dialog.tsx';
 import { Dialog } from '../parts/dialog.tsx';
@@ -11,51 +12,12 @@ import './keys-help.css';
 
 /** The list of keys, with the switch that turns them off. */
 export function KeysHelp() {
-  const { desk, device } = useWords();
+  const { desk } = useWords();
   const { keys } = desk;
   const { helpOpen, setHelp, keysOn, setKeys } = useDesk();
   useKeys({ '?': () => setHelp(true), l: openDeviceSettings }, keysOn);
   const switchId = useId();
-  const groups = [
-    {
-      title: keys.groups.lesson,
-      rows: [
-        ['N', keys.next],
-        ['[ ]', keys.step],
-        ['H', keys.look],
-        ['T', keys.pause],
-        ['S', keys.standings],
-        ['+', keys.extend],
-        ['B', keys.flip],
-        ['U', keys.undo],
-        ['C', keys.picture],
-        ['O', keys.paper],
-        ['Q', keys.queue],
-        ['L', device.open],
-        ['?', keys.help],
-      ],
-    },
-    {
-      title: keys.groups.teams,
-      rows: [
-        ['1 … 40', keys.pick],
-        ['Shift 1 … 40', keys.second],
-        ['← → ↑ ↓', keys.move],
-        ['Esc', keys.unpick],
-        ['M', keys.say],
-        ['G', keys.order],
-      ],
-    },
-    {
-      title: keys.groups.stage,
-      rows: [
-        ['P', keys.play],
-        [', .', keys.scrub],
-        ['V', keys.speed],
-        ['X', keys.clear],
-      ],
-    },
-  ] as const;
+  const groups = groupsOf(useWords());
   return (
     <>
       <Button
@@ -98,4 +60,54 @@ export function KeysHelp() {
       </Dialog>
     </>
   );
+}
+
+/** Which key does what, as the list shows it. */
+function groupsOf({ desk: { keys }, device }: Wording) {
+  return [
+    {
+      title: keys.groups.lesson,
+      rows: [
+        ['N', keys.next],
+        ['[ ]', keys.step],
+        ['H', keys.look],
+        ['T', keys.pause],
+        ['S', keys.standings],
+        ['+', keys.extend],
+        ['B', keys.flip],
+        ['U', keys.undo],
+        ['C', keys.picture],
+        ['O', keys.paper],
+        ['Q', keys.queue],
+        ['L', device.open],
+        ['?', keys.help],
+      ],
+    },
+    {
+      title: keys.groups.teams,
+      rows: [
+        ['1 … 40', keys.pick],
+        ['Shift 1 … 40', keys.second],
+        ['← → ↑ ↓', keys.move],
+        ['Esc', keys.unpick],
+        ['M', keys.say],
+        ['G', keys.order],
+      ],
+    },
+    {
+      title: keys.groups.stage,
+      rows: [
+        ['P', keys.play],
+        [', .', keys.scrub],
+        ['J K', keys.readings],
+        ['V', keys.speed],
+        ['R', keys.loop],
+        ['E', keys.sensors],
+        ['I', keys.whole],
+        ['F', keys.onTop],
+        ['W', keys.whatIf],
+        ['X', keys.clear],
+      ],
+    },
+  ] as const;
 }

@@ -7,10 +7,10 @@ import { bestEntry, entriesOf, entryOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useWays } from '../parts/judging.ts';
 import { Refused } from '../parts/refusal.tsx';
+import { RESTING } from '../parts/stage-clock.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { RESTING } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { onSheetOf } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
@@ -69,7 +69,7 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
 interface Staging extends Asking {
   /** Shows one entry alone. */
   readonly alone: (entry: EntryId) => void;
-  /** Puts a second one beside the one that is shown. */
+  /** Puts another one beside those that are shown, or takes it away from them. */
   readonly beside: (entry: EntryId) => void;
 }
 
@@ -84,8 +84,9 @@ function useStaging(room: RoomState): Staging {
     ...asking,
     alone: (entry) => void put([entry]),
     beside: (entry) => {
-      const first = room.stage.find((each) => each !== entry);
-      void put(first === undefined ? [entry] : [first, entry]);
+      const others = room.stage.filter((each) => each !== entry);
+      const takenAway = others.length > 0 && others.length < room.stage.length;
+      void put(takenAway ? others : [...others, entry]);
     },
   };
 }
@@ -145,7 +146,7 @@ function TeamRow({ room, team, place, stage }: TeamRowProps) {
   );
 }
 
-/** Why the entry on the stage scores what it scores. In a heat the board shows both. */
+/** Why the entry on the stage scores what it scores. In a heat the board shows them all. */
 function StageWhy({ room }: { readonly room: RoomState }) {
   const entry = room.stage.length === 1 ? entryOf(room, room.stage[0]!) : undefined;
   const challenge = useDocument('challenge', entry ? (room.rounds[entry.round]?.challenge ?? null) : null);

@@ -1,18 +1,16 @@
-import { Pause, Play, RotateCcw, X } from 'lucide-react';
-import { useEffect, useState } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import type { StageClock } from '../../shared/wire/protocol.ts';
+import { HeatView } from '../canvas/heat-view.tsx';
 import { ReplayView } from '../canvas/replay-view.tsx';
-import { Button } from '../parts/button.tsx';
+import { emblemIcon } from '../parts/emblem-icons.ts';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon } from '../parts/icon.tsx';
-import { useAsk } from '../parts/use-ask.ts';
-import { useLink, useLinkState } from '../parts/use-link.tsx';
-import { RESTING, runTime, type Staged, stageDuration, useStage, useStageTime } from '../parts/use-stage.ts';
+import { useStageLook, useStageTime } from '../parts/stage-clock.ts';
+import { canLieOnTop, type Staged, stageDuration, useStage } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
-import { useDesk } from './desk-store.ts';
-import { useKeys } from './keys.ts';
+import { StageControls } from './stage-controls.tsx';
+import { StageWays } from './stage-ways.tsx';
 import './stage-panel.css';
 
 /** What the board's stage shows, small, and the clock that both follow. */
@@ -27,35 +25,58 @@ export function StagePanel({ room }: { readonly room: RoomState }) {
       </div>
     );
   if (!stage) return <div className="stage-empty">{desk.team.checking} …</div>;
+  return <OnStage stage={stage} />;
+}
+
+interface OnStageProps {
+  readonly stage: readonly Staged[];
+}
+
+function OnStage({ stage }: OnStageProps) {
+  const { onTop } = useStageLook();
+  const flat = onTop && stage.length > 1 && canLieOnTop(stage);
+  const duration = stageDuration(stage);
   return (
     <div className="stage-panel">
-      <div className="stage-sheets">
-        {stage.map((staged) => (
-          <StageSheet
-            key={staged.entry.id}
-            staged={staged}
-            duration={stageDuration(stage)}
-            withGoals={stage.length > 1}
-          />
-        ))}
+      <div className="stage-sheets" data-many={stage.length > 2 && !flat}>
+        {flat ? (
+          <Together stage={stage} duration={duration} />
+        ) : (
+          stage.map((staged) => (
+            <StageSheet
+              key={staged.entry.id}
+              staged={staged}
+              duration={duration}
+              withGoals={stage.length === 2}
+            />
+          ))
+        )}
       </div>
-      <StageControls duration={stageDuration(stage)} />
+      <StageControls stage={stage} />
     </div>
   );
+}
+
+/** The end of the run while all of it is one picture. */
+function useTimeShown(duration: Seconds): () => Seconds {
+  const running = useStageTime(duration);
+  const { whole } = useStageLook();
+  const atEnd = useCallback(() => duration, [duration]);
+  return whole ? atEnd : running;
 }
 
 interface StageSheetProps {
   readonly staged: Staged;
   readonly duration: Seconds;
-  /** In a heat the goals of both stand under them; of one alone they stand at the side, with the points. */
+  /** In a heat of two the goals of both stand under them; of one alone they stand at the side, with the points. */
   readonly withGoals: boolean;
 }
 
 function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
-  const { desk, emblems } = useWords();
-  const timeAt = useStageTime(duration);
-  const { challenge, design, traces, answers, judged, team, entry, outdated } = staged;
-  const ways = judged.traces.length;
+  const { desk, emblems, stage } = useWords();
+  const timeAt = useTimeShown(duration);
+  const { whole } = useStageLook();
+  const { challenge, design, traces, answers, judged, team, entry, replayed } = staged;
   const name = desk.showing.entry(emblems.name(team.emblem), entry.number);
   return (
     <figure className="stage-sheet">
@@ -65,6 +86,7 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
           drawing={design.drawing}
           traces={traces}
           timeAt={timeAt}
+          whole={whole}
           textSize={14}
           label={name}
         />
@@ -72,8 +94,8 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
       <figcaption>
         <strong>{name}</strong>
         <span className="desk-quiet">{desk.team.points(entry.verdict?.points ?? 0)}</span>
-        {ways > 1 && <span className="desk-quiet">{desk.showing.runs(ways)}</span>}
-        {outdated && <span className="desk-quiet">{desk.showing.outdated}</span>}
+        {replayed !== 'same' && <span className="desk-quiet">{stage.replayed(replayed)}</span>}
+        <StageWays staged={staged} />
       </figcaption>
       {withGoals && !answers && (
         <GoalRows challenge={challenge} results={judged.verdict.goals} ways={judged.ways} />
@@ -82,92 +104,29 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
   );
 }
 
-const SPEEDS = [1, 2, 4] as const;
-
-function StageControls({ duration }: { readonly duration: Seconds }) {
-  const { desk } = useWords();
-  const link = useLink();
-  const keysOn = useDesk((state) => state.keysOn);
-  const clock = useLinkState((state) => state.stageClock);
-  const { ask } = useAsk();
-  const at = useShownTime(clock, duration);
-  const set = (change: Partial<Omit<StageClock, 'since'>>) => {
-    const now = runTime(clock, link.serverNow(), duration);
-    const { playing, speed } = clock ?? RESTING;
-    link.tell({ kind: 'stage-clock', clock: { playing, speed, at: now, ...change } });
-  };
-  const ended = at >= duration;
-  const playing = (clock?.playing ?? false) && !ended;
-  const toggle = () => set(playing ? { playing: false } : { playing: true, ...(ended ? { at: 0 } : {}) });
-  const speed = clock?.speed ?? 1;
-  const jump = (by: Seconds) => set({ at: Math.min(duration, Math.max(0, at + by)) });
-  const clear = () => void ask({ kind: 'stage', entries: [] });
-  useKeys(
-    {
-      p: toggle,
-      ',': () => jump(-1),
-      '.': () => jump(1),
-      v: () => set({ speed: SPEEDS[(SPEEDS.indexOf(speed) + 1) % SPEEDS.length]! }),
-    },
-    keysOn,
+/** All of a heat on one sheet. */
+function Together({ stage, duration }: OnStageProps & Pick<StageSheetProps, 'duration'>) {
+  const { emblems } = useWords();
+  const timeAt = useTimeShown(duration);
+  const lanes = useMemo(
+    () =>
+      stage.map(({ design, traces, team }) => ({
+        drawing: design.drawing,
+        traces,
+        flag: <Icon of={emblemIcon(team.emblem)} size="1em" />,
+      })),
+    [stage],
   );
+  const { challenge } = stage[0]!;
+  const names = stage.map(({ team }) => emblems.name(team.emblem)).join(', ');
   return (
-    <div className="stage-controls">
-      <Button
-        className="stage-play"
-        icon={<Icon of={playing ? Pause : Play} />}
-        shortcut="P"
-        onClick={toggle}
-      >
-        {playing ? desk.showing.pause : desk.showing.play}
-      </Button>
-      <Button
-        look="quiet"
-        icon={<Icon of={RotateCcw} />}
-        aria-label={desk.showing.again}
-        title={desk.showing.again}
-        onClick={() => set({ at: 0 })}
-      />
-      <input
-        type="range"
-        className="stage-scrub"
-        min={0}
-        max={Math.max(duration, 0.1)}
-        step={0.1}
-        value={at}
-        aria-label={desk.showing.scrub}
-        aria-valuetext={desk.showing.at(at, duration)}
-        onChange={(event) => set({ at: Number(event.target.value) })}
-      />
-      <span className="stage-at">{desk.showing.at(at, duration)}</span>
-      <fieldset className="stage-speeds" aria-label={desk.showing.speedWord}>
-        {SPEEDS.map((each) => (
-          <button key={each} type="button" aria-pressed={speed === each} onClick={() => set({ speed: each })}>
-            {desk.showing.speed(each)}
-          </button>
-        ))}
-      </fieldset>
-      <Button
-        look="quiet"
-        icon={<Icon of={X} />}
-        aria-label={desk.showing.clear}
-        title={desk.showing.clear}
-        onClick={clear}
-      />
-    </div>
+    <figure className="stage-sheet">
+      <div className="stage-canvas" style={{ aspectRatio: `${challenge.sheet.w} / ${challenge.sheet.h}` }}>
+        <HeatView challenge={challenge} lanes={lanes} timeAt={timeAt} textSize={14} pad={12} label={names} />
+      </div>
+      <figcaption>
+        <strong>{names}</strong>
+      </figcaption>
+    </figure>
   );
-}
-
-/** The time for the slider: often enough to look smooth, not at every frame. */
-function useShownTime(clock: StageClock | null, duration: Seconds): Seconds {
-  const link = useLink();
-  const [, setTurn] = useState(0);
-  const at = runTime(clock, link.serverNow(), duration);
-  const moving = (clock?.playing ?? false) && at < duration;
-  useEffect(() => {
-    if (!moving) return;
-    const timer = setInterval(() => setTurn((turn) => turn + 1), 100);
-    return () => clearInterval(timer);
-  }, [moving]);
-  return at;
 }

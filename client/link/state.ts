@@ -1,6 +1,7 @@
 import type { Millis } from '../../shared/geometry/units.ts';
 import type { RoomState, TeamId } from '../../shared/room/state.ts';
-import type { Doing, StageClock, Welcome, WireRefusal, Work } from '../../shared/wire/protocol.ts';
+import type { Doing, Welcome, WireRefusal, Work } from '../../shared/wire/protocol.ts';
+import type { StageClock } from '../../shared/wire/stage.ts';
 
 /** How the link stands. Each state has only its own fields. */
 export type LinkStatus =

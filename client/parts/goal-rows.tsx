@@ -15,10 +15,12 @@ export interface GoalRowsProps {
   /** Shown at the end of each row that a line belongs to. */
   readonly points?: readonly PointLine[] | undefined;
   readonly iconSize?: number | string;
+  /** Whether it is said by how much. */
+  readonly margins?: boolean;
 }
 
 /** Each goal in a few words, whether it is met and by how much. */
-export function GoalRows({ challenge, results, ways, points, iconSize = 18 }: GoalRowsProps) {
+export function GoalRows({ challenge, results, ways, points, iconSize = 18, margins = true }: GoalRowsProps) {
   const { goals } = useWords();
   return (
     <ul className="goal-rows">
@@ -30,7 +32,7 @@ export function GoalRows({ challenge, results, ways, points, iconSize = 18 }: Go
             {result && <GoalIcon result={result} size={iconSize} />}
             <span className="goal-words">
               <span className="goal-short">{goals.short(goal.formula, challenge.sheet, goal.start)}</span>
-              {result && (
+              {result && margins && (
                 <span className="goal-margin">{goals.far(result, goal.formula, ways?.[goal.id])}</span>
               )}
             </span>

@@ -3,7 +3,12 @@ import type { Design } from '../../shared/documents/design.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
 import { dependsOnRuns } from '../../shared/goals/evaluate.ts';
 import { measureGoal } from '../../shared/goals/measure.ts';
-import { type Judged, liveJudge, mendedDesign } from '../../shared/judge/judge.ts';
+import { type Judged, judge, liveJudge, mendedDesign } from '../../shared/judge/judge.ts';
+import type { OtherRobot } from '../../shared/judge/other-robot.ts';
+import { refusalOf } from '../../shared/judge/refusal.ts';
+import { sceneOf } from '../../shared/judge/scene.ts';
+import { type BarReadings, barReadings } from '../../shared/run/bar-readings.ts';
+import { SAME_LIGHT } from '../../shared/run/world.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 
 /** In how many of the ways that count for a goal it is missed. */
@@ -18,12 +23,20 @@ export type WaysOfGoals = Readonly<Record<string, MissedWays>>;
 /** What the judge says, and for missed goals in how many ways: the verdict keeps the worst one only. */
 export interface JudgedHere extends Judged {
   readonly ways: WaysOfGoals;
+  /** What the sensors read, beside the traces; only for a stage, and of the undisturbed robot. */
+  readonly bars?: readonly BarReadings[];
+}
+
+/** What a stage asks for beside the verdict: its readings, or the run of another robot. */
+export interface Staging {
+  readonly robot: OtherRobot | null;
 }
 
 /** What pages ask the engine: the verdict on a design, or the design in which one finding of it is mended. */
 export interface Asked {
   readonly design: Design;
   readonly mend: Finding['id'] | null;
+  readonly staging?: Staging | null;
 }
 export type Outcome = { readonly judged: JudgedHere } | { readonly mended: Design | null };
 
@@ -31,12 +44,23 @@ export type JudgeHere = (challenge: Challenge, asked: Asked) => Outcome;
 
 /** The engine as the pages use it, in the worker or in the page, for one design after another. */
 export function startJudgeHere(): JudgeHere {
-  const judge = liveJudge();
-  return (challenge, { design, mend }) => {
+  const live = liveJudge();
+  return (challenge, { design, mend, staging }) => {
     if (mend !== null) return { mended: mendedDesign(challenge, design, mend) };
-    const judged = judge(challenge, design);
+    if (staging) return { judged: stagedHere(challenge, design, staging) };
+    const judged = live(challenge, design);
     return { judged: { ...judged, ways: waysOf(challenge, design, judged) } };
   };
+}
+
+/** A run as a stage shows it. */
+function stagedHere(challenge: Challenge, design: Design, { robot }: Staging): JudgedHere {
+  const scene = robot || refusalOf(challenge, design) ? null : sceneOf(challenge, design);
+  const judged = judge(challenge, design, 'live', scene ? () => scene : sceneOf, robot);
+  const ways = waysOf(challenge, design, judged);
+  if (!scene) return { ...judged, ways };
+  const { light = SAME_LIGHT } = challenge;
+  return { ...judged, ways, bars: judged.traces.map((trace) => barReadings(scene.world, trace, light)) };
 }
 
 function waysOf(challenge: Challenge, design: Design, { verdict, traces }: Judged): WaysOfGoals {

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
-import type { Asked, JudgedHere, JudgeHere, Outcome, WaysOfGoals } from './judge-here.ts';
+import type { Asked, JudgedHere, JudgeHere, Outcome, Staging, WaysOfGoals } from './judge-here.ts';
 import type { Loaded } from './use-document.ts';
 
 export interface JudgeOrder extends Asked {
@@ -71,13 +71,14 @@ async function workInPage(waiting: Waiting): Promise<void> {
   startNext();
 }
 
-function workAside({ challenge, design, mend }: Waiting): void {
+function workAside({ challenge, design, mend, staging = null }: Waiting): void {
   const there = theWorker();
   const order: JudgeOrder = {
     id: nextId++,
     challenge: challenge === challengeThere ? null : challenge,
     design,
     mend,
+    staging,
   };
   challengeThere = challenge;
   there.postMessage(order);
@@ -121,8 +122,11 @@ export function askAside(
 /** When the engine could not be loaded it is tried again after so long. */
 const AGAIN_MS = 3000;
 
+type Known = WeakMap<Design, { challenge: Challenge; judged: JudgedHere }>;
 /** What is known of a design: designs never change, so each is judged once. */
-const known = new WeakMap<Design, { challenge: Challenge; judged: JudgedHere }>();
+const known: Known = new WeakMap();
+/** The same as stages show it. */
+const knownStaged: Known = new WeakMap();
 
 /**
  * The verdict and traces of a design, worked out on this page; null until they are there. Bit for bit
@@ -133,8 +137,25 @@ export function useJudged(
   design: Design | null,
   urgency: Urgency = 'now',
 ): JudgedHere | null {
+  return useOrdered(challenge, design, urgency, null);
+}
+
+/** The same for a stage. Whatever is supposed of a design comes with a design of its own. */
+export const useStagedRun = (
+  challenge: Challenge | null,
+  design: Design | null,
+  staging: Staging,
+): JudgedHere | null => useOrdered(challenge, design, 'now', staging);
+
+function useOrdered(
+  challenge: Challenge | null,
+  design: Design | null,
+  urgency: Urgency,
+  staging: Staging | null,
+): JudgedHere | null {
   const [, setTurn] = useState(0);
-  const before = design ? known.get(design) : undefined;
+  const map = staging ? knownStaged : known;
+  const before = design ? map.get(design) : undefined;
   const here = before?.challenge === challenge ? before : undefined;
   useEffect(() => {
     if (!challenge || !design || here) return;
@@ -142,11 +163,11 @@ export function useJudged(
     let again: ReturnType<typeof setTimeout> | undefined;
     const order = async () => {
       try {
-        const outcome = await askAside({ challenge, design, mend: null }, urgency, () => !current);
+        const outcome = await askAside({ challenge, design, mend: null, staging }, urgency, () => !current);
         if (!outcome || !('judged' in outcome)) return;
         const { judged } = outcome;
         // Two places may have asked at once: what the first got stays, so that its runs stay the same objects.
-        if (known.get(design)?.challenge !== challenge) known.set(design, { challenge, judged });
+        if (map.get(design)?.challenge !== challenge) map.set(design, { challenge, judged });
         if (current) setTurn((turn) => turn + 1);
       } catch {
         if (current) again = setTimeout(order, AGAIN_MS);
@@ -157,7 +178,7 @@ export function useJudged(
       current = false;
       clearTimeout(again);
     };
-  }, [challenge, design, urgency, here]);
+  }, [challenge, design, urgency, staging, map, here]);
   return here?.judged ?? null;
 }
 

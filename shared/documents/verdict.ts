@@ -214,10 +214,15 @@ export type PointLine = z.output<typeof PointLine>;
 export type Verdict = z.output<typeof Verdict>;
 
 /**
- * Whether runs worked out now are the ones that a stored verdict was made from: with the same engine, and
- * with another one where they come out alike, bit for bit.
+ * Whether runs worked out now are, bit for bit, the ones that a stored verdict was made from; and if not, whether
+ * another version of the engine made it.
  */
-export const isReplayOf = (now: Verdict, stored: Verdict): boolean =>
-  now.engine === stored.engine ||
-  (now.runs.length === stored.runs.length &&
-    now.runs.every(({ traceHash }, i) => traceHash === stored.runs[i]!.traceHash));
+export type Replayed = 'same' | 'other-engine' | 'otherwise';
+
+export function replayed(now: Verdict, stored: Verdict): Replayed {
+  const alike =
+    now.runs.length === stored.runs.length &&
+    now.runs.every(({ traceHash }, i) => traceHash === stored.runs[i]!.traceHash);
+  if (alike) return 'same';
+  return now.engine === stored.engine ? 'otherwise' : 'other-engine';
+}

@@ -18,6 +18,8 @@ import { openJunction } from '../rules/open-junction.ts';
 import { checkDrawing, mendedDrawing, plainFindings, ruleContext } from '../rules/rules.ts';
 import { idealRuns } from '../run/ideal-runs.ts';
 import { RUN_RULES } from '../run/model.ts';
+import { SAME_LIGHT } from '../run/world.ts';
+import { type OtherRobot, runsOf } from './other-robot.ts';
 import { type Outlook, outlookOf } from './outlook.ts';
 import { refusalOf } from './refusal.ts';
 import { type SceneMaker, sceneOf, scenesInTurn } from './scene.ts';
@@ -39,7 +41,8 @@ export type JudgeStep = 'ink' | 'runs' | 'rules' | 'odds' | 'robot';
  * worth; for an entry also its odds, its steadiness and mended designs. Pure and exact: the same challenge and design give
  * the same bits everywhere. A design that does not suit its sheet comes back as a refusal, and so does one on a
  * challenge with a start, a goal or a robot that nothing can be driven for; whether a challenge makes sense
- * beyond that is asked of `checkChallenge` where it comes in. A scene that is known already need not be set anew.
+ * beyond that is asked of `checkChallenge` where it comes in. A scene that is known already need not be set anew;
+ * `robot` drives in the place of the undisturbed one.
  *
  * Budget of a typical A4 design on one core: live 8 ms, after a small change 4 ms; entry 40 ms in the middle,
  * 200 ms for the worst of a hundred. `npm run bench -- engine` measures both.
@@ -49,8 +52,9 @@ export function judge(
   design: Design,
   level: Verdict['level'],
   scenes: SceneMaker = sceneOf,
+  robot: OtherRobot | null = null,
 ): Judged {
-  const steps = judging(challenge, design, level, scenes);
+  const steps = judging(challenge, design, level, scenes, robot);
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -83,13 +87,15 @@ export function* judging(
   design: Design,
   level: Verdict['level'],
   scenes: SceneMaker = sceneOf,
+  robot: OtherRobot | null = null,
 ): Generator<JudgeStep, Judged> {
   const refusal = refusalOf(challenge, design);
   if (refusal) return refused(challenge, design, level, refusal);
-  const { sheet, kit, starts, limits, light: ambient } = challenge;
+  const { sheet, kit, starts, limits, light: ambient = SAME_LIGHT } = challenge;
   const { drawing, world, track } = scenes(challenge, design);
   yield 'ink';
-  const runs = idealRuns(world, { starts, limit: limits.time, ambient });
+  const how = { starts, limit: limits.time, ambient };
+  const runs = robot ? runsOf(robot, world, how) : idealRuns(world, how);
   yield 'runs';
   // What is found wrong is said of the lines that were drawn.
   const context = { sheet, drawing: design.drawing, track, kit, starts, limits };

@@ -185,15 +185,3 @@ function footNear(line: LaidLine, p: PaperPoint, before: Mm): { line: LaidLine; 
   const step = foot.s > before ? foot.s - before : before - foot.s;
   return foot.distance <= BESIDE / 2 && step <= JUMP ? { line, s: foot.s } : undefined;
 }
-
-/** The ways along its line that a fast part has covered by time `t`; nothing before it begins. */
-export function coveredAt(part: FastPart, t: Seconds): { readonly from: Mm; readonly to: Mm } | undefined {
-  let from: Mm | undefined;
-  let to: Mm = 0;
-  for (let i = 0; i < part.t.length && part.t[i]! <= t; i++) {
-    const s = part.s[i]!;
-    from = Math.min(from ?? s, s);
-    to = Math.max(to, s);
-  }
-  return from === undefined || to <= from ? undefined : { from, to };
-}

@@ -103,7 +103,7 @@ function byColor(bands: readonly PictureBand[]): Map<string, PictureBand[]> {
 
 const short = (value: number): string => String(Math.round(value * 100) / 100);
 const pair = (p: PaperPoint): string => `${short(p.x)} ${short(p.y)}`;
-const polylinePath = (points: readonly PaperPoint[]): string => `M${points.map(pair).join('L')}`;
+export const polylinePath = (points: readonly PaperPoint[]): string => `M${points.map(pair).join('L')}`;
 const polygonPath = (points: readonly PaperPoint[]): string => `${polylinePath(points)}Z`;
 const segmentPath = ([a, b]: readonly [PaperPoint, PaperPoint]): string => `M${pair(a)}L${pair(b)}`;
 /** A stroke of length zero: a round cap makes it a dot. */

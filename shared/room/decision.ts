@@ -4,7 +4,7 @@ import type { RoomFact, Seat } from './events.ts';
 import { EMBLEMS, type RoomState } from './state.ts';
 
 /** At most so many teams in a room, one an emblem, and so many entries on the stage. */
-export const ROOM_LIMITS = { teams: EMBLEMS.length, onStage: 2 } as const;
+export const ROOM_LIMITS = { teams: EMBLEMS.length, onStage: 4 } as const;
 
 export type Decision =
   | { readonly ok: true; readonly facts: readonly RoomFact[] }

@@ -197,7 +197,7 @@ export interface RoomState {
   readonly entries: readonly Entry[];
   /** Closing checks, the one that is asked last. */
   readonly checks: readonly RoomCheck[];
-  /** One entry, or two in a heat. Empty: no stage. */
+  /** One entry, or up to four in a heat. Empty: no stage. */
   readonly stage: readonly EntryId[];
   readonly board: BoardState;
   readonly coaching: Coaching;

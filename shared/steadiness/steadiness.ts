@@ -50,7 +50,7 @@ export function steadinessFrom(robots: readonly (Stray | undefined)[], weather: 
 
 /** How the robot of this seed is driven from a berth. */
 export function disturbedBy(
-  { limit, ambient, weather }: SteadinessQuestion,
+  { limit, ambient, weather }: Pick<SteadinessQuestion, 'limit' | 'ambient' | 'weather'>,
   start: StartBerth,
   seed: number,
 ): DriveOptions {

@@ -20,6 +20,7 @@ import type {
   Try,
   WallWish,
 } from '../room/state.ts';
+import type { StageClock } from './stage.ts';
 
 export { ROUTES } from './routes.ts';
 
@@ -74,10 +75,10 @@ export const LIMITS = {
   latestPerSecond: 30,
   fetchesPerSecond: 200,
   teams: 40,
-  onStage: 2,
   /** The largest challenge in its file form that a desk keeps, bytes; and how many it may keep. */
   challengeBytes: 400_000,
   ownChallenges: 60,
+  onStage: 4,
   /** Late entries that the desk takes in one command. */
   lateAtOnce: 500,
 } as const;
@@ -227,14 +228,6 @@ export interface Ending {
 
 /** What a team is doing, as one word on the board. */
 export type Doing = 'drawing' | 'answering' | 'trying' | 'handed-in' | 'away';
-
-/** The stage's clock: where the replay stands. `at` is run time in s when server time was `since`. */
-export interface StageClock {
-  readonly playing: boolean;
-  readonly speed: 1 | 2 | 4;
-  readonly at: number;
-  readonly since: Millis;
-}
 
 /** What a team has at work, in its file form: a drawing, or where the challenge is predicted answers. */
 export type Work =

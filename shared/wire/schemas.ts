@@ -3,6 +3,7 @@ import { Answers } from '../documents/answers.ts';
 import { Design } from '../documents/design.ts';
 import { Kit } from '../documents/kit.ts';
 import { Id, parseDocument } from '../documents/values.ts';
+import { WhatIf } from '../documents/what-if.ts';
 import { Ask, Round, Token } from './ask-forms.ts';
 import {
   type ClientCommand,
@@ -13,6 +14,7 @@ import {
   PROTOCOL_VERSION,
   type WireRefusal,
 } from './protocol.ts';
+import { STAGE_SPEEDS } from './stage.ts';
 
 /**
  * The form of everything that a client may send. Checked in this order: size, version, form. What
@@ -35,7 +37,19 @@ const Shake = z.strictObject({
   room: z.nullable(Token),
   tab: z.optional(z.strictObject({ id: Token, connection: z.int().check(z.gte(1)) })),
 });
-const SPEEDS = [1, 2, 4] as const;
+const RunTime = z.number().check(z.gte(0), z.lte(3600));
+const Loop = z
+  .strictObject({ from: RunTime, to: RunTime })
+  .check(z.refine(({ from, to }) => from < to, { error: 'no-stretch' }));
+const Look = z.strictObject({
+  sensors: z.boolean(),
+  whole: z.boolean(),
+  onTop: z.boolean(),
+  ways: z
+    .array(z.strictObject({ entry: Token, run: z.int().check(z.gte(0), z.lt(64)) }))
+    .check(z.maxLength(4 * LIMITS.onStage)),
+  whatIf: z.nullable(WhatIf),
+});
 const LatestForm = z.discriminatedUnion('kind', [
   z
     .strictObject({
@@ -53,8 +67,10 @@ const LatestForm = z.discriminatedUnion('kind', [
     kind: z.literal('stage-clock'),
     clock: z.strictObject({
       playing: z.boolean(),
-      speed: z.literal(SPEEDS),
-      at: z.number().check(z.gte(0), z.lte(3600)),
+      speed: z.literal(STAGE_SPEEDS),
+      at: RunTime,
+      loop: z.optional(Loop),
+      look: z.optional(Look),
     }),
   }),
 ]);

@@ -8,6 +8,7 @@ import { listedOnes, plainOnes } from './pages.ts';
 import { ofFindings, ofRuns } from './runs.ts';
 import { ofScenes } from './scenes.ts';
 import { ofSheet } from './sheet.ts';
+import { ofStage } from './stage.ts';
 
 /** Every sentence of a language, as pages could say it: strings, and functions with sample values. */
 
@@ -69,6 +70,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofBefore,
   ofSheet,
   ofScenes,
+  ofStage,
 ];
 
 /** Asks a language for everything. */

@@ -20,7 +20,7 @@ export function plainOnes(words: Wording): void {
       f(n),
     );
     each([desk.building.need.tries, desk.coaching.left, desk.picture.failed, tablet.notes.back], (f) => f(n));
-    each([desk.team.entry, desk.team.points, desk.showing.speed, desk.showing.runs], (f) => f(n));
+    each([desk.team.entry, desk.team.points], (f) => f(n));
     each([desk.closing.round, desk.status.waiting, desk.seats.berth, desk.seats.away], (f) => f(n));
     each([desk.late.waiting, desk.late.takeAll, desk.undo.lateTaken, desk.undo.lateLeft], (f) => f(n));
     each([board.gather.berth, board.gather.teams, board.show.entry, board.show.points], (f) => f(n));

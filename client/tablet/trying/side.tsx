@@ -6,7 +6,7 @@ import type { NextQuestion } from '../../../shared/judge/next-questions.ts';
 import type { Study } from '../../../shared/judge/study.ts';
 import type { Trouble } from '../../../shared/judge/trouble.ts';
 import type { Because } from '../../../shared/room/state.ts';
-import type { ReplayMoment } from '../../canvas/replay-view.tsx';
+import type { ReplayMoment } from '../../canvas/replay-moments.ts';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useWords } from '../../parts/use-words.ts';

@@ -1,7 +1,7 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
 import { textIn } from '../../../shared/documents/values.ts';
-import type { ReplayMoment } from '../../canvas/replay-view.tsx';
+import type { ReplayMoment } from '../../canvas/replay-moments.ts';
 import type { JudgedHere } from '../../parts/judge-here.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 

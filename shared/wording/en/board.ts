@@ -95,7 +95,6 @@ export const board = {
     heat: 'Side by side',
     label: (name: string, n: number) => `The robot on the drawing of ${name}, entry ${n}`,
     neverStarted: 'The robot does not start.',
-    outdated: 'Judged by an earlier version of the engine, which drove it otherwise. The points stand.',
     pace: (name: string) => `Driving ${name}`,
     /** Under a run that is not the only one: `n` ways in all, of which this has its chance. */
     oneOf: (n: number, chance: number) =>

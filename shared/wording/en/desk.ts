@@ -171,7 +171,6 @@ const showing = {
   play: 'Play',
   pause: 'Pause',
   again: 'From the start',
-  speed: (n: number) => `${n}×`,
   speedWord: 'Speed',
   scrub: 'Where the replay stands',
   at: (t: number, of: number) => `${numbers.short(t, 1)} of ${numbers.short(of, 1)} s`,
@@ -183,8 +182,6 @@ const showing = {
   close: 'Close the lesson',
   noEntry: 'no entry',
   entry: (name: string, number: number) => `${name}, entry ${number}`,
-  runs: (n: number) => `${n} ways it can go`,
-  outdated: 'Judged by an earlier engine, which drove it otherwise: its points stand',
 };
 
 const closing = {
@@ -241,7 +238,7 @@ const keys = {
   pick: 'choose a team by its number, two digits one soon after the other; on the stage: show its best drawing',
   say: 'say something to the chosen team',
   order: 'the cards by berths, or who may need you first',
-  second: 'put a second one beside it',
+  second: 'put another one beside it, or take it away',
   move: 'from team to team',
   unpick: 'no team, back to the challenge',
   extend: 'two minutes more',
@@ -250,7 +247,13 @@ const keys = {
   queue: 'the marked challenge into the queue, or off it',
   play: 'play and pause',
   scrub: 'one second back and on',
-  speed: 'speed 1, 2, 4',
+  readings: 'to the reading before and to the next one',
+  speed: 'speed ¼, ½, 1, 2, 4',
+  loop: 'show a stretch again and again',
+  sensors: 'what the sensors read',
+  whole: 'the whole run as a still picture',
+  onTop: 'a heat on top of each other',
+  whatIf: 'what if something were otherwise',
   clear: 'clear the stage',
 };
 

@@ -29,6 +29,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { scenes } from './scenes.ts';
+import { stage } from './stage.ts';
 import { supplies } from './supplies.ts';
 import { tablet } from './tablet.ts';
 import { toPaper } from './to-paper.ts';
@@ -68,6 +69,7 @@ export const en = {
   device,
   desk,
   board,
+  stage,
   tablet,
   toPaper,
   together,

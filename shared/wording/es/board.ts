@@ -90,8 +90,6 @@ export const board = {
     heat: 'Lado a lado',
     label: (name: string, n: number) => `El robot en el dibujo de ${name}, entrega ${n}`,
     neverStarted: 'El robot no arranca.',
-    outdated:
-      'El resultado es de una versión anterior del motor, que lo condujo de otro modo. Los puntos valen.',
     pace: (name: string) => `Va ${name}`,
     /** Under a run that is not the only one: `n` ways in all, of which this has its chance. */
     oneOf: (n: number, chance: number) =>

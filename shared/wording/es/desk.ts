@@ -170,7 +170,6 @@ const showing = {
   play: 'Reproducir',
   pause: 'Pausa',
   again: 'Desde el principio',
-  speed: (n: number) => `${n}×`,
   speedWord: 'Velocidad',
   scrub: 'Dónde va la repetición',
   at: (t: number, of: number) => `${numbers.short(t, 1)} de ${numbers.short(of, 1)} s`,
@@ -182,8 +181,6 @@ const showing = {
   close: 'Cerrar la clase',
   noEntry: 'sin entrega',
   entry: (name: string, number: number) => `${name}, entrega ${number}`,
-  runs: (n: number) => `${n} caminos posibles`,
-  outdated: 'Resultado de un motor anterior, que lo condujo de otro modo: sus puntos valen',
 };
 
 const closing = {
@@ -240,7 +237,7 @@ const keys = {
   pick: 'elegir un equipo por su número, dos cifras seguidas; en el escenario: mostrar su mejor dibujo',
   say: 'decir algo al equipo elegido',
   order: 'las fichas por amarres, o primero quien quizá necesita ayuda',
-  second: 'poner otro a su lado',
+  second: 'poner otro al lado, o quitarlo',
   move: 'de equipo en equipo',
   unpick: 'ningún equipo, volver al reto',
   extend: 'dos minutos más',
@@ -249,7 +246,13 @@ const keys = {
   queue: 'poner en la cola el reto marcado, o quitarlo',
   play: 'reproducir y pausar',
   scrub: 'un segundo atrás y adelante',
-  speed: 'velocidad 1, 2, 4',
+  readings: 'a la lectura anterior y a la siguiente',
+  speed: 'velocidad ¼, ½, 1, 2, 4',
+  loop: 'mostrar un tramo una y otra vez',
+  sensors: 'lo que leen los sensores',
+  whole: 'todo el recorrido como imagen fija',
+  onTop: 'dibujos uno sobre otro',
+  whatIf: 'y si algo fuera distinto',
   clear: 'vaciar el escenario',
 };
 

@@ -29,6 +29,7 @@ import { report } from './report.ts';
 import { rota } from './rota.ts';
 import { safety } from './safety.ts';
 import { scenes } from './scenes.ts';
+import { stage } from './stage.ts';
 import { supplies } from './supplies.ts';
 import { tablet } from './tablet.ts';
 import { toPaper } from './to-paper.ts';
@@ -85,6 +86,7 @@ export const es = {
   device,
   desk,
   board,
+  stage,
   tablet,
   toPaper,
   together,

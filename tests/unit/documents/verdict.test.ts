@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isReplayOf, type RunSummary, type Verdict } from '../../../shared/documents/verdict.ts';
+import { type RunSummary, replayed, type Verdict } from '../../../shared/documents/verdict.ts';
 
 const run = (traceHash: string): RunSummary => ({
   start: 'start',
@@ -22,13 +22,14 @@ const verdict = (engine: number, ...hashes: string[]): Verdict => ({
   total: 0,
 });
 
-describe('isReplayOf', () => {
+describe('replayed', () => {
   it.each([
-    ['the same engine', verdict(2, 'aa'), verdict(2, 'aa'), true],
-    ['another engine, the same run bit for bit', verdict(3, 'aa', 'bb'), verdict(2, 'aa', 'bb'), true],
-    ['another engine that drives otherwise', verdict(3, 'aa', 'cc'), verdict(2, 'aa', 'bb'), false],
-    ['another engine that finds another fork', verdict(3, 'aa', 'bb'), verdict(2, 'aa'), false],
-  ])('%s', (_, now, stored, is) => {
-    expect(isReplayOf(now, stored)).toBe(is);
+    ['the same engine', verdict(2, 'aa'), verdict(2, 'aa'), 'same'],
+    ['another engine, the same run bit for bit', verdict(3, 'aa', 'bb'), verdict(2, 'aa', 'bb'), 'same'],
+    ['another engine that drives otherwise', verdict(3, 'aa', 'cc'), verdict(2, 'aa', 'bb'), 'other-engine'],
+    ['another engine that finds another fork', verdict(3, 'aa', 'bb'), verdict(2, 'aa'), 'other-engine'],
+    ['the same engine that drives otherwise', verdict(2, 'ab'), verdict(2, 'aa'), 'otherwise'],
+  ] as const)('%s is %s', (_, now, stored, is) => {
+    expect(replayed(now, stored)).toBe(is);
   });
 });

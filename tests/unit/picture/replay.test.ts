@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { PACES } from '../../../shared/documents/kit.ts';
 import type { RunEvent, Trace } from '../../../shared/documents/trace.ts';
-import { coveredAt, durationOf, poseAt, replayOf } from '../../../shared/picture/replay.ts';
+import { durationOf, poseAt, replayOf } from '../../../shared/picture/replay.ts';
+import { runMarks } from '../../../shared/picture/run-marks.ts';
 import { layOut } from '../../../shared/track/layout.ts';
 import { FULL_SHEET, STRAIGHT } from './picture-setting.ts';
 
@@ -79,18 +80,51 @@ describe('replayOf', () => {
     expect(replay.acts).toEqual([{ t: 1, action: FASTER, at: { x: 100, y: 150 }, along: { x: 1, y: 0 } }]);
   });
 
-  it('covers what was driven fast, as far as the moment has come', () => {
+  it('knows where it was driven fast, from when the pace was until it was no more', () => {
     expect(replay.fast).toHaveLength(1);
-    const part = replay.fast[0]!;
-    expect(coveredAt(part, 0.9)).toBeUndefined();
-    const half = coveredAt(part, 2)!;
-    expect(half.from).toBeCloseTo(50, 6);
-    expect(half.to).toBeCloseTo(100, 6);
-    expect(coveredAt(part, 4)!.to).toBeCloseTo(150, 6);
+    const { t, s } = replay.fast[0]!;
+    expect([t[0], t.at(-1)]).toEqual([1, 3]);
+    expect(s[0]).toBeCloseTo(50, 6);
+    expect(s.at(-1)).toBeCloseTo(150, 6);
   });
 
   it('a stretch that lasts to the end of the run ends with it', () => {
     const open = replayOf(traceWith(EVENTS.filter((event) => event.t !== 3)), layout);
-    expect(coveredAt(open.fast[0]!, 9)!.to).toBeCloseTo(200, 6);
+    expect(open.fast[0]!.s.at(-1)).toBeCloseTo(200, 6);
+  });
+});
+
+describe('runMarks', () => {
+  const marks = runMarks(replay);
+
+  it('come in the order of the run, the tick where its mark acts', () => {
+    expect(marks.map(({ t }) => t)).toEqual([...marks.map(({ t }) => t)].sort((a, b) => a - b));
+    // Across the line at y = 150: from 3.4 to 6.5 mm on each side, a foot of 3.2 mm at each end.
+    expect(marks.filter(({ kind }) => kind === 'tick')).toEqual([
+      {
+        t: 1,
+        kind: 'tick',
+        d: 'M100 146.6L100 143.5M98.4 143.5L101.6 143.5M100 153.4L100 156.5M98.4 156.5L101.6 156.5',
+      },
+    ]);
+  });
+
+  it('dashes of 5 mm every 8.2 mm beside what was driven fast, each when it has been passed', () => {
+    const dashes = marks.filter(({ kind }) => kind === 'dash');
+    // 100 mm at 50 mm/s from 1 s on: the k-th dash ends 8.2 k + 5 mm along, the last one at the end.
+    expect(dashes).toHaveLength(13);
+    dashes.forEach(({ t }, k) => {
+      expect(t).toBeGreaterThanOrEqual(1 + Math.min(8.2 * k + 5, 100) / SPEED - 1e-9);
+      expect(t).toBeLessThan(1 + Math.min(8.2 * k + 5, 100) / SPEED + 0.021);
+    });
+    // 4.5 mm beside half the width of the line, on both sides.
+    const off = layout.lines[0]!.width / 2 + 4.5;
+    expect(dashes[0]!.d.match(/M100 [\d.]+/g)).toEqual([`M100 ${150 - off}`, `M100 ${150 + off}`]);
+  });
+
+  it('a part that is driven the other way round begins at its far end', () => {
+    const part = replay.fast[0]!;
+    const back = { ...replay, acts: [], fast: [{ ...part, s: [...part.s].reverse() }] };
+    expect(runMarks(back)[0]!.d).toContain('200 ');
   });
 });

@@ -250,11 +250,13 @@ describe('the stage', () => {
     expect(codeOf(decide(roomAfter(...judged), stage('e1'), DESK, 30_000))).toBe('not-now');
   });
 
-  it('takes judged entries of this room, at most two', () => {
+  it('takes judged entries of this room, at most four', () => {
     const state = roomAfter(...BUILDING, HAND_IN, SHOW);
     expect(codeOf(decide(state, stage('e1'), DESK, 30_000))).toBe('not-judged');
     expect(codeOf(decide(state, stage('e7'), DESK, 30_000))).toBe('unknown-entry');
-    expect(codeOf(decide(state, stage('e1', 'e2', 'e3'), DESK, 30_000))).toBe('too-many-on-stage');
+    expect(codeOf(decide(state, stage('e1', 'e2', 'e3', 'e4', 'e5'), DESK, 30_000))).toBe(
+      'too-many-on-stage',
+    );
     expect(codeOf(decide(state, stage(), DESK, 30_000))).toBe('already-so');
   });
 });

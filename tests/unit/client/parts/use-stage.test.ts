@@ -1,23 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { runTime } from '../../../../client/parts/use-stage.ts';
+import { shownRuns } from '../../../../client/parts/use-stage.ts';
+import { runWith } from './runs.ts';
 
-const clock = { playing: true, speed: 2, at: 3, since: 10_000 } as const;
+describe('shownRuns', () => {
+  const [left, right, back] = [
+    runWith({ probability: 0.25 }),
+    runWith({ probability: 0.75 }),
+    runWith({ start: 'finish' }),
+  ];
+  const all = [left, right, back];
 
-describe('runTime', () => {
-  it('without a clock stands at the beginning', () => {
-    expect(runTime(null, 99_000, 20)).toBe(0);
+  it('are the likeliest from each berth', () => {
+    expect(shownRuns(all, [])).toEqual([right, back]);
   });
 
-  it('goes on from where it stood, at its speed', () => {
-    expect(runTime(clock, 12_500, 20)).toBe(8);
+  it('or the one that was chosen, whatever its chance; the other berth keeps its own', () => {
+    expect(shownRuns(all, [0])).toEqual([left, back]);
+    expect(shownRuns(all, [0])[0]).toBe(left);
   });
 
-  it('paused stays where it is', () => {
-    expect(runTime({ ...clock, playing: false }, 12_500, 20)).toBe(3);
-  });
-
-  it('never runs over the end, nor back before the clock was set', () => {
-    expect(runTime(clock, 99_000, 20)).toBe(20);
-    expect(runTime(clock, 9_000, 20)).toBe(3);
+  it('a choice that is no run of this entry any more chooses nothing', () => {
+    expect(shownRuns(all, [9])).toEqual([right, back]);
   });
 });

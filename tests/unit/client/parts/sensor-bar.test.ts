@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptiestCorner } from '../../../../client/tablet/trying/sensor-bar.tsx';
+import { emptiestCorner } from '../../../../client/parts/sensor-bar.tsx';
 import { FULL_SHEET } from '../../picture/picture-setting.ts';
 
 describe('emptiestCorner', () => {

@@ -1,20 +1,21 @@
 import { useCallback, useRef, useState } from 'react';
-import type { Kit } from '../../../shared/documents/kit.ts';
-import type { Sheet } from '../../../shared/documents/sheet.ts';
-import { TRACE_RATE } from '../../../shared/documents/trace.ts';
-import { textIn } from '../../../shared/documents/values.ts';
-import type { PaperPoint, Seconds } from '../../../shared/geometry/units.ts';
-import { type BarReadings, SEEN } from '../../../shared/run/bar-readings.ts';
-import { useEachFrame } from '../../canvas/use-each-frame.ts';
-import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import type { Kit } from '../../shared/documents/kit.ts';
+import type { Sheet } from '../../shared/documents/sheet.ts';
+import { TRACE_RATE } from '../../shared/documents/trace.ts';
+import { textIn } from '../../shared/documents/values.ts';
+import type { PaperPoint, Seconds } from '../../shared/geometry/units.ts';
+import { type BarReadings, SEEN } from '../../shared/run/bar-readings.ts';
+import { useEachFrame } from '../canvas/use-each-frame.ts';
+import { useKitOnScreen } from './kit-on-screen.ts';
+import { useLocale, useWords } from './use-words.ts';
+import './sensor-bar.css';
 
 export interface SensorBarProps {
   readonly kit: Kit;
   readonly bar: BarReadings;
   readonly timeAt: () => Seconds;
-  /** Where on the sheet there is least to cover. */
-  readonly corner: Corner;
+  /** Where on the sheet there is least to cover; absent where it stands beside the sheet. */
+  readonly corner?: Corner;
 }
 
 export interface Corner {
@@ -47,7 +48,7 @@ export function SensorBar({ bar, timeAt, corner, ...props }: SensorBarProps) {
   const name = useNameOf(kit, seen);
   const ink = kit.inks.find(({ id }) => id === seen);
   return (
-    <figure className="sensor-bar" data-right={corner.right} data-down={corner.down}>
+    <figure className="sensor-bar" data-right={corner?.right} data-down={corner?.down}>
       <svg viewBox={`-2 -2 ${4 * COLUMN.apart + COLUMN.width + 4} ${COLUMN.height + 4}`} aria-hidden="true">
         {FIVE.map((k) => (
           <g key={k} transform={`translate(${k * COLUMN.apart} 0)`}>

@@ -1,0 +1,73 @@
+import type { Answers } from '../../shared/documents/answers.ts';
+import type { GoalResult } from '../../shared/documents/verdict.ts';
+import type { Seconds } from '../../shared/geometry/units.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { AnswerRows } from '../parts/answer-rows.tsx';
+import { GoalRows } from '../parts/goal-rows.tsx';
+import { seenAt } from '../parts/goal-times.ts';
+import { useStageLook } from '../parts/stage-clock.ts';
+import { hereOf, useDocument } from '../parts/use-document.ts';
+import { runFrom, type Staged } from '../parts/use-stage.ts';
+import { useWords } from '../parts/use-words.ts';
+import { useSlowTime } from './use-slow-time.ts';
+
+/** A run counts as over so much before its end, s: the page looks four times a second. */
+export const NEAR: Seconds = 0.05;
+
+export interface OutcomeProps {
+  readonly room: RoomState;
+  readonly staged: Staged;
+  readonly duration: Seconds;
+}
+
+/** The goals that the run has shown by `t`; all of them at its end. */
+export function seenResults(staged: Staged, t: Seconds): GoalResult[] {
+  return staged.judged.verdict.goals.filter((result) => {
+    const goal = staged.challenge.goals.find((each) => each.id === result.id);
+    const run = goal && runFrom(staged, goal.start);
+    return !run || t >= seenAt(goal, run) - NEAR;
+  });
+}
+
+/** Goals turn as the run shows them; margins stand there at the end. */
+export function Outcome({ room, staged, duration }: OutcomeProps) {
+  const { board, stage } = useWords();
+  const { challenge, judged, answers, entry, replayed, whatIf } = staged;
+  const { whole } = useStageLook();
+  const now = useSlowTime(duration);
+  const t = whole ? duration : now;
+  const ended = t >= duration - NEAR;
+  return (
+    <section className="outcome">
+      {answers ? (
+        <Predicted staged={staged} answers={answers} told={ended} />
+      ) : (
+        <GoalRows
+          challenge={challenge}
+          results={seenResults(staged, t)}
+          ways={judged.ways}
+          margins={ended}
+          iconSize="1.1em"
+        />
+      )}
+      {room.standingsShown && ended && entry.verdict && whatIf === null && (
+        <p className="outcome-points">{board.show.points(entry.verdict.points)}</p>
+      )}
+      {replayed !== 'same' && <p className="one-way">{stage.replayed(replayed)}</p>}
+    </section>
+  );
+}
+
+interface PredictedProps {
+  readonly staged: Staged;
+  readonly answers: Answers;
+  /** Whether the run has shown by now what is right. */
+  readonly told: boolean;
+}
+
+/** What is supposed has other answers than those that were asked for: none is then marked. */
+function Predicted({ staged: { challenge, entry, whatIf }, answers, told }: PredictedProps) {
+  const verdict = hereOf(useDocument('answers-verdict', entry.verdict?.document ?? null));
+  const known = told && verdict && whatIf === null ? { verdict } : {};
+  return <AnswerRows challenge={challenge} answers={answers} {...known} iconSize="1.1em" short />;
+}

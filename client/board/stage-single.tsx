@@ -1,0 +1,75 @@
+import type { Seconds } from '../../shared/geometry/units.ts';
+import type { RoomState } from '../../shared/room/state.ts';
+import { SensorBar } from '../parts/sensor-bar.tsx';
+import { useStageLook, useStageTime } from '../parts/stage-clock.ts';
+import { useLinkState } from '../parts/use-link.tsx';
+import { type Staged, stageDuration } from '../parts/use-stage.ts';
+import { useWords } from '../parts/use-words.ts';
+import { Outcome } from './outcome.tsx';
+import { RunLog } from './run-log.tsx';
+import { Replay } from './stage-replay.tsx';
+import { StandingsSide } from './standings.tsx';
+import { useSlowTime } from './use-slow-time.ts';
+
+/** One drawing being driven. */
+export function Single({ room, staged }: { readonly room: RoomState; readonly staged: Staged }) {
+  const { sensors, whole } = useStageLook();
+  const duration = stageDuration([staged]);
+  return (
+    <div className={room.standingsShown ? 'stage stage-beside' : 'stage'}>
+      <Replay staged={staged} duration={duration} />
+      <div className="stage-side">
+        <Outcome room={room} staged={staged} duration={duration} />
+        <OneWay staged={staged} />
+        <Slow />
+        {sensors && !whole && <Bar staged={staged} duration={duration} />}
+        {!room.standingsShown && !staged.answers && <RunLogNow staged={staged} duration={duration} />}
+      </div>
+      {room.standingsShown && <StandingsSide room={room} onStage={[staged.team.id]} />}
+    </div>
+  );
+}
+
+/** Why a goal may be missed that the run on the board meets: the robot can also go another way. */
+function OneWay({ staged: { traces, judged } }: { readonly staged: Staged }) {
+  const { board } = useWords();
+  const shown = traces.find(({ probability }) => probability < 1);
+  if (!shown) return null;
+  const ways = judged.traces.filter(({ start }) => start === shown.start).length;
+  return <p className="one-way">{board.show.oneOf(ways, shown.probability)}</p>;
+}
+
+/** Nobody may take slow motion for a slow robot. */
+function Slow() {
+  const { stage } = useWords();
+  const speed = useLinkState((state) => state.stageClock?.speed ?? 1);
+  return speed < 1 ? <p className="stage-slow">{stage.slow(speed)}</p> : null;
+}
+
+interface PartProps {
+  readonly staged: Staged;
+  readonly duration: Seconds;
+}
+
+/** What the sensors of the first robot read. */
+function Bar({ staged, duration }: PartProps) {
+  const { challenge, judged, traces } = staged;
+  const timeAt = useStageTime(duration);
+  const trace = traces[0];
+  const bar = trace && judged.bars?.[judged.traces.indexOf(trace)];
+  return bar ? <SensorBar kit={challenge.kit} bar={bar} timeAt={timeAt} /> : null;
+}
+
+const READINGS_SHOWN = 5;
+/** Of a whole run, as many as have room. */
+const READINGS_OF_ALL = 9;
+
+function RunLogNow({ staged, duration }: PartProps) {
+  const { whole, sensors } = useStageLook();
+  const t = useSlowTime(duration);
+  return whole ? (
+    <RunLog staged={staged} t={duration} most={READINGS_OF_ALL} numbered />
+  ) : (
+    <RunLog staged={staged} t={t} most={sensors ? 1 : READINGS_SHOWN} />
+  );
+}
