@@ -8,6 +8,7 @@ import { BoardSign } from './board-sign.tsx';
 import { BriefScene } from './brief-scene.tsx';
 import { BuildingScene } from './building-scene.tsx';
 import { useCalm } from './calm.ts';
+import { CheckScene } from './check-scene.tsx';
 import { FleetScene } from './fleet-scene.tsx';
 import { ForecastScene } from './forecast-scene.tsx';
 import { GalleryScene } from './gallery-scene.tsx';
@@ -85,6 +86,7 @@ const VIEWS: Readonly<
   forecast: ForecastScene,
   standings: StandingsScene,
   'before-stage': BeforeStage,
+  check: CheckScene,
   together: Together,
 };
 

@@ -14,6 +14,7 @@ export type Scene =
   | { readonly kind: 'forecast' }
   | { readonly kind: 'standings' }
   | { readonly kind: 'before-stage' }
+  | { readonly kind: 'check' }
   | { readonly kind: 'together' };
 
 /**
@@ -54,6 +55,13 @@ function phaseScene(room: RoomState): Scene {
       if (room.stage.length > 0) return { kind: 'stage' };
       return { kind: room.standingsShown ? 'standings' : 'before-stage' };
     case 'close':
+      if (isChecked(room)) return { kind: 'check' };
       return { kind: room.standingsShown ? 'standings' : 'together' };
   }
+}
+
+/** While the last questions are asked, and while the desk wants the board to say how the class did. */
+function isChecked({ checks }: RoomState): boolean {
+  const last = checks.at(-1);
+  return last !== undefined && (!last.ended || last.shown !== null);
 }

@@ -9,6 +9,8 @@ import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures
 import { Icon } from '../parts/icon.tsx';
 import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
+import { ClosingCheckPart } from './close-check.tsx';
+import { EvidencePart } from './close-evidence.tsx';
 import { resultsPath, roomFilePath } from './session.ts';
 import './close.css';
 
@@ -36,6 +38,8 @@ export function CloseStep({ room }: { readonly room: RoomState }) {
         </ul>
       </section>
       <section>
+        <ClosingCheckPart room={room} />
+        <EvidencePart room={room} />
         <h2>{desk.closing.results}</h2>
         <p className="close-save">
           <a className="button" href={resultsPath(room.word)} download>

@@ -16,14 +16,15 @@ const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],
   ['fit', ['timed-line', 'timed-circle', 'limits']],
   ['room', ['chart', 'patch', 'gauge']],
-  ['write', ['slips', 'predict', 'two-travellers', 'mend']],
+  ['write', ['slips', 'predict', 'two-travellers', 'mend', 'closing']],
   ['plan', ['supplies', 'lesson-plan']],
-  ['all', ['pack', 'class']],
+  ['all', ['pack', 'class', 'evidence']],
 ] as const satisfies readonly (readonly [string, readonly PrintKind[]])[];
 
 /** On these a robot may drive, so lines and marks have a look. */
 const DRIVEN: readonly PrintKind[] = ['sheet', 'drawing', 'pack', 'class'];
 const ASKING: readonly PrintKind[] = ['predict', 'two-travellers', 'mend'];
+const WITH_KEY: readonly PrintKind[] = [...ASKING, 'closing'];
 
 /** What is chosen here; language and units are the device's. */
 export type PaperChoice = Omit<Wanted, 'language' | 'units'>;
@@ -73,7 +74,7 @@ export function PaperForm({ room, choice, onChange }: PaperFormProps) {
         />
       </div>
       {DRIVEN.includes(kind) && <Looks choice={choice} onChange={onChange} />}
-      {ASKING.includes(kind) && (
+      {WITH_KEY.includes(kind) && (
         <label className="paper-tick">
           <input
             type="checkbox"

@@ -72,4 +72,5 @@ const ofRoom = (route: string, room: string): string => `${route}?room=${encodeU
 export const qrPath = (room: string, address: string): string =>
   `${ofRoom(ROUTES.qr, room)}&for=${encodeURIComponent(address)}`;
 export const resultsPath = (word: string): string => ofRoom(ROUTES.resultsCsv, word);
+export const evidencePath = (word: string): string => ofRoom(ROUTES.evidenceCsv, word);
 export const roomFilePath = (word: string): string => ofRoom(ROUTES.roomFile, word);

@@ -3,6 +3,7 @@ import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
 import { type Locale, parseDocument, textIn } from '../../shared/documents/values.ts';
+import { evidenceOf } from '../../shared/evidence/evidence.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { Seat } from '../../shared/room/events.ts';
@@ -16,6 +17,7 @@ import {
 } from '../../shared/wire/print.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { type Checked, checkForm } from '../../shared/wire/schemas.ts';
+import type { PrintedEvidence } from '../print/evidence-pages.ts';
 import type { Page } from '../print/page.ts';
 import { pdfOf } from '../print/pdf.ts';
 import {
@@ -29,9 +31,11 @@ import {
 import { svgOf } from '../print/svg.ts';
 import { printTools } from '../print/tools.ts';
 import { storedChallenge, storedDesign } from '../rooms/documents.ts';
+import { lessonRecord } from '../rooms/lesson-record.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import { readyNamed, readyTitle } from '../rooms/ready.ts';
 import { ownRoom } from './desks.ts';
+import { dateOf } from './evidence.ts';
 import { carried, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 
@@ -136,7 +140,17 @@ class Reader {
       challenge,
       team: asked && (await this.#team(asked, ask.entry)),
       teams,
+      closing: ask.kind === 'closing' ? await this.#parts.rooms.closingCheck(open.room) : undefined,
+      evidence: ask.kind === 'evidence' ? await this.#evidence() : undefined,
     };
+  }
+
+  async #evidence(): Promise<PrintedEvidence> {
+    const { room } = this.#asking.open;
+    const { state } = room;
+    const evidence = evidenceOf(await lessonRecord(state, await this.#parts.rooms.documents(room)));
+    const emblemOf = (team: string) => state.teams.find(({ id }) => id === team)?.emblem ?? '';
+    return { evidence, word: state.word, date: dateOf(state), emblemOf };
   }
 
   /** The one that is named, else the one that is being played, on the sheet that a team has. */

@@ -1,5 +1,6 @@
 import { bestOfRounds, scoredOf, standings } from '../../shared/points/standings.ts';
 import { counts, type RoomState } from '../../shared/room/state.ts';
+import { type Cell, csv } from './csv.ts';
 
 const COLUMNS = [
   'round',
@@ -16,23 +17,6 @@ const COLUMNS = [
   'points of lesson',
   'rank',
 ] as const;
-
-type Cell = string | number | boolean | null;
-
-/** A spreadsheet takes a text that begins like a formula for one; an apostrophe in front keeps it a text. */
-const harmless = (text: string) => (/^[=+\-@\t\r\n]/.test(text) ? `'${text}` : text);
-
-function written(cell: Cell): string {
-  if (cell === null) return '';
-  if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
-  if (typeof cell === 'number') return String(cell);
-  const text = harmless(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-/** Rows as CSV (RFC 4180), UTF-8 with a byte order mark, which spreadsheets need to see that it is. */
-export const csv = (rows: readonly (readonly Cell[])[]): string =>
-  `\uFEFF${rows.map((row) => row.map(written).join(',')).join('\r\n')}\r\n`;
 
 /** One row an entry, team by team in the order of the berths; teams without one get a row too. */
 export function resultsCsv(state: RoomState): string {

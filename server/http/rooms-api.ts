@@ -1,11 +1,14 @@
 import express, { type Response, Router } from 'express';
+import { evidenceOf } from '../../shared/evidence/evidence.ts';
 import type { RoomInList } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
+import { lessonRecord } from '../rooms/lesson-record.ts';
 import { type Beginning, newRoomId } from '../rooms/rooms.ts';
 import { type Access, mayOpen } from '../seats/access.ts';
 import { forDesk, forOpener, managedRoom, ownRoom } from './desks.ts';
 import { erasingApi } from './erasing-api.ts';
+import { evidenceCsv } from './evidence.ts';
 import type { HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 import { resultsCsv } from './results.ts';
@@ -79,6 +82,18 @@ export function roomsApi(parts: HttpParts): Router {
       if (!open) return refuse(response, { code: 'unknown-room' });
       const name = `harbour-lines-${open.room.state.word}.csv`;
       response.attachment(name).type('text/csv; charset=utf-8').send(resultsCsv(open.room.state));
+    }),
+  );
+
+  router.get(
+    ROUTES.evidenceCsv,
+    forDesk(parts, async (request, response, access) => {
+      const open = await ownRoom(parts, request, access);
+      if (!open) return refuse(response, { code: 'unknown-room' });
+      const { state } = open.room;
+      const evidence = evidenceOf(await lessonRecord(state, await rooms.documents(open.room)));
+      const name = `harbour-lines-${state.word}-evidence.csv`;
+      response.attachment(name).type('text/csv; charset=utf-8').send(evidenceCsv(state, evidence));
     }),
   );
   return router.use(erasingApi(parts));

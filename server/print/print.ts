@@ -1,14 +1,17 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing } from '../../shared/documents/design.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
+import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
 import { PERIOD } from '../../shared/prep/lesson-plan.ts';
 import { USUAL_TEAMS } from '../../shared/prep/supplies.ts';
 import type { PrintAsk } from '../../shared/wire/print.ts';
 import type { CannotPrint } from '../../shared/wire/protocol.ts';
 import { gaugePage, patchPage, slipsPage } from './aids.ts';
 import { chartPages } from './chart.ts';
+import { closingPages } from './closing-sheet.ts';
 import { coverPage } from './cover.ts';
 import { drivingPages } from './driving.ts';
+import { classEvidencePages, type PrintedEvidence, teamEvidencePages } from './evidence-pages.ts';
 import { lessonPlanPages } from './lesson-plan.ts';
 import { limitPages } from './limits.ts';
 import type { Page } from './page.ts';
@@ -57,6 +60,9 @@ export interface PrintSource {
   readonly team?: PrintedTeam | undefined;
   /** Everybody, for a pack of the class. */
   readonly teams: readonly PrintedTeam[];
+  /** Where it is asked for, and there is anything to ask. */
+  readonly closing?: MadeCheck | undefined;
+  readonly evidence?: PrintedEvidence | undefined;
 }
 
 /** A print in parts, each made when its turn comes. */
@@ -104,6 +110,10 @@ export function printed(ask: Asked, source: PrintSource, tools: PrintTools): Pri
       return challenge ? sheetOf(challenge, team?.emblem, ask, tools) : cannot('no-challenge');
     case 'drawing':
       return team?.drawing ? drawingOf(team.drawing, team.emblem, ask, tools) : cannot('no-drawing');
+    case 'closing':
+      return source.closing ? closingOf(source.closing, ask, tools) : cannot('nothing-to-ask');
+    case 'evidence':
+      return source.evidence ? evidencePack(source.evidence, ask, tools) : cannot('nothing-to-ask');
     case 'pack':
       return team ? packOf(team, ask, source, tools) : cannot('no-drawing');
     case 'class':
@@ -161,6 +171,22 @@ function questionsOf(
     parts: [() => worksheetPages(kind, sheet, look, tools)],
   };
 }
+
+const closingOf = (made: MadeCheck, { kind, paper, key }: Asked, tools: PrintTools): Printed => ({
+  ok: true,
+  title: tools.words.print.page.kind(kind),
+  parts: [() => closingPages(made, { paper, key: key === 'yes' }, tools)],
+});
+
+/** The class first, then each team. */
+const evidencePack = (printed: PrintedEvidence, { kind, paper }: Asked, tools: PrintTools): Printed => ({
+  ok: true,
+  title: tools.words.print.page.kind(kind),
+  parts: [
+    () => classEvidencePages(printed, paper, tools),
+    ...printed.evidence.teams.map((team) => () => teamEvidencePages(team, printed, paper, tools)),
+  ],
+});
 
 /** What a team gets: its drawing, or the sheet where there is none, and slips. */
 function packOf(team: PrintedTeam, ask: Asked, source: PrintSource, tools: PrintTools): Printed {

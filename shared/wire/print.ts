@@ -13,7 +13,8 @@ export type PaperName = (typeof PAPERS)[number];
  * `chart`, `gauge`, `patch`, `strip`, `slips`: for the wall, the hand and the robots;
  * `timed-line`, `timed-circle`, `limits`: what the kit is fitted to the robots by;
  * `predict`, `two-travellers`, `mend`: questions on paper; `supplies`, `lesson-plan`: before the lesson,
- * also without a room; `pack`: what one team gets; `class`: all of it.
+ * also without a room; `closing`: the closing check; `evidence`: what the class and each team have shown;
+ * `pack`: what one team gets; `class`: all of it.
  */
 export const PRINT_KINDS = [
   'sheet',
@@ -31,6 +32,8 @@ export const PRINT_KINDS = [
   'mend',
   'supplies',
   'lesson-plan',
+  'closing',
+  'evidence',
   'pack',
   'class',
 ] as const;

@@ -183,6 +183,8 @@ export type CannotPrint =
   | 'nothing-drawn'
   | 'one-end'
   | 'no-fault'
+  /** A closing check: nothing was handed in that could be asked about. */
+  | 'nothing-to-ask'
   | 'no-page';
 
 export type Answer =

@@ -1,6 +1,7 @@
 import { en } from '../../shared/wording/en/index.ts';
 import { es } from '../../shared/wording/es/index.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
+import { ofClosing } from './closing.ts';
 import { ofForetelling } from './foretelling.ts';
 import { ofGoals, ofQuestions } from './goals.ts';
 import { ofBefore, ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
@@ -66,6 +67,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofRefusals,
   ofReports,
   ofForetelling,
+  ofClosing,
   ofPreparing,
   ofBefore,
   ofSheet,

@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { EMPTY_DRAWING } from '../../../shared/documents/design.ts';
-import type { Question } from '../../../shared/documents/question.ts';
 import { pictureOf } from '../../../shared/picture/picture.ts';
 import { layOut } from '../../../shared/track/layout.ts';
 import { paintPointed } from '../../canvas/paint-question.ts';
@@ -10,11 +9,11 @@ import { SheetView } from '../../canvas/sheet-view.tsx';
 import { useFitted } from '../../canvas/use-fitted.ts';
 import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
 import { useLocale } from '../../parts/use-words.ts';
-import { pointedBy, travellerOf } from './pointed.ts';
+import { type Pointing, pointedBy, travellerOf } from './pointed.ts';
 
 export interface GivenSheetProps {
-  readonly challenge: Challenge;
-  readonly question: Question;
+  readonly challenge: Pick<Challenge, 'sheet' | 'kit'>;
+  readonly question: Pointing;
   readonly label: string;
 }
 

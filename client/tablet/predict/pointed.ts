@@ -1,6 +1,7 @@
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Choice, Question } from '../../../shared/documents/question.ts';
 import { cos, sin } from '../../../shared/geometry/exact-math.ts';
+import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { middleOf } from '../../../shared/picture/replay.ts';
 import type { Layout } from '../../../shared/track/layout.ts';
 import type { Pointed } from '../../canvas/paint-question.ts';
@@ -10,11 +11,20 @@ import type { Painter } from '../../canvas/painter.ts';
 type LooseEnd = Extract<Choice, { kind: 'loose-end' }>;
 const isLooseEnd = (choice: Choice): choice is LooseEnd => choice.kind === 'loose-end';
 
+/** What a sheet is looked at for: a question, or the place where a run goes wrong. */
+export type Pointing =
+  | WithoutId<Question>
+  | { readonly kind: 'why'; readonly start: Question['start']; readonly at: PaperPoint };
+
+type WithoutId<Q extends Question> = Q extends Question ? Omit<Q, 'id'> : never;
+
 /** Where a question is about something on the sheet. */
-export function pointedBy(question: Question, { sheet }: Challenge, layout: Layout): Pointed {
+export function pointedBy(question: Pointing, { sheet }: Pick<Challenge, 'sheet'>, layout: Layout): Pointed {
   const areaOf = (id: string) => sheet.areas.find((area) => area.id === id)?.polygon ?? null;
   const nothing: Pointed = { at: null, area: null, letters: [] };
   switch (question.kind) {
+    case 'why':
+      return { ...nothing, at: question.at };
     case 'mark':
       return { ...nothing, at: middleOf(question.mark, layout) ?? null };
     case 'pace':
@@ -30,7 +40,10 @@ export function pointedBy(question: Question, { sheet }: Challenge, layout: Layo
 }
 
 /** The traveller of a question as it would stand in its berth. */
-export function travellerOf({ start }: Question, { sheet, kit }: Challenge): Painter | null {
+export function travellerOf(
+  { start }: Pointing,
+  { sheet, kit }: Pick<Challenge, 'sheet' | 'kit'>,
+): Painter | null {
   const berth = start === 'start' ? sheet.start : sheet.finish;
   if (!berth) return null;
   const heading = { x: cos(berth.heading), y: sin(berth.heading) };

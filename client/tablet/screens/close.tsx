@@ -1,14 +1,42 @@
-import { Anchor, PencilOff, TabletSmartphone } from 'lucide-react';
+import { Anchor, MessageCircleQuestionMark, PencilOff, TabletSmartphone } from 'lucide-react';
+import { Suspense, useState } from 'react';
 import type { RoomState, Team } from '../../../shared/room/state.ts';
+import { Button } from '../../parts/button.tsx';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { pointsSoFar } from '../../parts/figures.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { ClosingScreen } from '../work.ts';
+import { ConnectingScreen } from './connecting.tsx';
 import './screens.css';
 
-/** The lesson ends: what to put where. */
-export function CloseScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
-  const { closing } = useWords().tablet;
+export interface CloseScreenProps {
+  readonly room: RoomState;
+  readonly team: Team;
+}
+
+/** The lesson ends: the last questions, where there are any, then what to put where. */
+export function CloseScreen({ room, team }: CloseScreenProps) {
+  const checks = room.checks.length;
+  const [looked, setLooked] = useState(0);
+  const isOpen = room.checks.at(-1)?.ended === false;
+  if (!isOpen && looked === checks)
+    return <Farewell room={room} team={team} onBack={checks > 0 ? () => setLooked(0) : null} />;
+  return (
+    <Suspense fallback={<ConnectingScreen />}>
+      <ClosingScreen room={room} team={team} onDone={() => setLooked(checks)} />
+    </Suspense>
+  );
+}
+
+interface FarewellProps extends CloseScreenProps {
+  /** Back to the answers, where there are any. */
+  readonly onBack: (() => void) | null;
+}
+
+function Farewell({ room, team, onBack }: FarewellProps) {
+  const words = useWords();
+  const { closing } = words.tablet;
   const points = pointsSoFar(room, team.id);
   return (
     <main className="screen">
@@ -30,6 +58,11 @@ export function CloseScreen({ room, team }: { readonly room: RoomState; readonly
             {closing.tablet}
           </li>
         </ul>
+        {onBack && (
+          <Button icon={<Icon of={MessageCircleQuestionMark} />} onClick={onBack}>
+            {words.closing.check.again}
+          </Button>
+        )}
       </div>
     </main>
   );

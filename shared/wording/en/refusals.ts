@@ -25,6 +25,8 @@ const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
   'one-end':
     'Here no two robots meet the same mark from both ends. Choose a challenge with marks and a second berth.',
   'no-fault': 'No small fault makes this drawing fail. Choose a challenge with marks.',
+  'nothing-to-ask':
+    'Nothing has been handed in yet that could be asked about. Play a challenge with lines and marks first.',
   'no-page': 'There are not so many pages. Go back to the first one.',
 };
 

@@ -2,9 +2,11 @@ import { actions } from './actions.ts';
 import { board } from './board.ts';
 import { calibration } from './calibration.ts';
 import { check } from './check.ts';
+import { closing } from './closing.ts';
 import { desk } from './desk.ts';
 import { device } from './device.ts';
 import { emblems } from './emblems.ts';
+import { evidence } from './evidence.ts';
 import { findings } from './findings.ts';
 import { foretelling } from './foretelling.ts';
 import { goals } from './goals.ts';
@@ -56,6 +58,7 @@ import { tracing } from './tracing.ts';
 export const es = {
   emblems,
   numbers,
+  evidence,
   findings,
   foretelling,
   goals,
@@ -83,6 +86,7 @@ export const es = {
   safety,
   scenes,
   check,
+  closing,
   device,
   desk,
   board,

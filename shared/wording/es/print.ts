@@ -108,6 +108,8 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   mend: 'Preguntas: arreglar',
   supplies: 'Material',
   'lesson-plan': 'Plan de la clase',
+  closing: 'Preguntas finales',
+  evidence: 'Evidencias',
   pack: 'Hojas de un equipo',
   class: 'Hojas de la clase',
 };
@@ -129,6 +131,10 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   mend: 'Un dibujo con un fallo, y una solución que dice qué está mal.',
   supplies: 'Lo que hace falta en las mesas, contado por equipos, con sus cuidados.',
   'lesson-plan': 'Fase por fase: qué hacer, qué decir y qué cuidar, también para quien sustituye.',
+  closing:
+    'Las últimas preguntas, sobre dibujos de esta clase, para marcar; las soluciones las saca el programa.',
+  evidence:
+    'Lo que han mostrado la clase y cada equipo, una página por equipo, con referencias a marcos publicados.',
   pack: 'El dibujo del equipo, o la hoja si aún no hay nada dibujado, y papeletas.',
   class:
     'Cuidados, tabla, parches, tira de prueba, tarjetas de medida y las hojas de cada equipo, en un archivo.',

@@ -25,6 +25,8 @@ const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
   'one-end':
     'Aquí no hay dos robots que lean la misma marca por los dos lados. Elige un reto con marcas y un segundo amarre.',
   'no-fault': 'Ningún fallo pequeño estropea este dibujo. Elige un reto con marcas.',
+  'nothing-to-ask':
+    'Todavía no se ha entregado nada sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
   'no-page': 'No hay tantas páginas. Vuelve a la primera.',
 };
 

@@ -21,6 +21,7 @@ const GROUPS: Readonly<Record<string, RegExp>> = {
   tablet: /^tablet\./,
   tracing: /^tracing\./,
   foretelling: /^(foretelling|reasons|replay)\b/,
+  closing: /^closing\.(check|board)\b/,
   findings: /^findings\./,
   questions: /^questions\.ask$/,
   scenes:

@@ -14,6 +14,7 @@ import { readyNamed } from '../../../../server/rooms/ready.ts';
 import { DEMO_KIT } from '../../../../shared/kit/demo-kit.ts';
 import { EMBLEMS } from '../../../../shared/room/state.ts';
 import { PAPERS, PRINT_KINDS } from '../../../../shared/wire/print.ts';
+import { CLOSING, EVIDENCE } from './after-lesson.ts';
 import { placed, textsOf } from './items.ts';
 
 const tools = await printTools();
@@ -28,6 +29,8 @@ const source: PrintSource = {
   challenge: on,
   team: { emblem: 'kite', drawing },
   teams: [{ emblem: 'kite', drawing }, { emblem: 'shell' }],
+  closing: CLOSING,
+  evidence: EVIDENCE,
 };
 const ask = { paper: 'A4', lines: 'ink', marks: 'colour', key: 'yes' } as const;
 
