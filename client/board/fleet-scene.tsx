@@ -77,7 +77,7 @@ function Robots({ fleet, entry, team, challenge, design }: RobotsProps) {
             drawing={design.drawing}
             robots={ready}
             timeAt={timeAt}
-            over={ink}
+            result={ink}
             textSize={rem}
             label={scenes.drawingOf(name, entry.number)}
           />

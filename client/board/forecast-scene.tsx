@@ -1,6 +1,6 @@
 import { Check, Hand } from 'lucide-react';
 import { useMemo } from 'react';
-import type { Stop } from '../../shared/judge/stops.ts';
+import type { Stop } from '../../shared/evidence/stops.ts';
 import { durationOf, middleOf } from '../../shared/picture/replay.ts';
 import type { Forecast } from '../../shared/room/board.ts';
 import type { RoomState } from '../../shared/room/state.ts';
@@ -12,6 +12,7 @@ import { MarkPicture } from '../parts/mark-picture.tsx';
 import {
   type Asked,
   type ForecastHere,
+  handsRight,
   useAsked,
   useForecast,
   useForecastTime,
@@ -43,8 +44,9 @@ function Drive({ here, forecast }: DriveProps) {
   const { actions, board, scenes } = useWords();
   const rem = useRem();
   const timeAt = useForecastTime(forecast, here);
-  const asked = useAsked(forecast.passed, here, timeAt);
+  const asked = useAsked(forecast, here);
   const { challenge, design, trace, stops } = here;
+  const hands = handsRight(stops, forecast.hands);
   const pointed = usePointed(here, asked);
   const traces = useMemo(() => [trace], [trace]);
   const number = asked.stop === null ? null : asked.stop + 1;
@@ -76,9 +78,10 @@ function Drive({ here, forecast }: DriveProps) {
             <Question here={here} forecast={forecast} asked={asked} stop={stops[asked.stop]!} />
           )}
           {asked.over && (
-            <p className="foretell-end">
-              {board.show.ended(actions.ending(trace.ending), durationOf(trace))}
-            </p>
+            <div className="foretell-end">
+              <p>{board.show.ended(actions.ending(trace.ending), durationOf(trace))}</p>
+              {hands.of > 0 && <p>{scenes.foretell.right(hands.right, hands.of)}</p>}
+            </div>
           )}
         </div>
       </div>
@@ -118,14 +121,10 @@ function Question({ here, forecast, asked, stop }: QuestionProps) {
         <MarkPicture kit={here.challenge.kit} word={stop.word} size={1.5 * rem} />
       </p>
       <ol className="foretell-answers">
-        {stop.answers.map(({ action, idea }, i) => (
-          <li key={LETTERS[i]} data-right={told && idea === 'right'}>
+        {stop.answers.map(({ action, right }, i) => (
+          <li key={LETTERS[i]} data-right={told && right}>
             <span className="foretell-letter">
-              {told && idea === 'right' ? (
-                <Icon of={Check} size="1.1em" label={questions.right} />
-              ) : (
-                LETTERS[i]
-              )}
+              {told && right ? <Icon of={Check} size="1.1em" label={questions.right} /> : LETTERS[i]}
             </span>
             <span className="foretell-word">{action ? actions.name(action) : actions.unknown}</span>
             {hands[i] !== undefined && (

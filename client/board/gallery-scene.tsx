@@ -29,14 +29,13 @@ export function GalleryScene({ room }: { readonly room: RoomState }) {
     gap: GAP * rem,
     words: WORDS * rem,
   });
+  // As many beside each other as were reckoned with; fewer in the last row stand in its middle.
+  const wide = hanging.columns * hanging.width + (hanging.columns - 1) * GAP * rem;
+  const aside = Math.max(0, ((box?.width ?? 0) - wide) / 2 - 1);
   return (
     <>
       <Head title={current?.sentence ?? board.show.title} word={scenes.gallery(gallery.length)} />
-      <ul
-        className="gallery"
-        ref={frame}
-        style={{ gap: `${GAP}rem`, gridTemplateColumns: `repeat(${hanging.columns}, auto)` }}
-      >
+      <ul className="gallery" ref={frame} style={{ gap: `${GAP}rem`, paddingInline: aside }}>
         {gallery.map((hung) => (
           <Place key={hung.entry} room={room} hung={hung} width={hanging.width} />
         ))}

@@ -17,20 +17,21 @@ import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
 import type { View } from './view.ts';
 import './replay-view.css';
+import './fleet-view.css';
 
 export interface FleetViewProps {
   readonly challenge: Pick<Challenge, 'sheet' | 'kit'>;
   readonly drawing: Drawing;
   readonly robots: readonly FleetRobot[];
   readonly timeAt: () => Seconds;
-  /** Over the ink once all is over. */
-  readonly over: Painter | null;
+  /** Over the ink once all is over: then those that strayed make room for it. */
+  readonly result: Painter | null;
   readonly textSize: number;
   readonly label: string;
 }
 
 /** Many robots on one drawing. One that strays turns faint, and leaves a cross where it did. */
-export function FleetView({ challenge, drawing, robots, textSize, ...props }: FleetViewProps) {
+export function FleetView({ challenge, drawing, robots, textSize, result, ...props }: FleetViewProps) {
   const { sheet } = challenge;
   const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
@@ -42,6 +43,9 @@ export function FleetView({ challenge, drawing, robots, textSize, ...props }: Fl
   const handle = useRef<SheetHandle>(null);
   const { sprites, draw } = useSprites(handle, { robots, robot: kit.robot, view });
   useEachFrame(props.timeAt, draw);
+  useLayoutEffect(() => {
+    if (result) handle.current?.over(null);
+  }, [result]);
   return (
     <div className="replay-view" ref={frame}>
       {box && view && (
@@ -51,13 +55,14 @@ export function FleetView({ challenge, drawing, robots, textSize, ...props }: Fl
           view={view}
           textSize={textSize}
           handle={handle}
-          over={props.over}
+          over={result}
           label={props.label}
         >
-          {robots.map(({ trace }, i) => (
+          {robots.map(({ trace, stray }, i) => (
             <canvas
               key={trace.seed}
               className="robot-sprite"
+              data-gone={result !== null && stray !== null}
               ref={(canvas) => {
                 sprites.current[i] = canvas;
               }}

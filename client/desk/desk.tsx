@@ -22,6 +22,7 @@ import { KeysHelp } from './keys-help.tsx';
 import { PaperView } from './paper.tsx';
 import { PrepareStep } from './prepare.tsx';
 import { Rail } from './rail.tsx';
+import { Scenes } from './scenes.tsx';
 import { boardPath, goToRoom } from './session.ts';
 import { ShowStep } from './show.tsx';
 import { reachable, STEPS } from './steps.ts';
@@ -89,6 +90,7 @@ function DeskOfRoom({ room }: { readonly room: RoomState }) {
         <View room={room} />
       </div>
       <UndoBar />
+      <Scenes room={room} />
       <TeamSeatDialog room={room} />
       <TeamNoteDialog room={room} />
     </div>

@@ -8,6 +8,7 @@ import { Icon } from '../parts/icon.tsx';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { GO_ON_KEY, SCENES_KEY, STILL_KEY } from './scenes-keys.ts';
 import './keys-help.css';
 
 /** The list of keys, with the switch that turns them off. */
@@ -63,7 +64,7 @@ export function KeysHelp() {
 }
 
 /** Which key does what, as the list shows it. */
-function groupsOf({ desk: { keys }, device }: Wording) {
+function groupsOf({ desk: { keys }, device, scenes }: Wording) {
   return [
     {
       title: keys.groups.lesson,
@@ -107,6 +108,14 @@ function groupsOf({ desk: { keys }, device }: Wording) {
         ['F', keys.onTop],
         ['W', keys.whatIf],
         ['X', keys.clear],
+      ],
+    },
+    {
+      title: scenes.title,
+      rows: [
+        [`${SCENES_KEY} 1 … 9`, scenes.choose],
+        [GO_ON_KEY, scenes.goOn],
+        [STILL_KEY, scenes.still],
       ],
     },
   ] as const;

@@ -22,7 +22,8 @@ export interface RailProps {
 
 /** The lesson's path: where the class is, what the desk looks at, what the board shows. */
 export function Rail({ room, step, leaf = null, onStep, onLeaf }: RailProps) {
-  const { desk, print, safety } = useWords();
+  const words = useWords();
+  const { desk, print, safety } = words;
   const leaves = [
     { name: 'picture', icon: ChartColumn, words: desk.picture.title, shortcut: 'C' },
     { name: 'paper', icon: Printer, words: print.page.open, shortcut: 'O' },
@@ -73,7 +74,7 @@ export function Rail({ room, step, leaf = null, onStep, onLeaf }: RailProps) {
           )}
           <p className="rail-board">
             <span>{desk.board.title}</span>
-            <strong>{boardSays(room, desk)}</strong>
+            <strong>{boardSays(room, words)}</strong>
             <span>{room.standingsShown ? desk.board.standings : desk.board.noStandings}</span>
           </p>
           <Button
@@ -91,9 +92,10 @@ export function Rail({ room, step, leaf = null, onStep, onLeaf }: RailProps) {
   );
 }
 
-function boardSays(room: RoomState, desk: Wording['desk']): string {
+function boardSays(room: RoomState, { desk, scenes }: Wording): string {
   if (room.paused !== null) return desk.board.paused;
   if (room.lookHere) return desk.board.look;
+  if (room.board.scene !== null) return scenes.name(room.board.scene);
   if (room.phase === 'show' && room.stage.length === 0) return desk.board.empty;
   return desk.board[room.phase];
 }

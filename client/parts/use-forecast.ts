@@ -2,8 +2,8 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { type Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
+import { type Stop, stopsOf } from '../../shared/evidence/stops.ts';
 import type { Millis, Seconds } from '../../shared/geometry/units.ts';
-import { type Stop, stopsOf } from '../../shared/judge/stops.ts';
 import { durationOf } from '../../shared/picture/replay.ts';
 import type { Forecast } from '../../shared/room/board.ts';
 import type { RoomState } from '../../shared/room/state.ts';
@@ -63,6 +63,18 @@ export function stretchOf(passed: number, stops: readonly Stop[], duration: Seco
   return [passed === 0 ? 0 : (stops[passed - 1]?.at ?? duration), stops[passed]?.at ?? duration];
 }
 
+/** How many of all hands were for the right answers. */
+export function handsRight(
+  stops: readonly Stop[],
+  hands: Forecast['hands'],
+): { readonly right: number; readonly of: number } {
+  const counts = stops.flatMap(({ answers }, stop) =>
+    answers.map((answer, i) => ({ right: answer.right, n: hands[stop]?.[i] ?? 0 })),
+  );
+  const sum = (some: typeof counts) => some.reduce((all, { n }) => all + n, 0);
+  return { right: sum(counts.filter((each) => each.right)), of: sum(counts) };
+}
+
 /** Run time at a moment of server time: on to the next mark, and there it waits. */
 export function forecastTime(
   { passed, since }: Pick<Forecast, 'passed' | 'since'>,
@@ -74,10 +86,12 @@ export function forecastTime(
   return Math.min(to, from + Math.max(0, now - since) / 1000);
 }
 
+const NOT_BEGUN = { passed: 0, since: 0 };
+
 /** The run time to show now. */
 export function useForecastTime(forecast: Forecast | null, here: ForecastHere): () => Seconds {
   const link = useLink();
-  const { passed, since } = forecast ?? { passed: 0, since: 0 };
+  const { passed, since } = forecast ?? NOT_BEGUN;
   return useCallback(
     () =>
       here.kind === 'here'
@@ -96,11 +110,17 @@ export interface Asked {
   readonly over: boolean;
 }
 
-export function askedAt(t: Seconds, passed: number, stops: readonly Stop[], duration: Seconds): Asked {
-  const next = stops[passed];
-  if (next && t >= next.at) return { stop: passed, stand: 'waits', over: false };
-  const last = stops[passed - 1];
-  const over = t >= duration;
+/** Where the next mark is near, what the last one said is looked at for so long all the same. */
+const LOOKED_AT: Seconds = 4;
+
+/** `gone`: seconds since the class let it drive on. */
+export function askedAt(gone: Seconds, passed: number, stops: readonly Stop[], duration: Seconds): Asked {
+  const [from, to] = stretchOf(passed, stops, duration);
+  const t = Math.min(to, from + gone);
+  const last = stops[Math.min(passed, stops.length) - 1];
+  const looked = last ? last.readAt - from + LOOKED_AT : 0;
+  if (stops[passed] && t >= to && gone >= looked) return { stop: passed, stand: 'waits', over: false };
+  const over = !stops[passed] && t >= duration;
   if (!last) return { stop: null, stand: 'drives', over };
   return { stop: Math.min(passed, stops.length) - 1, stand: t >= last.readAt ? 'told' : 'drives', over };
 }
@@ -108,13 +128,15 @@ export function askedAt(t: Seconds, passed: number, stops: readonly Stop[], dura
 const same = (a: Asked, b: Asked): boolean => a.stop === b.stop && a.stand === b.stand && a.over === b.over;
 
 /** The question that is before the class, renewed when it changes. */
-export function useAsked(passed: number, here: ForecastHere, timeAt: () => Seconds): Asked {
+export function useAsked(forecast: Forecast | null, here: ForecastHere): Asked {
+  const link = useLink();
+  const { passed, since } = forecast ?? NOT_BEGUN;
   const now = useCallback(
     (): Asked =>
       here.kind === 'here'
-        ? askedAt(timeAt(), passed, here.stops, durationOf(here.trace))
+        ? askedAt(Math.max(0, link.serverNow() - since) / 1000, passed, here.stops, durationOf(here.trace))
         : { stop: null, stand: 'drives', over: false },
-    [here, passed, timeAt],
+    [here, passed, since, link],
   );
   const [asked, setAsked] = useState(now);
   useEffect(() => {

@@ -4,7 +4,7 @@ import { actionKey } from '../judge/questions.ts';
 
 type MarkChoices = Extract<ClosingAsk, { kind: 'mark' }>['choices'];
 
-interface Wrong {
+export interface WrongMeaning {
   readonly action: Action;
   readonly mistake: ClosingMistake;
 }
@@ -40,10 +40,13 @@ export function inTurn<T>(turn: number, right: T, wrong: readonly T[]): T[] {
   return all;
 }
 
-/** One of each mistake first, then more of them, as the chart lists its words. */
-function wrongMeanings(kit: Kit, word: string, right: Action): Wrong[] {
+/**
+ * What those who make a known mistake take a mark for: one of each mistake first, then more of them, as the chart
+ * lists its words. `right` undefined: the chart lacks the word.
+ */
+export function wrongMeanings(kit: Kit, word: string, right: Action | undefined): WrongMeaning[] {
   const words = kit.chart.map((row) => row.word).filter((other) => other !== word);
-  const kinds: Wrong[][] = [
+  const kinds: WrongMeaning[][] = [
     meanings(kit, [reversed(word)], 'same-from-both-sides'),
     meanings(
       kit,
@@ -57,7 +60,7 @@ function wrongMeanings(kit: Kit, word: string, right: Action): Wrong[] {
     ),
   ];
   const all = [...kinds.flatMap((kind) => kind.slice(0, 1)), ...kinds.flatMap((kind) => kind.slice(1))];
-  const known = new Set([actionKey(right)]);
+  const known = new Set(right ? [actionKey(right)] : []);
   const wrong = all.filter(({ action }) => {
     const key = actionKey(action);
     const isNew = !known.has(key);
@@ -67,7 +70,7 @@ function wrongMeanings(kit: Kit, word: string, right: Action): Wrong[] {
   return wrong.slice(0, MOST_WRONG);
 }
 
-const meanings = (kit: Kit, words: readonly string[], mistake: ClosingMistake): Wrong[] =>
+const meanings = (kit: Kit, words: readonly string[], mistake: ClosingMistake): WrongMeaning[] =>
   words.flatMap((word) => {
     const action = actionOf(kit, word);
     return action ? [{ action, mistake }] : [];

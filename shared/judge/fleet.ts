@@ -16,7 +16,7 @@ import { sceneOf } from './scene.ts';
 export interface FleetRobot {
   readonly trace: Trace;
   readonly stray: Stray | null;
-  /** When it comes to the place where it strays, s of its run. */
+  /** When it comes to the place where it strays, s of its run; as near as it ever does where it has gone another way before. */
   readonly straysAt: Seconds | null;
 }
 

@@ -11,8 +11,8 @@ export function ofScenes({ scenes }: Wording): void {
   const { fleet, foretell, closing } = scenes;
   each(BOARD_SCENES, scenes.name);
   each(BOARD_SETTINGS, (setting) => [scenes.setting(setting), scenes.settingNote(setting)]);
+  each(['building', 'no-challenge', 'no-drawings', 'no-marks', 'step'] as const, scenes.hindered);
   each(WEATHERS, fleet.title);
-  each(['ink-mistaken', 'other-row'] as const, foretell.idea);
   each(CAUSES, (cause) => fleet.cause(3, cause));
   fleet.cause(1, 'lost');
   scenes.drawingOf(TEAM, 2);

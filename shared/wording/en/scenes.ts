@@ -30,8 +30,16 @@ const SETTING_NOTES: Readonly<Record<BoardSetting, string>> = {
   still: 'The board stands still as it is now',
 };
 
-/** What an answer stands for that is neither right nor a mistake with a sentence of its own. */
-const IDEAS = { 'ink-mistaken': 'one colour taken for another', 'other-row': 'another row of the chart' };
+/** Why a scene can't be chosen now. */
+export type Hindrance = 'building' | 'no-challenge' | 'no-drawings' | 'no-marks' | 'step';
+
+const HINDERED: Readonly<Record<Hindrance, string>> = {
+  building: 'Not while teams draw.',
+  'no-challenge': 'Choose a challenge first.',
+  'no-drawings': 'No drawing has been handed in for this challenge yet.',
+  'no-marks': 'This challenge gives no marks. Choose one that is predicted or mended, or wait for a drawing.',
+  step: 'It comes with its step of the lesson.',
+};
 
 export const scenes = {
   title: 'Board',
@@ -44,14 +52,14 @@ export const scenes = {
   soundWaits: 'Press any key here once, so that this page may sound.',
   gallery: (n: number): string => counted(n, 'drawing', 'drawings'),
   drawingOf: (name: string, n: number): string => `The drawing of ${name}, entry ${n}`,
-  /** At the desk: what a scene needs before it can be shown. */
-  noDrawings: 'No drawing has been handed in for this challenge yet.',
-  notWhileBuilding: 'Not while teams draw.',
+  hindered: (why: Hindrance): string => HINDERED[why],
   drawing: 'Drawing',
   weather: 'Weather',
   page: (n: number, of: number): string => `Page ${n} of ${of}`,
   nextPage: 'Next page',
   again: 'Once more',
+  choose: 'Choose a scene: first the letter, then the number',
+  goOn: 'Go on with the scene: the next mark, page or run',
   fleet: {
     title: (weather: Weather): string => `Twenty robots in ${outlook.weather(weather)}`,
     ready: (n: number, of: number): string => `${n} of ${of} robots are ready`,
@@ -72,9 +80,8 @@ export const scenes = {
     right: (n: number, of: number): string => `${n} of ${counted(of, 'hand was', 'hands were')} right`,
     /** At the desk. */
     given: 'what the challenge gives',
-    nothing: 'This challenge gives no marks. Choose one that is predicted or mended, or show a drawing.',
     hands: (letter: string, answer: string): string => `Hands for ${letter}: ${answer}`,
-    idea: (idea: keyof typeof IDEAS): string => IDEAS[idea],
+    inkMistaken: 'It took one colour for another.',
     isRight: 'right',
     driveOn: 'Drive on',
     driving: 'The robot drives to the next mark.',

@@ -1,5 +1,6 @@
 import type { Cause, Weather } from '../../documents/outlook.ts';
 import type { BoardScene, BoardSetting } from '../../room/board.ts';
+import type { Hindrance } from '../en/scenes.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
 
@@ -30,8 +31,13 @@ const SETTING_NOTES: Readonly<Record<BoardSetting, string>> = {
   still: 'La pizarra se queda quieta tal como está ahora',
 };
 
-/** What an answer stands for that is neither right nor a mistake with a sentence of its own. */
-const IDEAS = { 'ink-mistaken': 'un color tomado por otro', 'other-row': 'otra fila de la tabla' };
+const HINDERED: Readonly<Record<Hindrance, string>> = {
+  building: 'No mientras los equipos dibujan.',
+  'no-challenge': 'Hay que elegir antes un reto.',
+  'no-drawings': 'Aún no se ha entregado ningún dibujo para este reto.',
+  'no-marks': 'Este reto no da marcas. Elegir uno que se predice o se arregla, o esperar un dibujo.',
+  step: 'Llega con su paso de la clase.',
+};
 
 export const scenes = {
   title: 'Pizarra',
@@ -44,14 +50,14 @@ export const scenes = {
   soundWaits: 'Pulsa aquí una tecla una vez para que esta página pueda sonar.',
   gallery: (n: number): string => counted(n, 'dibujo', 'dibujos'),
   drawingOf: (name: string, n: number): string => `El dibujo de ${name}, entrega ${n}`,
-  /** At the desk: what a scene needs before it can be shown. */
-  noDrawings: 'Aún no se ha entregado ningún dibujo para este reto.',
-  notWhileBuilding: 'No mientras los equipos dibujan.',
+  hindered: (why: Hindrance): string => HINDERED[why],
   drawing: 'Dibujo',
   weather: 'Tiempo',
   page: (n: number, of: number): string => `Página ${n} de ${of}`,
   nextPage: 'Página siguiente',
   again: 'Otra vez',
+  choose: 'Elegir una escena: primero la letra, luego el número',
+  goOn: 'Seguir con la escena: la marca, página o salida siguiente',
   fleet: {
     title: (weather: Weather): string => `Veinte robots con ${outlook.weather(weather)}`,
     ready: (n: number, of: number): string =>
@@ -75,9 +81,8 @@ export const scenes = {
       `${n} de ${counted(of, 'mano', 'manos')} ${plural(n, 'acierta', 'aciertan')}`,
     /** At the desk. */
     given: 'lo que da el reto',
-    nothing: 'Este reto no da marcas. Elegir uno que se predice o se arregla, o mostrar un dibujo.',
     hands: (letter: string, answer: string): string => `Manos para ${letter}: ${answer}`,
-    idea: (idea: keyof typeof IDEAS): string => IDEAS[idea],
+    inkMistaken: 'Tomó un color por otro.',
     isRight: 'correcta',
     driveOn: 'Seguir',
     driving: 'El robot va hacia la marca siguiente.',

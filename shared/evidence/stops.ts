@@ -1,18 +1,18 @@
-import { type Action, actionOf, type Kit, reversed } from '../documents/kit.ts';
-import type { MistakenReason } from '../documents/reason.ts';
+import type { ClosingMistake } from '../documents/closing-check.ts';
+import type { Action, Kit } from '../documents/kit.ts';
 import { type RunEventOf, TRACE_RATE, type Trace } from '../documents/trace.ts';
 import type { Mm, Seconds } from '../geometry/units.ts';
 import { eventsOf } from '../goals/predicate.ts';
+import { actionKey } from '../judge/questions.ts';
 import type { Layout } from '../track/layout.ts';
-import { actionKey } from './questions.ts';
-
-/** What an answer stands for: the truth, a mistake that is known of children, or just another row of the chart. */
-export type AnswerIdea = 'right' | 'ink-mistaken' | 'other-row' | MistakenReason;
+import { wrongMeanings } from './mark-choices.ts';
 
 export interface StopAnswer {
   /** null: the chart has no such mark. */
   readonly action: Action | null;
-  readonly idea: AnswerIdea;
+  readonly right: boolean;
+  /** What those may think who choose it; null for the right one, and where nothing is known. */
+  readonly mistake: ClosingMistake | null;
 }
 
 /** A mark before which a drive stops, and what the class may think that it says. */
@@ -26,8 +26,6 @@ export interface Stop {
   readonly answers: readonly StopAnswer[];
 }
 
-/** Answers that a class can hold in its head. */
-const ANSWERS = 4;
 /** How far the bar stands before the first band, and how much line a robot wants to see behind the last one. */
 const BEFORE: Mm = 12;
 const BEHIND: Mm = 8;
@@ -50,39 +48,21 @@ function standsAt({ samples }: Trace, { way, mark, t }: RunEventOf<'read'>, layo
   return Math.max(0, last) / TRACE_RATE;
 }
 
+/** The right one and those of known mistakes; where no mistake is likely, other rows of the chart. */
 function answersTo({ word, action }: RunEventOf<'read'>, kit: Kit): StopAnswer[] {
-  const row =
-    (idea: AnswerIdea) =>
-    (other: string): StopAnswer => ({
-      action: actionOf(kit, other) ?? null,
-      idea,
-    });
-  const chart = kit.chart.map((each) => each.word);
-  const found: StopAnswer[] = [
-    { action: action ?? null, idea: 'right' },
-    ...chart.filter((other) => other === reversed(word)).map(row('same-from-both-sides')),
-    ...chart.filter((other) => inksApart(word, other) === 1).map(row('ink-mistaken')),
-    ...chart.filter((other) => other[0] === word[0]).map(row('first-colour-counts')),
-    ...chart.map(row('other-row')),
-  ];
-  return inChartOrder(kit, oneOfEach(found).slice(0, ANSWERS));
+  const wrong: Omit<StopAnswer, 'right'>[] = wrongMeanings(kit, word, action);
+  const right: StopAnswer = { action: action ?? null, right: true, mistake: null };
+  const others = kit.chart.filter((row) => keyOf(row) !== keyOf(right)).slice(0, OTHERS);
+  const found = wrong.length > 0 ? wrong : others.map((row) => ({ action: row.action, mistake: null }));
+  return inChartOrder(kit, [right, ...found.map((each) => ({ ...each, right: false }))]);
 }
 
-const keyOf = ({ action }: StopAnswer): string => (action ? actionKey(action) : '');
+const OTHERS = 3;
 
-/** Of equal actions the first. Of each idea but the last one answer, as long as there are others. */
-function oneOfEach(found: readonly StopAnswer[]): StopAnswer[] {
-  const differ = found.filter((each, i) => found.findIndex((other) => keyOf(other) === keyOf(each)) === i);
-  const isFirst = (each: StopAnswer, i: number) => differ.findIndex(({ idea }) => idea === each.idea) === i;
-  return [...differ.filter(isFirst), ...differ.filter((each, i) => !isFirst(each, i))];
-}
-
-function inksApart(a: string, b: string): number {
-  return a.length === b.length ? [...a].filter((ink, i) => ink !== b[i]).length : Number.POSITIVE_INFINITY;
-}
+const keyOf = ({ action }: Pick<StopAnswer, 'action'>): string => (action ? actionKey(action) : '');
 
 function inChartOrder({ chart }: Kit, answers: readonly StopAnswer[]): StopAnswer[] {
-  const keys = chart.map(({ action }) => actionKey(action));
+  const keys = chart.map(keyOf);
   const place = (answer: StopAnswer) => (answer.action ? keys.indexOf(keyOf(answer)) : keys.length);
   return [...answers].sort((a, b) => place(a) - place(b));
 }
