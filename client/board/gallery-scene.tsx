@@ -23,21 +23,21 @@ export function GalleryScene({ room }: { readonly room: RoomState }) {
   const rem = useRem();
   const { gallery } = room.board;
   const sheet = current?.challenge.sheet ?? { w: 297, h: 210 };
-  const hanging = hangingOf(gallery.length, sheet.w / sheet.h, {
+  const { columns, width } = hangingOf(gallery.length, sheet.w / sheet.h, {
     width: box?.width ?? 0,
     height: box?.height ?? 0,
     gap: GAP * rem,
     words: WORDS * rem,
   });
   // As many beside each other as were reckoned with; fewer in the last row stand in its middle.
-  const wide = hanging.columns * hanging.width + (hanging.columns - 1) * GAP * rem;
+  const wide = columns * Math.floor(width) + (columns - 1) * GAP * rem;
   const aside = Math.max(0, ((box?.width ?? 0) - wide) / 2 - 1);
   return (
     <>
       <Head title={current?.sentence ?? board.show.title} word={scenes.gallery(gallery.length)} />
       <ul className="gallery" ref={frame} style={{ gap: `${GAP}rem`, paddingInline: aside }}>
         {gallery.map((hung) => (
-          <Place key={hung.entry} room={room} hung={hung} width={hanging.width} />
+          <Place key={hung.entry} room={room} hung={hung} width={Math.floor(width)} />
         ))}
       </ul>
     </>
