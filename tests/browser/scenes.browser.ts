@@ -116,7 +116,7 @@ it('by keys alone, without any tablet: the desk picks a scene, types hands and d
   at.watched.push(desk);
   const { page } = desk;
   await board.page.getByText('What will be asked').waitFor();
-  await page.keyboard.press('w');
+  await page.keyboard.press('a');
   await page.keyboard.press('8');
   await board.page.getByText('Hands up: what does this mark say?').waitFor();
   const hands = page.locator('.scene-hands input');
@@ -131,13 +131,13 @@ it('by keys alone, without any tablet: the desk picks a scene, types hands and d
   expect(await axeFindings(page)).toEqual([]);
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Drive on' }).focus();
-  await page.keyboard.press('j');
+  await page.keyboard.press('d');
   await board.page.getByText('This mark says').waitFor();
   await page.setViewportSize(SMALL);
   await expectTidy(page, 'scenes at a small desk');
   await picture(page, 'scenes-desk-1024');
   // Back to what belongs to the step.
-  await page.keyboard.press('w');
+  await page.keyboard.press('a');
   await page.keyboard.press('1');
   await board.page.getByText('What will be asked').waitFor();
   expectClean(desk);
