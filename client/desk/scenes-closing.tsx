@@ -66,9 +66,9 @@ function NumberField({ id, label, value, onType }: NumberFieldProps) {
       {...(id === undefined ? {} : { id })}
       {...(label === undefined ? {} : { 'aria-label': label })}
       className="scene-number"
-      inputMode="numeric"
-      autoComplete="off"
-      maxLength={3}
+      type="number"
+      min={0}
+      max={BOARD_LIMITS.counted}
       value={value}
       onChange={({ target }) => onType(target.value.replace(/\D/g, ''))}
     />

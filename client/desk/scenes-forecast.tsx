@@ -116,9 +116,9 @@ function Hands({ stop, hands, onCount, onDone }: HandsProps) {
                 fields.current[i] = field;
               }}
               className="scene-number"
-              inputMode="numeric"
-              autoComplete="off"
-              maxLength={3}
+              type="number"
+              min={0}
+              max={BOARD_LIMITS.hands}
               aria-label={words.scenes.foretell.hands(LETTERS[i] ?? '', name)}
               value={typed[i]}
               onChange={({ target }) => type(i, target.value)}
