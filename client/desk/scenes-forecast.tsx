@@ -112,11 +112,11 @@ function Hands({ stop, hands, onCount, onDone }: HandsProps) {
               <strong>{LETTERS[i]}</strong> {name}
             </span>
             <input
+              type="number"
               ref={(field) => {
                 fields.current[i] = field;
               }}
               className="scene-number"
-              type="number"
               min={0}
               max={BOARD_LIMITS.hands}
               aria-label={words.scenes.foretell.hands(LETTERS[i] ?? '', name)}
