@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import type { Kit } from '../../shared/documents/kit.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -12,6 +13,8 @@ import { ChargingRota } from './rota.tsx';
 export interface LeavesProps {
   /** null before one is open. */
   readonly room: RoomState | null;
+  /** That challenges are made for; null until it is here. */
+  readonly kit: Kit | null;
   /** What ends the five minutes. */
   readonly end: ReactNode;
 }

@@ -1,5 +1,6 @@
 import { Plus } from 'lucide-react';
 import { useState } from 'react';
+import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
 import { Button } from '../parts/button.tsx';
@@ -10,6 +11,7 @@ import { useAsk } from '../parts/use-ask.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useTicks } from './before/ticks.ts';
 import { useKeys } from './keys.ts';
+import { useRoomKit } from './kit/room-kit.ts';
 import { LinkList } from './links.tsx';
 import { PrepareLeaves } from './prepare-leaves.tsx';
 import { RestoreRoom, RoomList } from './rooms.tsx';
@@ -26,6 +28,7 @@ export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLi
     <div className="prepare">
       <PrepareLeaves
         room={null}
+        kit={DEMO_KIT}
         end={
           <Button look="primary" shortcut="N" disabled={opening.busy} onClick={opening.open}>
             {prepCheck.open}
@@ -135,7 +138,7 @@ export function PrepareStep({ room }: { readonly room: RoomState }) {
   const { ask, refusal, busy } = useAsk();
   return (
     <main className="desk-main prepare">
-      <PrepareLeaves room={room} end={null} />
+      <PrepareLeaves room={room} kit={useRoomKit(room)} end={null} />
       <div className="prepare-side">
         <section className="prepare-box">
           {watched ? (

@@ -6,6 +6,7 @@ import type {
   MadeLink,
   RoomInList,
   SeatCode,
+  Shelved,
 } from '../../shared/wire/desks.ts';
 import { type Arrivals, type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
 import { getJson, type HttpAnswer, postJson } from '../parts/http.ts';
@@ -34,6 +35,24 @@ export const makeSeatCode = (room: string, team: string): Promise<HttpAnswer<Sea
   postJson(ROUTES.seatCode, { room, team });
 
 export const deskAccess = (): Promise<HttpAnswer<DeskAccess>> => getJson(ROUTES.access);
+
+/** What a desk has made and keeps across rooms, by what it is. */
+export const SHELVES = {
+  challenge: {
+    list: ROUTES.challenges,
+    erase: ROUTES.eraseChallenge,
+    giveBack: ROUTES.giveBackChallenge,
+  },
+  kit: { list: ROUTES.kits, erase: ROUTES.eraseKit, giveBack: ROUTES.giveBackKit },
+} as const;
+export type ShelfName = keyof typeof SHELVES;
+
+export const listShelf = (shelf: ShelfName): Promise<HttpAnswer<readonly Shelved[]>> =>
+  getJson(SHELVES[shelf].list);
+export const eraseShelved = (shelf: ShelfName, id: string): Promise<HttpAnswer<null>> =>
+  postJson(SHELVES[shelf].erase, { id });
+export const giveBackShelved = (shelf: ShelfName, id: string): Promise<HttpAnswer<null>> =>
+  postJson(SHELVES[shelf].giveBack, { id });
 
 /** This browser carries no desk and no seat any more. */
 export const forgetDesk = (): Promise<HttpAnswer<null>> => postJson(ROUTES.forget, {});

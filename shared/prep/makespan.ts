@@ -14,8 +14,8 @@ export interface Schedule {
   readonly optimal: boolean;
 }
 
-/** How many placements the search may try: well under a tenth of a second. */
-const MOST_STEPS = 40_000;
+/** How many parts of plans the search may look at: well under a tenth of a second. */
+const MOST_STEPS = 25_000;
 
 const longestFirst = (times: readonly number[]): number[] =>
   times.map((_, i) => i).sort((a, b) => times[b]! - times[a]! || a - b);
@@ -58,74 +58,89 @@ export function lowerBound(times: readonly number[], count: number): number {
 
 /** The least time for `times` (whole numbers above 0) on `count` machines, 1 or more. */
 export function shortestSchedule(times: readonly number[], count: number): Schedule {
-  let machines: readonly (readonly number[])[] = longestFirstSchedule(times, count);
+  const order = longestFirst(times);
+  let machines: readonly (readonly number[])[] = listSchedule(times, count, order);
   let makespan = makespanOf(times, machines);
   let bound = lowerBound(times, count);
-  const search = { times, order: longestFirst(times), steps: MOST_STEPS };
-  while (makespan > bound) {
-    const better = packed(search, count, makespan - 1);
-    if (better === undefined) break;
-    if (better === null) bound = makespan;
-    else {
-      machines = better;
-      makespan = makespanOf(times, better);
-    }
+  let left = MOST_STEPS;
+  for (let most = bound; most < makespan; most++) {
+    const steps = Math.ceil(left / 2);
+    const tried = packed(order, times, count, most, steps);
+    left -= tried.steps;
+    if (tried.machines) {
+      machines = tried.machines;
+      makespan = most;
+    } else if (tried.proved && bound === most) bound = most + 1;
   }
   return { machines, makespan, bound, optimal: makespan === bound };
 }
 
-interface Search {
-  readonly times: readonly number[];
-  readonly order: readonly number[];
-  /** Steps that are left, over all calls. */
-  steps: number;
+interface Packed {
+  /** All jobs, none later than wished; null where none was found. */
+  readonly machines: number[][] | null;
+  /** None was found since there is none. */
+  readonly proved: boolean;
+  readonly steps: number;
 }
 
-/** All jobs within `most` a machine; null where that is proved impossible, undefined out of steps. */
-function packed(search: Search, count: number, most: number): number[][] | null | undefined {
-  const { times, order } = search;
-  const machines: number[][] = Array.from({ length: count }, () => []);
-  const loads = new Array<number>(count).fill(0);
-  let waste = count * most - sum(times);
+/**
+ * All jobs within `most` a machine. One machine after the other gets the longest job that is left and others
+ * with it, as long as the room that is lost in all does not exceed what there is to spare (bin completion,
+ * Martello and Toth 1990, from memory). A machine into which another job would fit is not looked at: taking
+ * that job from a later machine does no harm.
+ */
+function packed(
+  order: readonly number[],
+  times: readonly number[],
+  count: number,
+  most: number,
+  mostSteps: number,
+): Packed {
+  const free = order.map(() => true);
+  const machines: number[][] = [];
+  let spare = count * most - sum(times);
+  let steps = 0;
+  const timeAt = (place: number) => times[order[place]!]!;
 
-  function place(at: number): boolean | undefined {
-    const job = order[at];
-    if (job === undefined) return true;
-    if (search.steps-- <= 0) return undefined;
-    const time = times[job]!;
-    // The fullest machine first leaves the most room to what comes later; of equally full ones one will do.
-    for (let machine = fullest(time, most + 1); machine >= 0; machine = fullest(time, loads[machine]!)) {
-      const load = loads[machine]!;
-      const lost = lostBy(most - load - time, at);
-      if (lost > waste) continue;
-      machines[machine]!.push(job);
-      loads[machine] = load + time;
-      waste -= lost;
-      const done = place(at + 1);
-      if (done !== false) return done;
-      waste += lost;
-      machines[machine]!.pop();
-      loads[machine] = load;
-    }
+  /** Undefined where the steps are used up. */
+  function nextMachine(): boolean | undefined {
+    const first = free.indexOf(true);
+    if (first < 0) return true;
+    if (machines.length === count) return false;
+    machines.push([]);
+    const done = withJob(first, most);
+    if (done === false) machines.pop();
+    return done;
+  }
+
+  function withJob(place: number, room: number): boolean | undefined {
+    free[place] = false;
+    machines.at(-1)!.push(order[place]!);
+    const done = filled(place + 1, room - timeAt(place));
+    if (done !== false) return done;
+    machines.at(-1)!.pop();
+    free[place] = true;
     return false;
   }
 
-  /** The fullest machine under `below` that has room for `time`, or -1. */
-  function fullest(time: number, below: number): number {
-    let best = -1;
-    for (let m = 0; m < count; m++) {
-      const load = loads[m]!;
-      if (load < below && load + time <= most && (best < 0 || load > loads[best]!)) best = m;
+  /** Goes on with the machine that is being filled: jobs from `from` on, each in turn, or none of them. */
+  function filled(from: number, room: number): boolean | undefined {
+    if (steps++ >= mostSteps) return undefined;
+    let tried = 0;
+    for (let place = from; place < order.length; place++) {
+      const time = timeAt(place);
+      if (!free[place] || time > room || time === tried) continue;
+      tried = time;
+      const done = withJob(place, room);
+      if (done !== false) return done;
     }
-    return best;
+    if (room > spare || order.some((_, place) => free[place] && timeAt(place) <= room)) return false;
+    spare -= room;
+    const done = nextMachine();
+    if (done === false) spare += room;
+    return done;
   }
 
-  /** Room that no later job can use, since even the shortest is longer. */
-  function lostBy(room: number, at: number): number {
-    return at + 1 < order.length && room < times[order.at(-1)!]! ? room : 0;
-  }
-
-  const done = waste < 0 ? false : place(0);
-  if (done === undefined) return undefined;
-  return done ? machines : null;
+  const done = spare < 0 ? false : nextMachine();
+  return { machines: done ? machines : null, proved: done === false, steps };
 }

@@ -11,6 +11,7 @@ import { readyNamed } from '../../server/rooms/ready.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { EMBLEMS } from '../../shared/room/state.ts';
 import { coreSeconds, type Figure, median } from './figure.ts';
+import { rotaFigures } from './rota.ts';
 
 const TEAMS = 40;
 const ROUNDS = 9;
@@ -57,7 +58,7 @@ async function costOf(kind: 'drawing' | 'sheet' | 'class', source: PrintSource):
   };
 }
 
-/** One sheet, and the packs of a whole class; by the clock, and in time of cores where others use them too. */
+/** The rota, one sheet, and the packs of a whole class; by the clock, and in time of cores where others use them too. */
 export async function bench(): Promise<Figure[]> {
   const source = room();
   const one: PrintSource = { ...source, challenge: { ...readyNamed('ferry-junction')!, id: 'a'.repeat(64) } };
@@ -70,6 +71,7 @@ export async function bench(): Promise<Figure[]> {
   const packs = await costOf('class', source);
   const grown = process.memoryUsage().rss - before;
   return [
+    ...rotaFigures(),
     {
       name: 'one-sheet',
       value: median(sheets.map((c) => c.clock)),

@@ -150,7 +150,7 @@ export function ofBefore({ calibration, prepCheck, supplies, lessonPlan, kept }:
     lessonPlan.span(n, 20),
     lessonPlan.questions(n),
     lessonPlan.room('plum-42', n),
-    kept.allNote(n, 2),
+    kept.allNote(n, 2, 3),
   ]);
   lessonPlan.room('plum-42', 0);
   each(PREP_CHECKS, prepCheck.said);
@@ -168,6 +168,8 @@ export function ofBefore({ calibration, prepCheck, supplies, lessonPlan, kept }:
   const { open, challenge } = lessonPlan;
   each([open.link, open.without, open.tablets], (say) => say('192.0.2.1:4310'));
   each([challenge.teaches, challenge.mistakes, challenge.ask], (say) => say('…'));
+  each([kept.eraseMade, kept.undo.made], (say) => say('…'));
+  each([kept.challenge, kept.kit], (say) => say('…', '4.3.2026'));
   each([kept.until, kept.eraseRoom, kept.revokeLink, kept.undo.link], (say) => say('plum-42'));
   each([kept.room, kept.deskLink, kept.roomLink], (say) => say('plum-42', '4.3.2026'));
   each(

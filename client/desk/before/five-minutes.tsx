@@ -1,5 +1,6 @@
 import { CircleCheck } from 'lucide-react';
 import type { ReactNode } from 'react';
+import type { Kit } from '../../../shared/documents/kit.ts';
 import { PREP_CHECKS, type PrepCheck } from '../../../shared/prep/prep-check.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { Button } from '../../parts/button.tsx';
@@ -14,16 +15,17 @@ import './before.css';
 
 export interface FiveMinutesProps {
   readonly room: RoomState | null;
+  readonly kit: Kit | null;
   /** What ends the list: the way into the room. */
   readonly end: ReactNode;
 }
 
 /** The short list before a lesson: what can be seen is ticked by itself, the rest by a key or a tap. */
-export function FiveMinutes({ room, end }: FiveMinutesProps) {
+export function FiveMinutes({ room, kit, end }: FiveMinutesProps) {
   const { prepCheck: words } = useWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ticked, setTick, clear } = useTicks();
-  const seen = useSeen(room);
+  const seen = useSeen(room, kit);
   const isDone = (check: PrepCheck) => seen[check].done || ticked.includes(check);
   const turn = (check: PrepCheck) => {
     if (!seen[check].done) setTick(check, !ticked.includes(check));

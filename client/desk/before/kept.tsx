@@ -11,7 +11,7 @@ import { useWords } from '../../parts/use-words.ts';
 import { forgetDesk } from '../session.ts';
 import { Sure } from './sure.tsx';
 import { type Erasing, useErasing } from './use-erasing.ts';
-import { type Kept, useKept } from './use-kept.ts';
+import { type Kept, type Made, useKept } from './use-kept.ts';
 import './before.css';
 import './kept.css';
 
@@ -30,6 +30,7 @@ export function WhatIsKept() {
         <>
           <Rooms rooms={kept.rooms} erasing={erasing} />
           <Links links={kept.links} erasing={erasing} />
+          <MadeHere made={kept.made} erasing={erasing} />
           <Here here={kept.here} erasing={erasing} />
           <Elsewhere />
           <Everything kept={kept} erasing={erasing} />
@@ -131,6 +132,26 @@ function Links({ links, erasing }: LinksProps) {
   );
 }
 
+function MadeHere({ made, erasing }: { readonly made: readonly Made[]; readonly erasing: Erasing }) {
+  const { kept: words } = useWords();
+  const dates = useDates();
+  return (
+    <Part title={words.made}>
+      {made.length === 0 && <p>{words.madeNone}</p>}
+      <ul className="kept-list">
+        {made.map((one) => (
+          <Row
+            key={`${one.shelf} ${one.id}`}
+            said={words[one.shelf](one.name, dates.day(one.savedAt))}
+            until={words.untilErased}
+            act={{ word: words.erase, of: words.eraseMade(one.name), go: () => void erasing.made([one]) }}
+          />
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
 function Here({ here, erasing }: { readonly here: Kept['here']; readonly erasing: Erasing }) {
   const { kept: words } = useWords();
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
@@ -185,10 +206,10 @@ function Everything({ kept, erasing }: { readonly kept: Kept; readonly erasing: 
     <Part title={words.all}>
       <Sure
         ask={words.all}
-        note={words.allNote(rooms.length, kept.links.length)}
+        note={words.allNote(rooms.length, kept.links.length, kept.made.length)}
         yes={words.allSure}
         no={words.allNot}
-        onYes={() => void erasing.all(rooms, kept.links)}
+        onYes={() => void erasing.all(kept)}
       />
     </Part>
   );

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
+import type { Kit } from '../../../shared/documents/kit.ts';
 import { textIn } from '../../../shared/documents/values.ts';
-import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
 import { lessonPlan, PERIOD } from '../../../shared/prep/lesson-plan.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
@@ -11,8 +11,14 @@ import { WholeNumber } from './whole-number.tsx';
 import { useWishes } from './wishes.ts';
 import './before.css';
 
+export interface PlanProps {
+  readonly room: RoomState | null;
+  /** null: until it is here there are no challenges to choose from. */
+  readonly kit: Kit | null;
+}
+
 /** The lesson by the clock, to be printed for whoever gives it. */
-export function LessonPlan({ room }: { readonly room: RoomState | null }) {
+export function LessonPlan({ room, kit }: PlanProps) {
   const { lessonPlan: words } = useWords();
   const { language, units } = useDevice();
   const { minutes, challenge } = useWishes();
@@ -29,7 +35,7 @@ export function LessonPlan({ room }: { readonly room: RoomState | null }) {
           most={PERIOD.most}
           onChange={(typed) => useWishes.setState({ minutes: typed })}
         />
-        <ChallengeWish room={room} />
+        <ChallengeWish room={room} kit={kit} />
         <SavePrint
           wanted={{
             kind: 'lesson-plan',
@@ -70,12 +76,15 @@ export function LessonPlan({ room }: { readonly room: RoomState | null }) {
   );
 }
 
-function ChallengeWish({ room }: { readonly room: RoomState | null }) {
+function ChallengeWish({ room, kit }: PlanProps) {
   const { page } = useWords().print;
   const { open } = useWords().lessonPlan.challenge;
   const locale = useLocale();
   const challenge = useWishes((wishes) => wishes.challenge);
-  const ready = useMemo(() => readyChallenges(DEMO_KIT).filter((each) => each.playable), []);
+  const ready = useMemo(
+    () => (kit === null ? [] : readyChallenges(kit).filter((each) => each.playable)),
+    [kit],
+  );
   const playing = ready.find(({ key }) => key === room?.rounds.at(-1)?.key);
   return (
     <label>

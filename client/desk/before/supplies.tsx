@@ -1,3 +1,4 @@
+import type { Kit } from '../../../shared/documents/kit.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { MOST_TEAMS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
@@ -12,16 +13,23 @@ import './before.css';
 /** Of the cautions, those that go with what lies on the tables. */
 const HEEDED: readonly string[] = ['small-parts', 'tables', 'markers'];
 
+export interface SuppliesProps {
+  readonly room: RoomState | null;
+  /** null: until it is here, the demo kit’s line and inks. */
+  readonly kit: Kit | null;
+}
+
 /** What the tables need, counted for the class. */
-export function Supplies({ room }: { readonly room: RoomState | null }) {
+export function Supplies({ room, kit }: SuppliesProps) {
   const { supplies: words, safety, numbers } = useWords();
   const locale = useLocale();
   const { language, units } = useDevice();
   const wished = useWishes((wishes) => wishes.teams);
   const teams = wished ?? (room?.teams.length || USUAL_TEAMS);
+  const { rules, inks } = kit ?? DEMO_KIT;
   const of = {
-    line: numbers.length(DEMO_KIT.rules.lineWidth.nominal),
-    inks: DEMO_KIT.inks.map(({ name }) => textIn(name, locale)),
+    line: numbers.length(rules.lineWidth.nominal),
+    inks: inks.map(({ name }) => textIn(name, locale)),
   };
   return (
     <section className="before" aria-labelledby="supplies-title">

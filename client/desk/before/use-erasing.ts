@@ -5,7 +5,8 @@ import { eraseHereAt, eraseWhatIsDue, keepHere } from '../../parts/browser-stora
 import type { HttpAnswer } from '../../parts/http.ts';
 import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
-import { eraseRoom, giveBackLink, keepRoom, revokeLink } from '../session.ts';
+import { eraseRoom, eraseShelved, giveBackLink, giveBackShelved, keepRoom, revokeLink } from '../session.ts';
+import type { Kept, Made } from './use-kept.ts';
 
 type Rooms = readonly Pick<RoomInList, 'room' | 'word'>[];
 type Links = readonly Pick<LinkInList, 'id' | 'word'>[];
@@ -13,8 +14,9 @@ type Links = readonly Pick<LinkInList, 'id' | 'word'>[];
 export interface Erasing {
   readonly rooms: (rooms: Rooms) => Promise<void>;
   readonly links: (links: Links) => Promise<void>;
+  readonly made: (made: readonly Made[]) => Promise<void>;
   readonly here: () => void;
-  readonly all: (rooms: Rooms, links: Links) => Promise<void>;
+  readonly all: (everything: Kept) => Promise<void>;
   /** Why the last act was refused, or a part of it. */
   readonly refusal: WireRefusal | null;
 }
@@ -61,12 +63,18 @@ export function useErasing(load: () => Promise<void>): Erasing {
     rooms.map(({ room }) => [() => eraseRoom(room), () => keepRoom(room)] as const);
   const ofLinks = (links: Links) =>
     links.map(({ id }) => [() => revokeLink(id), () => giveBackLink(id)] as const);
+  const ofMade = (made: readonly Made[]) =>
+    made.map(({ shelf, id }) => [() => eraseShelved(shelf, id), () => giveBackShelved(shelf, id)] as const);
   return {
     rooms: (rooms) => act(desk.keeping.erasing(rooms[0]?.word ?? ''), ofRooms(rooms)),
     links: (links) => act(kept.undo.link(links[0]?.word ?? ''), ofLinks(links)),
     here: () => void act(kept.undo.here, [], true),
+    made: (made) => act(kept.undo.made(made[0]?.name ?? ''), ofMade(made)),
     // Links first: a room that is gone has none.
-    all: (rooms, links) => act(kept.undo.all, [...ofLinks(links), ...ofRooms(rooms)], true),
+    all: ({ rooms, links, made }) => {
+      const managed = rooms.filter((room) => room.managed);
+      return act(kept.undo.all, [...ofLinks(links), ...ofMade(made), ...ofRooms(managed)], true);
+    },
     refusal,
   };
 }

@@ -1,15 +1,28 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { LinkInList, RoomInList } from '../../../shared/wire/desks.ts';
+import * as z from 'zod/mini';
+import type { Locale } from '../../../shared/documents/values.ts';
+import type { LinkInList, RoomInList, Shelved } from '../../../shared/wire/desks.ts';
 import type { WireRefusal } from '../../../shared/wire/protocol.ts';
 import type { KeptHere } from '../../../shared/wording/en/kept.ts';
 import { keptHere } from '../../parts/browser-storage.ts';
-import { listLinks, listRooms } from '../session.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { listLinks, listRooms, listShelf, SHELVES, type ShelfName } from '../session.ts';
+
+/** Something that this desk has made. */
+export interface Made {
+  readonly shelf: ShelfName;
+  readonly id: string;
+  readonly name: string;
+  readonly savedAt: number;
+}
 
 /** Everything that this desk can name. */
 export interface Kept {
   readonly rooms: readonly RoomInList[];
   /** Not those that were revoked. */
   readonly links: readonly LinkInList[];
+  /** Challenges and kits of this desk. */
+  readonly made: readonly Made[];
   readonly here: readonly KeptHere[];
 }
 
@@ -20,17 +33,50 @@ export interface KeptList {
   readonly load: () => Promise<void>;
 }
 
+/** What a challenge or kit is called; its id where it has no name yet. */
+function nameOf({ id, body }: Shelved, locale: Locale): string {
+  const read = Named.safeParse(body);
+  if (!read.success) return id;
+  const { name, title } = read.data;
+  return name ?? title?.[locale] ?? Object.values(title ?? {})[0] ?? id;
+}
+const Named = z.object({
+  name: z.optional(z.string()),
+  title: z.optional(z.record(z.string(), z.string())),
+});
+
+async function listMade(locale: Locale): Promise<Made[]> {
+  const shelves = Object.keys(SHELVES) as ShelfName[];
+  const lists = await Promise.all(shelves.map(listShelf));
+  return lists.flatMap((list, i) =>
+    list.ok
+      ? list.value.map((one) => ({
+          shelf: shelves[i]!,
+          id: one.id,
+          name: nameOf(one, locale),
+          savedAt: one.savedAt,
+        }))
+      : [],
+  );
+}
+
 export function useKept(): KeptList {
+  const locale = useLocale();
   const [kept, setKept] = useState<Kept | null>(null);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
   const load = useCallback(async () => {
-    const [rooms, links, here] = await Promise.all([listRooms(), listLinks(), keptHere()]);
+    const [rooms, links, here, made] = await Promise.all([
+      listRooms(),
+      listLinks(),
+      keptHere(),
+      listMade(locale),
+    ]);
     if (!rooms.ok) return setRefusal(rooms.refusal);
     setRefusal(null);
     // A desk of one room has no links to give.
     const live = links.ok ? links.value.filter(({ revokedAt }) => revokedAt === null) : [];
-    setKept({ rooms: rooms.value, links: live, here });
-  }, []);
+    setKept({ rooms: rooms.value, links: live, made, here });
+  }, [locale]);
   useEffect(() => void load(), [load]);
   return { kept, refusal, load };
 }

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
+import type { Kit } from '../../../shared/documents/kit.ts';
 import type { PrepCheck } from '../../../shared/prep/prep-check.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { ROUTES } from '../../../shared/wire/protocol.ts';
@@ -19,7 +19,7 @@ const LOOK_EVERY = 10_000;
 const OWN = /^(localhost|127\.|\[::1\])/;
 
 /** Each line of the check as far as this page can tell; the room's state where a room is open. */
-export function useSeen(room: RoomState | null): Readonly<Record<PrepCheck, Seen>> {
+export function useSeen(room: RoomState | null, kit: Kit | null): Readonly<Record<PrepCheck, Seen>> {
   const { prepCheck: words, check } = useWords();
   const serves = useServes();
   const { addresses } = useAddresses();
@@ -34,7 +34,7 @@ export function useSeen(room: RoomState | null): Readonly<Record<PrepCheck, Seen
       done: tested?.live ?? false,
       said: tested ? check.desk.arrived(arrivals!) : words.tryTablet(`${host}${ROUTES.checkPage}`),
     },
-    kit: { done: true, said: words.kit(DEMO_KIT.name) },
+    kit: { done: kit !== null, said: kit && words.kit(kit.name) },
     charger: { done: room?.chargerWatched ?? false, said: null },
     robots: NOTHING,
     paper: NOTHING,

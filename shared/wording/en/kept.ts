@@ -45,6 +45,11 @@ export const kept = {
   roomLink: (word: string, when: string): string => `${word}, a room, made ${when}`,
   revoke: 'Revoke',
   revokeLink: (word: string): string => `Revoke the link ${word}`,
+  made: 'Made at this desk',
+  madeNone: 'No challenge and no kit of its own.',
+  challenge: (name: string, when: string): string => `challenge “${name}”, saved ${when}`,
+  kit: (name: string, when: string): string => `kit “${name}”, saved ${when}`,
+  eraseMade: (name: string): string => `Erase ${name}`,
   here: 'In this browser',
   hereThing: (thing: KeptHere): string => HERE[thing],
   hereNone: 'Nothing but the cookie.',
@@ -61,13 +66,14 @@ export const kept = {
     'For a month after a room was erased the server still knows its word and the day, nothing else.',
   ],
   all: 'Erase everything',
-  allNote: (rooms: number, links: number): string =>
-    `${numbers.counted(rooms, 'room', 'rooms')}, ${numbers.counted(links, 'link', 'links')} and what this browser keeps. Save rooms as files first if you want to keep any.`,
+  allNote: (rooms: number, links: number, made: number): string =>
+    `${numbers.counted(rooms, 'room', 'rooms')}, ${numbers.counted(links, 'link', 'links')}, ${numbers.counted(made, 'challenge or kit of its own', 'challenges and kits of its own')}, and what this browser keeps. Save rooms as files first if you want to keep any.`,
   allSure: 'Yes, erase everything',
   allNot: 'Keep everything',
   undo: {
     all: 'Everything is erased in ten seconds.',
     here: 'What this browser keeps is erased in ten seconds.',
+    made: (name: string): string => `${name} is erased.`,
     link: (word: string): string => `The link ${word} is revoked.`,
   },
 };

@@ -35,6 +35,11 @@ export const kept = {
   roomLink: (word: string, when: string): string => `${word}, una sala, creado el ${when}`,
   revoke: 'Anular',
   revokeLink: (word: string): string => `Anular el enlace ${word}`,
+  made: 'Hecho en esta mesa',
+  madeNone: 'Ningún reto ni kit propio.',
+  challenge: (name: string, when: string): string => `reto «${name}», guardado el ${when}`,
+  kit: (name: string, when: string): string => `kit «${name}», guardado el ${when}`,
+  eraseMade: (name: string): string => `Borrar ${name}`,
   here: 'En este navegador',
   hereThing: (thing: KeptHere): string => HERE[thing],
   hereNone: 'Nada más que la cookie.',
@@ -51,13 +56,14 @@ export const kept = {
     'Durante un mes tras borrar una sala el servidor aún sabe su palabra y el día, nada más.',
   ],
   all: 'Borrar todo',
-  allNote: (rooms: number, links: number): string =>
-    `${numbers.counted(rooms, 'sala', 'salas')}, ${numbers.counted(links, 'enlace', 'enlaces')} y lo que guarda este navegador. Antes, guardar como archivo las salas que hagan falta.`,
+  allNote: (rooms: number, links: number, made: number): string =>
+    `${numbers.counted(rooms, 'sala', 'salas')}, ${numbers.counted(links, 'enlace', 'enlaces')}, ${numbers.counted(made, 'reto o kit propio', 'retos y kits propios')} y lo que guarda este navegador. Antes, guardar como archivo las salas que hagan falta.`,
   allSure: 'Sí, borrar todo',
   allNot: 'Guardar todo',
   undo: {
     all: 'Todo se borra en diez segundos.',
     here: 'Lo que guarda este navegador se borra en diez segundos.',
+    made: (name: string): string => `${name} está borrado.`,
     link: (word: string): string => `El enlace ${word} está anulado.`,
   },
 };

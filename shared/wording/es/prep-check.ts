@@ -4,7 +4,7 @@ const CHECKS: Readonly<Record<PrepCheck, string>> = {
   pages: 'El servidor responde y sus páginas están listas',
   address: 'Las tabletas tienen una dirección que abrir',
   tablet: 'Una tableta llega al servidor',
-  kit: 'El juego de robots está elegido',
+  kit: 'El kit está elegido',
   charger: 'El cargador está vigilado mientras se cargue algo',
   robots: 'Los robots están cargados, encendidos y contados',
   paper: 'Las hojas están impresas al 100 %, y la regla mide 100 mm',

@@ -74,6 +74,7 @@ describe('verdicts on the board', () => {
           fact?.kind !== 'staged' &&
           fact?.kind !== 'verdicts-told' &&
           (fact?.kind !== 'scene-shown' || fact.scene !== 'closing') &&
+          (fact?.kind !== 'phase-changed' || fact.phase !== 'close') &&
           (fact?.kind !== 'standings-shown' || !fact.on),
       );
       if (neverShown) expect(told).not.toContain('"points"');
