@@ -9,6 +9,7 @@ import { BriefScene } from './brief-scene.tsx';
 import { BuildingScene } from './building-scene.tsx';
 import { useCalm } from './calm.ts';
 import { CheckScene } from './check-scene.tsx';
+import { DrivingScene } from './driving-scene.tsx';
 import { FleetScene } from './fleet-scene.tsx';
 import { ForecastScene } from './forecast-scene.tsx';
 import { GalleryScene } from './gallery-scene.tsx';
@@ -87,6 +88,7 @@ const VIEWS: Readonly<
   standings: StandingsScene,
   'before-stage': BeforeStage,
   check: CheckScene,
+  driving: DrivingScene,
   together: Together,
 };
 

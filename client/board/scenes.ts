@@ -15,6 +15,7 @@ export type Scene =
   | { readonly kind: 'standings' }
   | { readonly kind: 'before-stage' }
   | { readonly kind: 'check' }
+  | { readonly kind: 'driving' }
   | { readonly kind: 'together' };
 
 /**
@@ -54,6 +55,8 @@ function phaseScene(room: RoomState): Scene {
     case 'show':
       if (room.stage.length > 0) return { kind: 'stage' };
       return { kind: room.standingsShown ? 'standings' : 'before-stage' };
+    case 'drive':
+      return { kind: 'driving' };
     case 'close':
       if (isChecked(room)) return { kind: 'check' };
       return { kind: room.standingsShown ? 'standings' : 'together' };

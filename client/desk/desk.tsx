@@ -16,6 +16,7 @@ import { BuildingTime } from './building-time.tsx';
 import { ClassPictureView } from './class-picture.tsx';
 import { CloseStep } from './close.tsx';
 import { type Leaf, useDesk } from './desk-store.ts';
+import { DriveStep } from './drive.tsx';
 import { GatherStep } from './gather.tsx';
 import { useKeys } from './keys.ts';
 import { KeysHelp } from './keys-help.tsx';
@@ -71,6 +72,7 @@ const STEP_VIEWS = {
   brief: BriefStep,
   build: BuildStep,
   show: ShowStep,
+  drive: DriveStep,
   close: CloseStep,
 } as const satisfies Record<Step, unknown>;
 

@@ -2,7 +2,7 @@ import { isOfKit, type Phase, type RoomState } from '../../shared/room/state.ts'
 import type { Step } from '../../shared/wording/en/desk.ts';
 
 /** The lesson as the desk walks it: the room's phases, with preparing before them. */
-export const STEPS: readonly Step[] = ['prepare', 'gather', 'brief', 'build', 'show', 'close'];
+export const STEPS: readonly Step[] = ['prepare', 'gather', 'brief', 'build', 'show', 'drive', 'close'];
 
 export const stepOf = (phase: Phase): Step => phase;
 
@@ -15,7 +15,7 @@ export function standOf(step: Step, phase: Phase): 'done' | 'here' | 'ahead' {
 /** Why a step can't be looked at yet, or null when it can. */
 export function reachable(step: Step, room: RoomState): boolean {
   if (step === 'build') return room.building !== null;
-  if (step === 'show') return room.rounds.length > 0 && room.building !== null;
+  if (step === 'show' || step === 'drive') return room.rounds.length > 0 && room.building !== null;
   return true;
 }
 
@@ -29,6 +29,8 @@ export type NextStep =
   | { readonly kind: 'end-building' }
   | { readonly kind: 'go-to-show' }
   | { readonly kind: 'show-next'; readonly entry: string }
+  | { readonly kind: 'go-to-drive' }
+  | { readonly kind: 'next-turn'; readonly turn: number }
   | { readonly kind: 'go-to-close' }
   | { readonly kind: 'another-challenge' };
 
@@ -38,6 +40,8 @@ export interface DeskView {
   readonly marked: string | null;
   /** The best entry of the next team that has not been on the board, in order of berths. */
   readonly unshown: string | null;
+  /** How many turns it takes until every team has driven a robot. */
+  readonly turns: number;
 }
 
 const isBuilding = (room: RoomState) => room.building !== null && !room.building.ended;
@@ -56,7 +60,12 @@ export function nextStep(room: RoomState, view: DeskView): NextStep {
     case 'show':
       if (room.phase !== 'show') return { kind: 'go-to-show' };
       if (view.unshown !== null) return { kind: 'show-next', entry: view.unshown };
-      return nextQueued(room) ?? { kind: 'go-to-close' };
+      return nextQueued(room) ?? { kind: anyEntry(room) ? 'go-to-drive' : 'go-to-close' };
+    case 'drive':
+      if (room.phase !== 'drive') return { kind: 'go-to-drive' };
+      return room.driving.turn + 1 < view.turns
+        ? { kind: 'next-turn', turn: room.driving.turn + 1 }
+        : (nextQueued(room) ?? { kind: 'go-to-close' });
     case 'close':
       if (room.phase === 'close') return nextQueued(room) ?? { kind: 'another-challenge' };
       return isBuilding(room) ? { kind: 'look-at', step: 'build' } : { kind: 'go-to-close' };
@@ -90,3 +99,7 @@ function nextOfBrief(room: RoomState, view: DeskView): NextStep {
   if (view.marked !== null && !(fresh && view.marked === last.key)) return { kind: 'take-challenge' };
   return fresh ? { kind: 'start-building' } : { kind: 'take-challenge' };
 }
+
+/** Something has been handed in that a robot could drive on. */
+const anyEntry = ({ entries, rounds }: RoomState): boolean =>
+  entries.some(({ round }) => round === rounds.length - 1);

@@ -2,6 +2,7 @@ import { type RoomState, timeIn } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import type { Link } from '../link/connect.ts';
+import { turnsOf } from '../parts/driving.ts';
 import { bestEntry } from '../parts/figures.ts';
 import { RESTING } from '../parts/stage-clock.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
@@ -22,7 +23,7 @@ export interface Next extends Asking {
 
 /** The next sensible action as a button would show it. */
 export function useNext(room: RoomState, step: Step): Next {
-  const { desk } = useWords();
+  const words = useWords();
   const { marked, minutes, lookAt, mark, offerUndo } = useDesk();
   const link = useLink();
   const asking = useAsk();
@@ -33,7 +34,12 @@ export function useNext(room: RoomState, step: Step): Next {
     if (room.phase === 'gather') await ask({ kind: 'go-to', phase: 'brief' });
     return true;
   };
-  const next = nextStep(room, { step, marked, unshown: unshownBest(room) });
+  const next = nextStep(room, {
+    step,
+    marked,
+    unshown: unshownBest(room),
+    turns: turnsOf(room).length,
+  });
   const go = async () => {
     switch (next.kind) {
       case 'look-at':
@@ -50,7 +56,7 @@ export function useNext(room: RoomState, step: Step): Next {
         return lookAt(null);
       case 'end-building':
         if (await ask({ kind: 'end-building' }))
-          offerUndo({ said: desk.undo.ended, back: () => void buildOn(link, room) });
+          offerUndo({ said: words.desk.undo.ended, back: () => void buildOn(link, room) });
         return;
       case 'go-to-show':
         await ask({ kind: 'go-to', phase: 'show' });
@@ -58,6 +64,12 @@ export function useNext(room: RoomState, step: Step): Next {
       case 'show-next':
         if (await ask({ kind: 'stage', entries: [next.entry] }))
           link.tell({ kind: 'stage-clock', clock: RESTING });
+        return;
+      case 'go-to-drive':
+        await ask({ kind: 'go-to', phase: 'drive' });
+        return lookAt(null);
+      case 'next-turn':
+        await ask({ kind: 'call-turn', turn: next.turn });
         return;
       case 'go-to-close':
         await ask({ kind: 'go-to', phase: 'close' });
@@ -68,7 +80,7 @@ export function useNext(room: RoomState, step: Step): Next {
   };
   return {
     ...asking,
-    label: labelOf(next, room, desk, titleOf),
+    label: labelOf(next, room, words, titleOf),
     possible: next.kind !== 'take-challenge' || marked !== null,
     go: () => void go(),
   };
@@ -98,7 +110,7 @@ async function buildOn(link: Link, { building, ...room }: RoomState): Promise<vo
 function labelOf(
   next: NextStep,
   room: RoomState,
-  desk: Wording['desk'],
+  { desk, driving }: Wording,
   titleOf: (key: string) => string,
 ): string {
   switch (next.kind) {
@@ -117,6 +129,10 @@ function labelOf(
       return desk.building.show;
     case 'show-next':
       return desk.showing.next;
+    case 'go-to-drive':
+      return driving.go;
+    case 'next-turn':
+      return driving.next;
     case 'go-to-close':
       return desk.showing.close;
     case 'another-challenge':

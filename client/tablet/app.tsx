@@ -9,6 +9,7 @@ import { onTeamsSheet } from '../parts/variants.ts';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
+import { DriveScreen } from './screens/drive.tsx';
 import { JoinScreen } from './screens/join.tsx';
 import { QuietScreen } from './screens/quiet.tsx';
 import { RestingScreen } from './screens/resting.tsx';
@@ -53,6 +54,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   if (room.paused !== null && (room.phase !== 'build' || !challenge)) return <RestingScreen why="paused" />;
   if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'close') return <CloseScreen room={room} team={team} />;
+  if (room.phase === 'drive') return <DriveScreen room={room} team={team} />;
   if (!challenge) return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge} />;
   if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge} />;

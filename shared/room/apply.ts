@@ -2,22 +2,23 @@ import type { Millis } from '../geometry/units.ts';
 import { BOARD_FOLDS, boardWithout, clearedBoard, lessonScene } from './apply-board.ts';
 import { CALIBRATION_FOLDS } from './apply-calibration.ts';
 import { COACHING_FOLDS } from './apply-coaching.ts';
+import { DRIVING_FOLDS, withDriving } from './apply-trials.ts';
 import { FIRST_BOARD } from './board.ts';
 import { NO_COACHING } from './coaching.ts';
+import { NO_DRIVING } from './driving.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
+import { newEntry, newTeam } from './newcomers.ts';
 import { NO_PLAN, queueWith } from './plan.ts';
 import {
   type Building,
   type CheckAnswer,
   type Entry,
   type EntryVerdict,
-  freePlace,
   type RoomCheck,
   type RoomState,
   type Team,
   timeIn,
   USUAL_HELP,
-  variantFor,
 } from './state.ts';
 
 type Opened = Extract<RoomFact, { kind: 'opened' }>;
@@ -52,11 +53,13 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     board: FIRST_BOARD,
     coaching: NO_COACHING,
     plan: NO_PLAN,
+    driving: NO_DRIVING,
   };
 }
 
 const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e: RoomEvent) => RoomState } = {
   ...BOARD_FOLDS,
+  ...DRIVING_FOLDS,
   /** A room opens once; a second opening changes nothing. */
   opened: (state) => state,
   lost: (state) => state,
@@ -100,7 +103,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   },
   'kit-chosen': (state, { kit }) => ({ ...state, kit }),
   'challenge-chosen': (state, { kind, ...chosen }, { at }) => ({
-    ...clearedBoard(state),
+    ...withDriving(clearedBoard(state), { turn: 0 }),
     ...timesAt(state, at),
     rounds: [...state.rounds, { ...chosen, varied: state.variedSheets }],
     plan: { ...state.plan, queue: queueWith(state.plan.queue, chosen.key, null) },
@@ -193,43 +196,6 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     ),
   }),
 };
-
-const newTeam = (state: RoomState, { team, emblem, berth }: FactOf<'team-joined'>): Team => ({
-  id: team,
-  emblem,
-  berth: berth ?? freePlace(state)?.berth ?? 0,
-  seatFree: false,
-  moves: 0,
-  help: null,
-  wall: null,
-  mended: [],
-});
-
-function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
-  const round = state.rounds.length - 1;
-  const team = state.teams.find(({ id }) => id === fact.team);
-  const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
-  return {
-    id: fact.entry,
-    team: fact.team,
-    round,
-    number: earlier.length + 1,
-    design: fact.design,
-    at: event.at,
-    after: timeIn(state, event.at) - (state.building?.since ?? event.at),
-    late: fact.late,
-    variant: team ? variantFor(state.rounds[round], team) : null,
-    mended: team?.mended.includes(round) ?? false,
-    gentler: state.rounds[round]?.gentler !== undefined && state.coaching.gentler.includes(fact.team),
-    spent: state.building ? timeIn(state, event.at) - state.building.since : 0,
-    taken: fact.taken ?? true,
-    returned: false,
-    verdict: null,
-    shown: false,
-    counted: false,
-    unjudged: false,
-  };
-}
 
 /** What is written down of the phase that ends now, and the beginning of the next. */
 function timesAt(state: RoomState, at: Millis): Pick<RoomState, 'phaseSince' | 'spent'> {

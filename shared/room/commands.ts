@@ -2,6 +2,7 @@ import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
 import type { CalibrationCommand } from './calibration.ts';
 import type { NoteWords, ReturnReason } from './coaching.ts';
+import type { DrivingCommand } from './driving.ts';
 import type {
   Because,
   CheckAnswer,
@@ -23,6 +24,7 @@ import type {
 export type RoomCommand =
   | BoardCommand
   | CalibrationCommand
+  | DrivingCommand
   | { readonly kind: 'watch-charger' }
   /** `before`: the team that this tablet was in the lesson from which this one goes on. */
   | { readonly kind: 'join'; readonly team: TeamId; readonly before?: TeamId | undefined }
@@ -100,6 +102,8 @@ export type Refusal =
   | { readonly code: 'already-so' }
   | { readonly code: 'not-judged' }
   | { readonly code: 'not-on-the-wall' }
+  | { readonly code: 'unknown-trial' }
+  | { readonly code: 'too-many-trials'; readonly most: number }
   /** Nothing has been chosen yet that this scene could show. */
   | { readonly code: 'nothing-to-show' }
   /** Nothing has been handed in that could be asked about. */

@@ -8,6 +8,7 @@ import { KIT_RULES } from './decide-kit.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
 import { PLAN_RULES } from './decide-plan.ts';
 import { strangerTo, TEAM_RULES, whileDrawing } from './decide-teams.ts';
+import { TRIAL_RULES } from './decide-trials.ts';
 import {
   ALREADY,
   type CommandOf,
@@ -27,7 +28,7 @@ const endByDesk = (state: RoomState): RoomFact[] =>
   isBuilding(state) ? [{ kind: 'building-ended', by: 'desk' }] : [];
 
 /** Phases in which the room has a challenge to speak of. */
-const NEEDS_CHALLENGE: readonly Phase[] = ['brief', 'build', 'show'];
+const NEEDS_CHALLENGE: readonly Phase[] = ['brief', 'build', 'show', 'drive'];
 
 /** A new round. A room that was building or showing goes back to the brief with it. */
 function chooseChallenge(state: RoomState, { kind: _, ...command }: CommandOf<'choose-challenge'>): Decision {
@@ -173,6 +174,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   ...CALIBRATION_RULES,
   ...TEAM_RULES,
   ...LEARNING_RULES,
+  ...TRIAL_RULES,
   ...BOARD_RULES,
   ...CHECK_RULES,
   ...KIT_RULES,

@@ -3,6 +3,7 @@ import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
 import type { CalibrationFact } from './calibration.ts';
 import type { CoachingFact } from './coaching.ts';
+import type { DrivingFact } from './driving.ts';
 import type { PlanFact } from './plan.ts';
 import type {
   Because,
@@ -28,6 +29,7 @@ export type ToldVerdict = { readonly entry: EntryId } & EntryVerdict;
 
 export type RoomFact =
   | BoardFact
+  | DrivingFact
   | {
       readonly kind: 'opened';
       readonly room: RoomId;

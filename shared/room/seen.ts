@@ -13,7 +13,8 @@ import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './st
  * knows. How a team is helped, what it was told, what it foretold, what it answered in a closing check and what
  * it had mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for
  * the board too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is
- * told to all when it ends.
+ * told to all when it ends. What real robots did is for the desk
+ * alone.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -48,6 +49,8 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
       return seat.role === 'board' || owns(seat, ownerOf(state, fact.entry)) ? fact : null;
     case 'queue-changed':
     case 'continued':
+    case 'trial-noted':
+    case 'trial-withdrawn':
       return null;
     case 'robot-calibrated':
     case 'calibration-taken-back':
@@ -119,6 +122,7 @@ export function view(state: RoomState, seat: Seat): RoomState {
     checks: state.checks.map((check) => seenCheck(seat, check)),
     coaching: coachingOf(state.coaching, (team) => owns(seat, team)),
     plan: NO_PLAN,
+    driving: { ...state.driving, trials: [] },
   };
 }
 

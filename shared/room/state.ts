@@ -6,6 +6,7 @@ import type { Millis, Mm } from '../geometry/units.ts';
 import type { BoardState } from './board.ts';
 import type { CalibrationNote } from './calibration.ts';
 import type { Coaching } from './coaching.ts';
+import type { Driving } from './driving.ts';
 import type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
 import type { Plan } from './plan.ts';
 
@@ -16,7 +17,7 @@ import type { Plan } from './plan.ts';
 
 export type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
 
-export const PHASES = ['gather', 'brief', 'build', 'show', 'close'] as const;
+export const PHASES = ['gather', 'brief', 'build', 'show', 'drive', 'close'] as const;
 export type Phase = (typeof PHASES)[number];
 
 /** How much a tablet helps: each step gives what the one before gives, and more. */
@@ -202,6 +203,8 @@ export interface RoomState {
   readonly board: BoardState;
   readonly coaching: Coaching;
   readonly plan: Plan;
+  /** Real robots on paper. */
+  readonly driving: Driving;
 }
 
 export const isBuilding = ({ building }: RoomState): boolean => building !== null && !building.ended;

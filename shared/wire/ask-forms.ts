@@ -8,6 +8,7 @@ import { LIGHTS } from '../room/calibration.ts';
 import { HINTS, LONGEST_NOTE, type NoteWords, RETURN_REASONS } from '../room/coaching.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
+import { DRIVING_ASKS } from './driving-forms.ts';
 import { LIMITS } from './protocol.ts';
 
 /** The form of everything that a page may ask a room for, and the parts of it that facts share. */
@@ -151,6 +152,7 @@ export const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('put-note-away'), note: NoteNumber }),
   z.strictObject({ kind: z.literal('take-note-back'), note: NoteNumber }),
   z.strictObject({ kind: z.literal('set-gentler'), team: Token, on: On }),
+  ...DRIVING_ASKS,
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
   z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),
 ]);

@@ -5,6 +5,7 @@ import type { BoardCommand } from '../room/board.ts';
 import type { CalibrationCommand } from '../room/calibration.ts';
 import type { NoteWords, ReturnReason } from '../room/coaching.ts';
 import type { Refusal } from '../room/commands.ts';
+import type { DrivingCommand } from '../room/driving.ts';
 import type { RoomEvent } from '../room/events.ts';
 import type {
   Because,
@@ -89,6 +90,7 @@ export type CommandId = string;
 export type ClientAsk =
   | BoardCommand
   | CalibrationCommand
+  | DrivingCommand
   | { readonly kind: 'watch-charger' }
   /** `key` names a ready challenge of the library, or one that the room's desk has made. */
   | { readonly kind: 'choose-challenge'; readonly key: string }

@@ -12,6 +12,7 @@ import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
 import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, Robot, TRIED } from './ask-forms.ts';
+import { DRIVING_FACTS } from './driving-forms.ts';
 import { LIMITS } from './protocol.ts';
 import { type Checked, checkForm } from './schemas.ts';
 
@@ -167,6 +168,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   }),
   ...COACHED,
   ...PLANNED,
+  ...DRIVING_FACTS,
   z.strictObject({ kind: z.literal('lost') }),
 ]);
 

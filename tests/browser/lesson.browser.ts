@@ -158,6 +158,12 @@ it('plays from the prepared desk to the saved results', async () => {
   await desk.page.keyboard.press('x');
   await board.page.getByRole('heading', { name: 'Standings' }).waitFor();
 
+  // Drive on paper: one turn, as there are as many robots as teams.
+  await desk.page.keyboard.press('n');
+  await desk.page.getByRole('heading', { name: 'Robots on paper' }).waitFor();
+  await first.page.getByText('Your turn: take robot 1.').waitFor();
+  await board.page.getByText('robot 2').waitFor();
+
   // Close: results and room as files.
   await desk.page.keyboard.press('n');
   await desk.page.getByRole('heading', { name: 'Count back in' }).waitFor();

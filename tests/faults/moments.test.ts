@@ -201,6 +201,7 @@ describe('a server that is started anew', () => {
       await until('the verdict', () => Boolean(entries()[0]?.verdict));
     },
     show: () => room.desks({ kind: 'go-to', phase: 'show' }, { kind: 'stage', entries: [entries()[0]!.id] }),
+    drive: () => room.desks({ kind: 'go-to', phase: 'drive' }, { kind: 'call-turn', turn: 1 }),
     close: () => room.desks({ kind: 'go-to', phase: 'close' }),
   };
 

@@ -2,6 +2,7 @@ import { en } from '../../shared/wording/en/index.ts';
 import { es } from '../../shared/wording/es/index.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { ofClosing } from './closing.ts';
+import { ofDriving } from './driving.ts';
 import { ofForetelling } from './foretelling.ts';
 import { ofGoals, ofQuestions } from './goals.ts';
 import { ofBefore, ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
@@ -68,6 +69,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofReports,
   ofForetelling,
   ofClosing,
+  ofDriving,
   ofPreparing,
   ofBefore,
   ofSheet,

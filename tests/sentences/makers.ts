@@ -108,7 +108,7 @@ export function ofReports({ report }: Wording): void {
 }
 
 export function ofRefusals({ refusals }: Wording): void {
-  for (const phase of ['gather', 'brief', 'build', 'show', 'close'] as const)
+  for (const phase of ['gather', 'brief', 'build', 'show', 'drive', 'close'] as const)
     refusals['not-now']({ code: 'not-now', phase } as Parameters<(typeof refusals)['not-now']>[0]);
   for (const why of [
     'no-challenge',

@@ -86,7 +86,7 @@ export function plainOnes(words: Wording): void {
 export function listedOnes(words: Wording): void {
   const { desk, board, tablet, print, learning } = words;
   each(EMBLEMS, words.emblems.name);
-  each(['prepare', 'gather', 'brief', 'build', 'show', 'close'] as const, desk.step);
+  each(['prepare', 'gather', 'brief', 'build', 'show', 'drive', 'close'] as const, desk.step);
   each(['draw', 'fill-in', 'predict', 'mend'] as const, (play) => [
     desk.briefing.play(play),
     desk.briefing.playSentence(play),

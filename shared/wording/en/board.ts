@@ -103,6 +103,13 @@ export const board = {
         : `One of ${n} ways. Every way must meet the goals.`,
     ended: (ending: string, t: number) => `${numbers.capital(ending)} after ${numbers.time(t)}`,
   },
+  drive: {
+    title: 'Robots on paper',
+    turn: (n: number) => `Turn ${n}`,
+    robot: (n: number) => `robot ${n}`,
+    next: 'Next',
+    none: 'No robot drives now.',
+  },
   standings: {
     title: 'Standings',
     points: 'points',

@@ -7,7 +7,7 @@ import { numbers } from './numbers.ts';
 
 const { counted, list } = numbers;
 
-export type Step = 'prepare' | 'gather' | 'brief' | 'build' | 'show' | 'close';
+export type Step = 'prepare' | 'gather' | 'brief' | 'build' | 'show' | 'drive' | 'close';
 
 const STEPS: Readonly<Record<Step, string>> = {
   prepare: 'Prepare',
@@ -15,6 +15,7 @@ const STEPS: Readonly<Record<Step, string>> = {
   brief: 'Brief',
   build: 'Build',
   show: 'Show',
+  drive: 'Drive',
   close: 'Close',
 };
 
@@ -207,6 +208,7 @@ const board = {
   build: 'who is doing what, no drawings',
   show: 'a drawing on the stage',
   empty: 'the stage, still empty',
+  drive: 'which team drives which robot',
   close: 'what the class did together',
   look: '“Look here”',
   paused: 'a pause',

@@ -5,6 +5,7 @@ import { check } from './check.ts';
 import { closing } from './closing.ts';
 import { desk } from './desk.ts';
 import { device } from './device.ts';
+import { beside, driving, onPaper } from './drive.ts';
 import { emblems } from './emblems.ts';
 import { evidence } from './evidence.ts';
 import { findings } from './findings.ts';
@@ -39,6 +40,9 @@ import { together } from './together.ts';
 import { tracing } from './tracing.ts';
 
 export const en = {
+  beside,
+  driving,
+  onPaper,
   emblems,
   numbers,
   evidence,

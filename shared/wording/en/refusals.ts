@@ -14,6 +14,7 @@ const PHASE: Readonly<Record<Phase, string>> = {
   brief: 'being told what to do',
   build: 'building',
   show: 'looking at drawings together',
+  drive: 'driving robots on paper',
   close: 'closing the lesson',
 };
 
@@ -57,6 +58,8 @@ export const refusals: Sentences = {
   'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,
   'nothing-to-show': () => 'Nothing has been chosen for this scene yet. Choose a drawing for it first.',
   'queue-full': ({ most }) => `At most ${most} challenges can wait. Take one off the queue first.`,
+  'unknown-trial': () => 'That note is not in this room. Load the page again.',
+  'too-many-trials': ({ most }) => `A room holds ${most} trials. Open another room for more.`,
   'bad-form': ({ path, problem }) =>
     `Something that was sent is not as it should be${path ? ` (at ${path}: ${problem})` : ` (${problem})`}. Nothing has changed; load the page again and try once more.`,
   'too-large': ({ bytes, most }) =>

@@ -98,6 +98,13 @@ export const board = {
         : `Uno de ${n} caminos. Los objetivos se cumplen solo si valen en todos.`,
     ended: (ending: string, t: number) => `${numbers.capital(ending)}, a los ${numbers.time(t)}`,
   },
+  drive: {
+    title: 'Robots en el papel',
+    turn: (n: number) => `Turno ${n}`,
+    robot: (n: number) => `robot n.º ${n}`,
+    next: 'Después',
+    none: 'Ahora no conduce ningún robot.',
+  },
   standings: {
     title: 'Clasificación',
     points: 'puntos',

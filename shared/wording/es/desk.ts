@@ -14,6 +14,7 @@ const STEPS: Readonly<Record<Step, string>> = {
   brief: 'Explicar',
   build: 'Dibujar',
   show: 'Mostrar',
+  drive: 'Conducir',
   close: 'Cerrar',
 };
 
@@ -206,6 +207,7 @@ const board = {
   build: 'quién hace qué, sin dibujos',
   show: 'un dibujo en el escenario',
   empty: 'el escenario, aún vacío',
+  drive: 'qué equipo conduce qué robot',
   close: 'lo que ha hecho la clase',
   look: '«Mira aquí»',
   paused: 'una pausa',

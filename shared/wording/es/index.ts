@@ -5,6 +5,7 @@ import { check } from './check.ts';
 import { closing } from './closing.ts';
 import { desk } from './desk.ts';
 import { device } from './device.ts';
+import { beside, driving, onPaper } from './drive.ts';
 import { emblems } from './emblems.ts';
 import { evidence } from './evidence.ts';
 import { findings } from './findings.ts';
@@ -56,6 +57,9 @@ import { tracing } from './tracing.ts';
  * | draw, fill in | dibujar, completar | | predict, mend | predecir, arreglar |
  */
 export const es = {
+  beside,
+  driving,
+  onPaper,
   emblems,
   numbers,
   evidence,

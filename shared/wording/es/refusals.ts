@@ -14,6 +14,7 @@ const PHASE: Readonly<Record<Phase, string>> = {
   brief: 'se está explicando el reto',
   build: 'los equipos están dibujando',
   show: 'se están mirando los dibujos',
+  drive: 'los robots conducen sobre el papel',
   close: 'se está acabando la clase',
 };
 
@@ -58,6 +59,8 @@ export const refusals: Sentences = {
   'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,
   'nothing-to-show': () => 'Aún no se ha elegido nada para esta escena. Elige antes un dibujo para ella.',
   'queue-full': ({ most }) => `Como mucho esperan ${most} retos. Quita antes uno de la cola.`,
+  'unknown-trial': () => 'Esa nota no está en esta sala. Carga la página otra vez.',
+  'too-many-trials': ({ most }) => `En una sala caben ${most} pruebas. Para más, abre otra sala.`,
   'bad-form': ({ path, problem }) =>
     `Algo de lo enviado no está bien${path ? ` (en ${path}: ${problem})` : ` (${problem})`}. No ha cambiado nada; carga la página otra vez y prueba de nuevo.`,
   'too-large': ({ bytes, most }) =>

@@ -8,6 +8,7 @@ import { HINTS, RETURN_REASONS } from '../../../shared/room/coaching.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import type { Decision } from '../../../shared/room/decision.ts';
+import type { Outcome } from '../../../shared/room/driving.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../../shared/room/events.ts';
 import { HELP_STEPS, PHASES, type RoomState, WALL_WISHES } from '../../../shared/room/state.ts';
 
@@ -126,6 +127,25 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     key: fc.constantFrom('k1', 'k2', 'k3'),
     place: fc.option(fc.nat(3)),
   }),
+  fc.record({
+    kind: fc.constant('set-robots' as const),
+    robots: fc.array(fc.integer({ min: 1, max: 5 }), { maxLength: 4 }),
+  }),
+  fc.record({ kind: fc.constant('call-turn' as const), turn: fc.nat(3) }),
+  fc.record({
+    kind: fc.constant('note-trial' as const),
+    entry: handedIn,
+    robot: fc.integer({ min: 1, max: 5 }),
+    outcome: fc.constantFrom<Outcome>(
+      { kind: 'as-predicted', seconds: 12.5 },
+      { kind: 'lost', at: { x: 3, y: 4 } },
+      { kind: 'other-branch' },
+      { kind: 'time-up' },
+    ),
+    foretold: fc.constantFrom({ same: 18, of: 20, finish: 1, seconds: 12 }, null),
+  }),
+  fc.record({ kind: fc.constant('withdraw-trial' as const), trial: fc.nat(3) }),
+  fc.record({ kind: fc.constant('judge-again' as const), entry: handedIn }),
   fc.record({
     kind: fc.constant('take-late' as const),
     entries: fc.uniqueArray(handedIn, { minLength: 1, maxLength: 3 }),

@@ -73,6 +73,7 @@ describe('verdicts on the board', () => {
         ({ fact }) =>
           fact?.kind !== 'staged' &&
           fact?.kind !== 'verdicts-told' &&
+          (fact?.kind !== 'phase-changed' || fact.phase !== 'close') &&
           (fact?.kind !== 'scene-shown' || fact.scene !== 'closing') &&
           (fact?.kind !== 'phase-changed' || fact.phase !== 'close') &&
           (fact?.kind !== 'standings-shown' || !fact.on),

@@ -18,7 +18,7 @@ import '../../seed.ts';
 
 /** What children read, by where it stands. Goals are those of the library, not any formula. */
 const GROUPS: Readonly<Record<string, RegExp>> = {
-  tablet: /^tablet\./,
+  tablet: /^(tablet|onPaper)\./,
   tracing: /^tracing\./,
   foretelling: /^(foretelling|reasons|replay)\b/,
   closing: /^closing\.(check|board)\b/,

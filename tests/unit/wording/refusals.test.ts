@@ -24,6 +24,8 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'too-many-on-stage': { code: 'too-many-on-stage', most: 2 },
   'nothing-to-show': { code: 'nothing-to-show' },
   'queue-full': { code: 'queue-full', most: 30 },
+  'unknown-trial': { code: 'unknown-trial' },
+  'too-many-trials': { code: 'too-many-trials', most: 2000 },
   'bad-form': { code: 'bad-form', path: 'ask.round', problem: 'too_small' },
   'too-large': { code: 'too-large', bytes: 300_000, most: 256_000 },
   'too-fast': { code: 'too-fast' },

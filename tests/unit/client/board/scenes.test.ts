@@ -10,13 +10,9 @@ describe('sceneOf', () => {
   });
 
   it('each phase has its scene', () => {
-    expect((['gather', 'brief', 'build', 'show', 'close'] as const).map((phase) => kind({ phase }))).toEqual([
-      'wall',
-      'brief',
-      'building',
-      'before-stage',
-      'together',
-    ]);
+    expect(
+      (['gather', 'brief', 'build', 'show', 'drive', 'close'] as const).map((phase) => kind({ phase })),
+    ).toEqual(['wall', 'brief', 'building', 'before-stage', 'driving', 'together']);
   });
 
   it('an entry on the stage is shown, also beside standings', () => {

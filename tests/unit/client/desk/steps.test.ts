@@ -4,12 +4,14 @@ import type { RoomState } from '../../../../shared/room/state.ts';
 import { roomState } from '../link/fakes.ts';
 
 const rounds = [{ challenge: 'c', key: 'first-line', varied: false }];
+const entry = { round: 0 } as RoomState['entries'][number];
 const open = { since: 0, until: null, ended: false };
 const over = { since: 0, until: null, ended: true };
 const view = (step: Parameters<typeof nextStep>[1]['step'], change = {}) => ({
   step,
   marked: null,
   unshown: null,
+  turns: 2,
   ...change,
 });
 
@@ -61,9 +63,33 @@ describe('nextStep', () => {
       { kind: 'show-next', entry: 'e' },
     ],
     [
-      'all have been shown: close',
+      'nothing was handed in: close',
       { phase: 'show', rounds, building: over },
       view('show'),
+      { kind: 'go-to-close' },
+    ],
+    [
+      'all have been shown: to paper',
+      { phase: 'show', rounds, building: over, entries: [entry] },
+      view('show'),
+      { kind: 'go-to-drive' },
+    ],
+    [
+      'looking at the robots before the class is there: to them',
+      { phase: 'show', rounds, building: over },
+      view('drive'),
+      { kind: 'go-to-drive' },
+    ],
+    [
+      'not every team has driven: the next turn',
+      { phase: 'drive', rounds, building: over },
+      view('drive'),
+      { kind: 'next-turn', turn: 1 },
+    ],
+    [
+      'every team has driven: close',
+      { phase: 'drive', rounds, building: over },
+      view('drive', { turns: 1 }),
       { kind: 'go-to-close' },
     ],
     [
@@ -86,11 +112,11 @@ describe('nextStep', () => {
 });
 
 describe('reachable', () => {
-  it('building and showing need a building phase, everything else is open', () => {
-    const closed = (['prepare', 'gather', 'brief', 'build', 'show', 'close'] as const).filter(
+  it('building, showing and driving need a building phase, everything else is open', () => {
+    const closed = (['prepare', 'gather', 'brief', 'build', 'show', 'drive', 'close'] as const).filter(
       (step) => !reachable(step, roomState(1, { rounds })),
     );
-    expect(closed).toEqual(['build', 'show']);
+    expect(closed).toEqual(['build', 'show', 'drive']);
   });
 });
 

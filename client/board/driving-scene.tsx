@@ -1,0 +1,49 @@
+import type { Drive } from '../../shared/prep/driving-rota.ts';
+import type { RoomState, Team } from '../../shared/room/state.ts';
+import { turnsOf } from '../parts/driving.ts';
+import { useWords } from '../parts/use-words.ts';
+import { Head } from './head.tsx';
+import { MemberBadge } from './team-badge.tsx';
+import './driving-scene.css';
+
+/** Whose turn it is, with which robot, and who comes after. What robots did is not told here. */
+export function DrivingScene({ room }: { readonly room: RoomState }) {
+  const { board } = useWords();
+  const { turn } = room.driving;
+  const turns = turnsOf(room);
+  const [now, next] = [turns[turn], turns[turn + 1]];
+  return (
+    <>
+      <Head title={board.drive.title} word={now ? board.drive.turn(turn + 1) : ''} />
+      {now ? (
+        <div className="driving" data-size={sizeFor(now.length)}>
+          <Drives drives={now} />
+          {next && (
+            <section className="driving-next">
+              <h2>{board.drive.next}</h2>
+              <Drives drives={next} />
+            </section>
+          )}
+        </div>
+      ) : (
+        <p className="driving-none">{board.drive.none}</p>
+      )}
+    </>
+  );
+}
+
+const sizeFor = (drives: number) => (drives <= 6 ? 'large' : drives <= 14 ? 'middle' : 'small');
+
+function Drives({ drives }: { readonly drives: readonly Drive<Team>[] }) {
+  const { board } = useWords();
+  return (
+    <ul className="driving-list">
+      {drives.map(({ team, robot }) => (
+        <li key={team.id}>
+          <MemberBadge team={team} size="1.2em" />
+          <strong>{board.drive.robot(robot)}</strong>
+        </li>
+      ))}
+    </ul>
+  );
+}

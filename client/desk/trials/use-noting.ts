@@ -1,0 +1,48 @@
+import type { Foretold, Outcome } from '../../../shared/room/driving.ts';
+import type { RoomState } from '../../../shared/room/state.ts';
+import { entryOf, teamOf } from '../../parts/figures.ts';
+import { type Asking, useAsk } from '../../parts/use-ask.ts';
+import { useLink } from '../../parts/use-link.tsx';
+import { useWords } from '../../parts/use-words.ts';
+import { useDesk } from '../desk-store.ts';
+import { saidOf } from './said.ts';
+
+/** One note, as it is sent. */
+export interface Note {
+  readonly entry: string;
+  readonly robot: number;
+  readonly outcome: Outcome;
+  readonly foretold: Foretold | null;
+}
+
+export interface Noting extends Pick<Asking, 'refusal' | 'busy'> {
+  /** Resolves to whether it was kept. */
+  readonly note: (note: Note) => Promise<boolean>;
+  /** By the trial's place in the list of all. */
+  readonly takeBack: (place: number) => void;
+}
+
+/** Notes trials and takes notes back; both can be undone for a while. */
+export function useNoting(room: RoomState): Noting {
+  const { driving, emblems } = useWords();
+  const { ask, refusal, busy } = useAsk();
+  const link = useLink();
+  const offerUndo = useDesk((state) => state.offerUndo);
+  const note = async (noted: Note) => {
+    const place = room.driving.trials.length;
+    if (!(await ask({ kind: 'note-trial', ...noted }))) return false;
+    const team = teamOf(room, entryOf(room, noted.entry)?.team ?? '');
+    const name = team ? emblems.name(team.emblem) : '';
+    const said = driving.noted(name, noted.robot, saidOf(noted.outcome, driving));
+    offerUndo({ said, back: () => void link.command({ kind: 'withdraw-trial', trial: place }) });
+    return true;
+  };
+  const takeBack = async (place: number) => {
+    const trial = room.driving.trials[place];
+    if (!trial || !(await ask({ kind: 'withdraw-trial', trial: place }))) return;
+    const { entry, robot, outcome, foretold } = trial;
+    const again = { kind: 'note-trial', entry, robot, outcome, foretold } as const;
+    offerUndo({ said: driving.tookBack, back: () => void link.command(again) });
+  };
+  return { note, takeBack: (place) => void takeBack(place), refusal, busy };
+}

@@ -1,0 +1,27 @@
+import type { Driving, DrivingFact } from './driving.ts';
+import type { RoomEvent } from './events.ts';
+import type { RoomState } from './state.ts';
+
+type FactOf<K extends DrivingFact['kind']> = Extract<DrivingFact, { kind: K }>;
+type Folds = {
+  readonly [K in DrivingFact['kind']]: (state: RoomState, fact: FactOf<K>, event: RoomEvent) => RoomState;
+};
+
+/** The part about real robots after one more of its facts. */
+export const DRIVING_FOLDS: Folds = {
+  'robots-set': (state, { robots }) => withDriving(state, { robots }),
+  'turn-called': (state, { turn }) => withDriving(state, { turn }),
+  'trial-noted': (state, { kind, ...trial }, { at }) => {
+    const trials = [...state.driving.trials, { ...trial, at, withdrawn: false }];
+    return withDriving(state, { trials });
+  },
+  'trial-withdrawn': (state, { trial }) => {
+    const trials = state.driving.trials.map((one, i) => (i === trial ? { ...one, withdrawn: true } : one));
+    return withDriving(state, { trials });
+  },
+};
+
+export const withDriving = (state: RoomState, change: Partial<Driving>): RoomState => ({
+  ...state,
+  driving: { ...state.driving, ...change },
+});

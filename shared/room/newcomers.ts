@@ -1,0 +1,43 @@
+import type { RoomEvent, RoomFact } from './events.ts';
+import { type Entry, freePlace, type RoomState, type Team, timeIn, variantFor } from './state.ts';
+
+type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
+
+/** A team as it comes in: in the berth that it is given, or else the next that is free. */
+export const newTeam = (state: RoomState, { team, emblem, berth }: FactOf<'team-joined'>): Team => ({
+  id: team,
+  emblem,
+  berth: berth ?? freePlace(state)?.berth ?? 0,
+  seatFree: false,
+  moves: 0,
+  help: null,
+  wall: null,
+  mended: [],
+});
+
+/** What a team hands in, not judged yet. */
+export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
+  const round = state.rounds.length - 1;
+  const team = state.teams.find(({ id }) => id === fact.team);
+  const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
+  return {
+    id: fact.entry,
+    team: fact.team,
+    round,
+    number: earlier.length + 1,
+    design: fact.design,
+    at: event.at,
+    after: timeIn(state, event.at) - (state.building?.since ?? event.at),
+    late: fact.late,
+    variant: team ? variantFor(state.rounds[round], team) : null,
+    mended: team?.mended.includes(round) ?? false,
+    gentler: state.rounds[round]?.gentler !== undefined && state.coaching.gentler.includes(fact.team),
+    spent: state.building ? timeIn(state, event.at) - state.building.since : 0,
+    taken: fact.taken ?? true,
+    returned: false,
+    verdict: null,
+    shown: false,
+    counted: false,
+    unjudged: false,
+  };
+}

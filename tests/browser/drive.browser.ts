@@ -1,0 +1,99 @@
+import { expect, it } from 'vitest';
+import { expectClean, picture, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy } from './looks.ts';
+import { challengeNamed, classDrawings, deskPage } from './room.ts';
+import { stage } from './stage.ts';
+
+/** Robots on paper: who drives which robot when, trials with two taps, and prediction beside trial. */
+
+const CHALLENGE = 'one-fast-stretch';
+const here = stage('test');
+
+async function entered(): Promise<void> {
+  await here.room.arrive(5);
+  await here.room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'start-building', seconds: 600 });
+  const drawings = classDrawings(challengeNamed(CHALLENGE));
+  for (let team = 0; team < 4; team++) await here.room.handIn(team, drawings[team]!);
+  await here.room.ask({ kind: 'go-to', phase: 'show' });
+}
+
+const noted = () => here.room.desk.state!.driving.trials;
+const kept = (count: number) =>
+  here.room.desk.until(`${count} trials`, () => noted().filter((one) => !one.withdrawn).length === count);
+
+it('a lesson goes from the stage to paper: turns, trials with two taps each, undo, and the picture of both', async () => {
+  await entered();
+  const desk = await deskPage(here.browser, here.room, { width: 1366, height: 768 });
+  const board = await watchedPage(here.browser, here.room.server.url, { width: 1024, height: 768 });
+  here.watched.push(desk, board);
+  await board.page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
+  const { page } = desk;
+  await page.locator('.rail-step', { hasText: 'Drive' }).click();
+  await page.keyboard.press('n');
+  await page.getByText('Robots that drive').waitFor();
+  await here.room.desk.until('the phase', () => here.room.desk.state!.phase === 'drive');
+
+  // Three robots rest: two robots, five teams, three turns.
+  for (const robot of [1, 3, 4])
+    await page.getByRole('button', { name: `robot ${robot}`, exact: true }).click();
+  await here.room.desk.until('two robots', () => here.room.desk.state!.driving.robots?.join() === '2,5');
+  await page.getByText('Turn 3').waitFor();
+  const rows = page.locator('.trials-turn[data-now="true"] .trials-pick');
+  expect(await rows.count()).toBe(2);
+  await board.page.getByText('robot 5').first().waitFor();
+  await picture(board.page, 'board-1024-drive');
+  await expectTidy(board.page, 'board');
+
+  // As predicted, with the watch; then lost at a place.
+  await rows.nth(0).click();
+  await page.getByText('Foretold:').waitFor();
+  await page.keyboard.press('g');
+  await page.getByText('Stop the watch').waitFor();
+  await page.keyboard.press('a');
+  await kept(1);
+  await rows.nth(1).click();
+  await page.getByText('Foretold:').waitFor();
+  const sheet = page.locator('.trial-sheet button');
+  const box = (await sheet.boundingBox())!;
+  await picture(page, 'desk-1366-drive');
+  await expectTidy(page, 'drive');
+  expect(await axeFindings(page)).toEqual([]);
+  await sheet.click({ position: { x: box.width / 2, y: box.height / 4 } });
+  await kept(2);
+  const { sheet: size } = challengeNamed(CHALLENGE);
+  const [first, second] = noted();
+  expect(first).toMatchObject({ robot: 2, outcome: { kind: 'as-predicted' }, foretold: { of: 20 } });
+  expect(first!.outcome.kind === 'as-predicted' && first!.outcome.seconds).toBeGreaterThan(0);
+  expect(second!.outcome.kind).toBe('lost');
+  if (second!.outcome.kind === 'lost') {
+    expect(Math.abs(second!.outcome.at!.x - size.w / 2)).toBeLessThan(4);
+    expect(Math.abs(second!.outcome.at!.y - size.h / 4)).toBeLessThan(4);
+  }
+
+  // Undone by key, and a note taken back at its row.
+  await page.keyboard.press('u');
+  await kept(1);
+  await rows.nth(1).click();
+  await page.keyboard.press('j');
+  await kept(2);
+  await page.getByRole('button', { name: 'Take this note back' }).first().click();
+  await kept(1);
+  await page.keyboard.press('n');
+  await page.locator('.trials-turn[data-now="true"]', { hasText: 'Turn 2' }).waitFor();
+
+  await page.getByRole('button', { name: 'Prediction and trials' }).click();
+  await page.getByText('Brier score').waitFor();
+  await picture(page, 'desk-1366-drive-beside');
+  await expectTidy(page, 'beside');
+  expect(await axeFindings(page)).toEqual([]);
+  await page.setViewportSize({ width: 1024, height: 768 });
+  await picture(page, 'desk-1024-drive-beside');
+  await expectTidy(page, 'beside at 1024');
+  await page.getByRole('button', { name: 'Turns' }).click();
+  await page.locator('.trials-turn[data-now="true"] .trials-pick').first().click();
+  await page.getByText('Foretold:').waitFor();
+  await picture(page, 'desk-1024-drive');
+  await expectTidy(page, 'drive at 1024');
+  expectClean(desk);
+  expectClean(board);
+});
