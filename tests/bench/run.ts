@@ -4,7 +4,7 @@ import { anyShort, type Figure, lineOf } from './figure.ts';
 
 /** `npm run bench -- NAME`: runs `NAME.ts` beside this file, which exports `bench(): Promise<Figure[]>`. */
 
-const NAMES = ['engine', 'room', 'print', 'tablet'];
+const NAMES = ['engine', 'room', 'print', 'tablet', 'board'];
 
 const name = process.argv[2] ?? '';
 if (!NAMES.includes(name)) {

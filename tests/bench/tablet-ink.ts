@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
 import { tool } from '../browser/tablet-page.ts';
 import { type Figure, percentile } from './figure.ts';
+import { slowDown } from './frames.ts';
 import { fullSheet } from './tablet-drawings.ts';
-import { type BenchTablet, onTablet, putDrawing, SLOWER, slowDown } from './tablet-page.ts';
+import { type BenchTablet, onTablet, putDrawing, SLOWER } from './tablet-page.ts';
 
 const FRAME = 1000 / 60;
 

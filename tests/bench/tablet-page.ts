@@ -37,9 +37,6 @@ export async function onTablet<T>(work: (tablet: BenchTablet) => Promise<T>): Pr
   }
 }
 
-export const slowDown = (cdp: CDPSession, rate: number): Promise<unknown> =>
-  cdp.send('Emulation.setCPUThrottlingRate', { rate });
-
 /** Puts a drawing on the sheet, as if this browser had kept it. */
 export async function putDrawing({ page, hand }: BenchTablet, design: Design): Promise<void> {
   await hand.drag([50, 160], [100, 160], [150, 160]);
