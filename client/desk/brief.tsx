@@ -10,6 +10,8 @@ import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
+import { OwnActs } from './builder/own-acts.tsx';
+import { OwnFoot, UnfinishedCard, useOwnChallenges } from './builder/own-cards.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
@@ -22,7 +24,9 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
   const { desk } = useWords();
   const { marked, mark } = useDesk();
   const locale = useLocale();
-  const challenges = useReadyChallenges(room);
+  const ready = useReadyChallenges(room);
+  const own = useOwnChallenges(room.id);
+  const challenges = [...ready, ...own.playable];
   const last = room.rounds.at(-1);
   // One that was chosen with another kit and that nobody has built is to be chosen again.
   const current = last && (room.building !== null || isOfKit(room, last)) ? last.key : null;
@@ -36,7 +40,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
   }, [marked, first, mark]);
   const shown = challenges.find((each) => each.key === marked);
   const title = shown ? textIn(shown.title, locale) : desk.briefing.title;
-  const ready = shown?.playable && shown.key === current && room.building === null;
+  const isChosen = shown?.playable && shown.key === current && room.building === null;
   return (
     <div className="desk-two">
       <main className="desk-main">
@@ -50,15 +54,26 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
               ready={each}
               marked={each.key === marked}
               state={each.key === current ? 'chosen' : played(room, each.key) ? 'played' : null}
+              own={own.playable.includes(each)}
             />
           ))}
+          {own.unfinished.map((challenge) => (
+            <UnfinishedCard key={challenge.id} challenge={challenge} room={room.id} />
+          ))}
         </div>
+        <OwnFoot room={room} />
       </main>
-      <Aside label={title} foot={ready && <BeforeBuilding room={room} />}>
+      <Aside label={title} foot={isChosen && <BeforeBuilding room={room} />}>
         {shown?.playable && (
           <>
             <QueueButton room={room} marked={shown.key} />
             <ChallengeDetail challenge={shown.challenge} title={title} />
+            <OwnActs
+              challenge={shown.challenge}
+              title={shown.title}
+              isOwn={own.playable.includes(shown)}
+              room={room.id}
+            />
           </>
         )}
       </Aside>
@@ -72,10 +87,12 @@ interface CardProps {
   readonly ready: ReadyChallenge;
   readonly marked: boolean;
   readonly state: 'chosen' | 'played' | null;
+  /** Made by this desk. */
+  readonly own: boolean;
 }
 
-function ChallengeCard({ ready, marked, state }: CardProps) {
-  const { desk, library } = useWords();
+function ChallengeCard({ ready, marked, state, own }: CardProps) {
+  const { desk, library, builder } = useWords();
   const locale = useLocale();
   const mark = useDesk((desk) => desk.mark);
   if (!ready.playable)
@@ -112,7 +129,7 @@ function ChallengeCard({ ready, marked, state }: CardProps) {
         </span>
         <span>{textIn(challenge.sentence, locale)}</span>
         <span className="desk-quiet">
-          {desk.briefing.topic(ready.topic)} · {desk.briefing.play(challenge.play)}
+          {own ? builder.own.yours : desk.briefing.topic(ready.topic)} · {desk.briefing.play(challenge.play)}
         </span>
         {ready.par === 'not-known' && <span className="desk-quiet">{library.standing(ready)}</span>}
       </span>

@@ -1,5 +1,6 @@
 import '../parts/theme.css';
 import './desk.css';
+import type { ReactNode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { connect } from '../link/connect.ts';
 import { Announcer } from '../parts/announcer.tsx';
@@ -9,26 +10,33 @@ import { DeviceSettingsDialog } from '../parts/device-settings-dialog.tsx';
 import { holdLink, LinkProvider } from '../parts/use-link.tsx';
 import { Desk } from './desk.tsx';
 import { Lobby } from './lobby.tsx';
-import { roomInAddress } from './session.ts';
+import { builtInAddress, roomInAddress } from './session.ts';
 import './large.css';
 import './print.css';
 
 const room = roomInAddress();
-const page =
-  room === null ? (
-    <Lobby />
-  ) : (
+const built = builtInAddress();
+
+/** What is built is fetched where it is wanted: a lesson does without. */
+async function page(): Promise<ReactNode> {
+  if (built !== null) {
+    const { BuilderPage } = await import('./builder/builder-page.tsx');
+    return <BuilderPage id={built} room={room} />;
+  }
+  if (room === null) return <Lobby />;
+  return (
     <LinkProvider held={holdLink(connect({ page: 'desk', room }))}>
       <Desk />
     </LinkProvider>
   );
+}
 
 void eraseWhatIsDue(Date.now())
-  .then(followDevice)
-  .then(() =>
+  .then(() => Promise.all([page(), followDevice()]))
+  .then(([shown]) =>
     createRoot(document.getElementById('root')!).render(
       <Announcer>
-        {page}
+        {shown}
         <DeviceSettingsDialog />
       </Announcer>,
     ),

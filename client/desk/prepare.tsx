@@ -10,6 +10,7 @@ import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useTicks } from './before/ticks.ts';
+import { OwnBox } from './builder/own-box.tsx';
 import { useKeys } from './keys.ts';
 import { useRoomKit } from './kit/room-kit.ts';
 import { LinkList } from './links.tsx';
@@ -38,6 +39,7 @@ export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLi
       <div className="prepare-side">
         <OpenRoom opening={opening} />
         <RoomList />
+        <OwnBox />
         <RestoreRoom />
         {givesLinks && <DeskLinks />}
       </div>

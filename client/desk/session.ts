@@ -14,6 +14,9 @@ import { getJson, type HttpAnswer, postJson } from '../parts/http.ts';
 /** Which of the owner's rooms this desk has, kept in the address so that a reload goes on with it. */
 export const roomInAddress = (): string | null => new URLSearchParams(location.search).get('room');
 
+/** The challenge of one's own that is being built, kept in the address too. */
+export const builtInAddress = (): string | null => new URLSearchParams(location.search).get('build');
+
 /** Moves to a room (null: the list of rooms) with a fresh page: nothing of the other room stays. */
 export function goToRoom(room: string | null): void {
   location.assign(room === null ? '/desk' : `/desk?room=${encodeURIComponent(room)}`);

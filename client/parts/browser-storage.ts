@@ -11,6 +11,7 @@ const TEXTS: readonly (readonly [beginning: string, what: KeptHere])[] = [
   [`${OURS}.device`, 'device'],
   [`${OURS}.desk.rota`, 'rota'],
   [`${OURS}.desk.check`, 'check'],
+  [`${OURS}.builder`, 'builder'],
   [`${OURS}.desk.keys`, 'keys'],
   [`${OURS}.met-plays`, 'plays'],
   [`${OURS}.outbox.`, 'outbox'],

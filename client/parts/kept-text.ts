@@ -15,3 +15,12 @@ export function keepText(key: string, text: string): void {
     // Not kept over a reload, no more.
   }
 }
+
+/** Keeps it no longer. */
+export function forgetText(key: string): void {
+  try {
+    window.localStorage.removeItem(key);
+  } catch {
+    // Nothing was kept then.
+  }
+}

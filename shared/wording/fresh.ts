@@ -1,4 +1,5 @@
 import type { FreshWords } from '../documents/fresh.ts';
+import type { Texts } from '../documents/values.ts';
 
 /** What a fresh challenge says, whatever its lines: a document speaks every language at once. */
 export const fresh: FreshWords = {
@@ -26,3 +27,16 @@ export const fresh: FreshWords = {
   area: { en: 'Ferry landing', es: 'Embarcadero' },
   gate: { en: 'Bakery', es: 'Panadería' },
 };
+
+/** What a new challenge and its places are called until somebody gives them names. */
+export const NEW_CHALLENGE: { readonly title: Texts; readonly sentence: Texts } = {
+  title: { en: 'New challenge', es: 'Reto nuevo' },
+  sentence: { en: 'Do what the goals say.', es: 'Haz lo que dicen los objetivos.' },
+};
+export const PLACE_TEXTS = {
+  start: fresh.start,
+  finish: fresh.finish,
+  gate: { en: 'Gate', es: 'Puerta' },
+  area: { en: 'Area', es: 'Zona' },
+  'keep-out': { en: 'Nest', es: 'Nido' },
+} as const satisfies Readonly<Record<string, Texts>>;

@@ -230,13 +230,13 @@ it('a saved room opens again on another server, with its teams and points', asyn
   const there = await deskBrowser(LAPTOP, other);
   try {
     await there.page.getByText('Open a room file').waitFor();
-    await there.page.locator('input[type="file"]').setInputFiles({
+    await there.page.locator('input[aria-label="Open a room file"]').setInputFiles({
       name: 'notes.txt',
       mimeType: 'text/plain',
       buffer: Buffer.from('no room at all'),
     });
     await there.page.getByText('This file could not be read as a room file.').waitFor();
-    await there.page.locator('input[type="file"]').setInputFiles(file);
+    await there.page.locator('input[aria-label="Open a room file"]').setInputFiles(file);
     await there.page.waitForURL(/\/desk\?room=/);
     const row = there.page.getByRole('row', { name: /Sailboat/ });
     await row.waitFor();

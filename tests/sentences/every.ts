@@ -1,6 +1,7 @@
 import { en } from '../../shared/wording/en/index.ts';
 import { es } from '../../shared/wording/es/index.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
+import { ofBuilding } from './building.ts';
 import { ofClosing } from './closing.ts';
 import { ofDriving } from './driving.ts';
 import { ofForetelling } from './foretelling.ts';
@@ -75,6 +76,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofSheet,
   ofScenes,
   ofStage,
+  ofBuilding,
 ];
 
 /** Asks a language for everything. */

@@ -1,5 +1,6 @@
 import { actions } from './actions.ts';
 import { board } from './board.ts';
+import { builder } from './builder.ts';
 import { calibration } from './calibration.ts';
 import { check } from './check.ts';
 import { closing } from './closing.ts';
@@ -72,6 +73,7 @@ export const en = {
   kept,
   safety,
   scenes,
+  builder,
   check,
   closing,
   device,

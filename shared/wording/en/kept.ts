@@ -5,6 +5,7 @@ export type KeptHere =
   | 'device'
   | 'rota'
   | 'check'
+  | 'builder'
   | 'keys'
   | 'plays'
   | 'outbox'
@@ -16,6 +17,7 @@ const HERE: Readonly<Record<KeptHere, string>> = {
   device: 'how this device speaks and shows things',
   rota: 'the charging rota as it was typed',
   check: 'ticks of the five minutes before a lesson',
+  builder: 'changes to challenges that the server does not have yet',
   keys: 'whether single keys do something',
   plays: 'which ways to play this device has shown',
   outbox: 'what waits for the server',

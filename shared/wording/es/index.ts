@@ -1,5 +1,6 @@
 import { actions } from './actions.ts';
 import { board } from './board.ts';
+import { builder } from './builder.ts';
 import { calibration } from './calibration.ts';
 import { check } from './check.ts';
 import { closing } from './closing.ts';
@@ -89,6 +90,7 @@ export const es = {
   kept,
   safety,
   scenes,
+  builder,
   check,
   closing,
   device,

@@ -5,6 +5,7 @@ const HERE: Readonly<Record<KeptHere, string>> = {
   device: 'cómo habla y muestra las cosas este aparato',
   rota: 'el plan de carga tal como se escribió',
   check: 'las marcas de los cinco minutos antes de una clase',
+  builder: 'cambios de retos que el servidor todavía no tiene',
   keys: 'si las teclas sueltas hacen algo',
   plays: 'qué formas de jugar ha mostrado este aparato',
   outbox: 'lo que espera al servidor',

@@ -1,0 +1,56 @@
+import { useState } from 'react';
+import { DrawingSurface } from '../../editor/surface/drawing-surface.tsx';
+import { Tools } from '../../editor/surface/tools.tsx';
+import { Tray } from '../../editor/surface/tray.tsx';
+import { useKeys } from '../../editor/surface/use-keys.ts';
+import { useWords } from '../../parts/use-words.ts';
+import { useLayerSession } from './layer-session.ts';
+import { type Layer, layersOf } from './layers.ts';
+import { useChallenge, type Work } from './work.ts';
+
+const NO_KEYS = {};
+
+/** Drawing with the tablet's tools: what is given, the fault of a mend, and one's own solution. */
+export function LinesPart({ work }: { readonly work: Work }) {
+  const { lines } = useWords().builder;
+  const { play } = useChallenge(work);
+  const layers = layersOf(play);
+  const [wanted, setWanted] = useState<Layer>(layers[0]!);
+  const layer = layers.includes(wanted) ? wanted : layers[0]!;
+  const session = useLayerSession(work, layer);
+  useKeys(session, false);
+  return (
+    <>
+      <Tools session={session} />
+      <DrawingSurface
+        session={session}
+        label={lines.sheet}
+        judged={null}
+        found={[]}
+        open={null}
+        mended={null}
+        missing={false}
+        resting={false}
+        keys={NO_KEYS}
+      />
+      <aside className="builder-aside builder-lines" aria-label={lines.title}>
+        <div className="builder-layers" role="radiogroup" aria-label={lines.which}>
+          {layers.map((each) => (
+            <label key={each} className="choice" data-chosen={each === layer}>
+              <input
+                type="radio"
+                name="layer"
+                className="tool-input"
+                checked={each === layer}
+                onChange={() => setWanted(each)}
+              />
+              {lines.layer(each)}
+            </label>
+          ))}
+        </div>
+        <p className="desk-quiet">{lines.note(layer)}</p>
+        <Tray session={session} />
+      </aside>
+    </>
+  );
+}
