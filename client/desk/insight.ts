@@ -1,10 +1,11 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
-import type { Finding, Severity, Verdict } from '../../shared/documents/verdict.ts';
+import type { Finding, Verdict } from '../../shared/documents/verdict.ts';
 import type { Entry, RoomState, TeamId, Try } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { bestEntry, currentRound, entriesOf } from '../parts/figures.ts';
+import { gravest } from '../parts/gravest.ts';
 
 /** What the desk may want to know of a team at a glance. */
 export interface Glance {
@@ -36,12 +37,6 @@ export const urgencyOf = (need: Need | null | undefined): number =>
 const STUCK_AFTER = 3;
 /** A team that has drawn nothing for so long may not know how to begin, ms. */
 const EMPTY_AFTER = 90_000;
-
-const GRAVITY: Readonly<Record<Severity, number>> = { stops: 0, 'may-stop': 1, untidy: 2 };
-
-/** The gravest first; equal ones stay in the order of the rules. */
-export const gravest = (findings: readonly Finding[]): Finding[] =>
-  [...findings].sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
 
 export interface GlanceSource {
   readonly room: RoomState;

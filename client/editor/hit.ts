@@ -6,7 +6,7 @@ import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import { markLength, markMiddle } from './attach.ts';
 import { nodesOf } from './lines.ts';
 import { anyLine } from './marks.ts';
-import type { EditContext } from './model.ts';
+import { drawsLines, type EditContext } from './model.ts';
 import { linePath } from './paths.ts';
 import { gripsOf } from './sections.ts';
 
@@ -59,7 +59,7 @@ export function lineAt(
   context: EditContext,
   reach: Mm,
 ): (Hit & { kind: 'line' }) | undefined {
-  const own = design.drawing.lines.map((line) => ({ line, given: false }));
+  const own = design.drawing.lines.map((line) => ({ line, given: !drawsLines(context.play) }));
   const all = [...own, ...context.sheet.given.lines.map((line) => ({ line, given: true }))];
   let best: { hit: Hit & { kind: 'line' }; distance: Mm } | undefined;
   for (const { line, given } of all) {
@@ -99,9 +99,10 @@ function middleAt(p: PaperPoint, design: Design, reach: Mm): (Hit & { kind: 'mid
   return best && { kind: 'middle', line: best.line, piece: best.piece };
 }
 
-/** A mark, else an end or corner, else an arc's middle, else a line. */
+/** A mark, else an end or corner, else an arc's middle, else a line. Lines that are not the team's to draw are whole. */
 export const hitAt = (p: PaperPoint, design: Design, context: EditContext, reach: Mm): Hit | undefined =>
   markAt(p, design, context, reach * 0.7) ??
-  nodeAtPoint(p, design, reach) ??
-  middleAt(p, design, reach * 0.7) ??
+  (drawsLines(context.play)
+    ? (nodeAtPoint(p, design, reach) ?? middleAt(p, design, reach * 0.7))
+    : undefined) ??
   lineAt(p, design, context, reach);

@@ -2,10 +2,9 @@ import { Suspense, useEffect } from 'react';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
-import { useDocument } from '../parts/use-document.ts';
 import { useLinkState } from '../parts/use-link.tsx';
 import { useWakeLock } from '../parts/use-wake-lock.ts';
-import { onTeamsSheet } from '../parts/variants.ts';
+import { useTeamsChallenge } from './gentler.ts';
 import { BriefScreen } from './screens/brief.tsx';
 import { CloseScreen } from './screens/close.tsx';
 import { ConnectingScreen } from './screens/connecting.tsx';
@@ -48,21 +47,22 @@ function Screen() {
 
 function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: Team }) {
   const round = currentRound(room);
-  const loaded = useDocument('challenge', room.rounds[round]?.challenge ?? null);
-  const challenge = loaded.kind === 'here' ? onTeamsSheet(room, team, loaded.value) : null;
+  const loaded = useTeamsChallenge(room, team);
+  const challenge = loaded.kind === 'here' ? loaded.value : null;
+  const gentler = room.coaching.gentler.includes(team.id);
   // While a team draws, the pause lies over the drawing instead.
   if (room.paused !== null && (room.phase !== 'build' || !challenge)) return <RestingScreen why="paused" />;
   if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;
   if (room.phase === 'close') return <CloseScreen room={room} team={team} />;
   if (room.phase === 'drive') return <DriveScreen room={room} team={team} />;
   if (!challenge) return <WaitingScreen room={room} team={team} />;
-  if (room.phase === 'brief') return <BriefScreen team={team} challenge={challenge} />;
+  if (room.phase === 'brief') return <BriefScreen room={room} team={team} challenge={challenge} />;
   if (room.phase === 'show') return <ShowScreen room={room} team={team} challenge={challenge} />;
   const Work = challenge.play === 'predict' ? PredictScreen : BuildScreen;
   return (
     <Suspense fallback={<ConnectingScreen />}>
       <Work
-        key={`${room.id} ${team.id} ${round} ${team.moves}`}
+        key={`${room.id} ${team.id} ${round} ${team.moves} ${gentler}`}
         room={room}
         team={team}
         round={round}

@@ -1,6 +1,7 @@
 import { createStore, get, set } from 'idb-keyval';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
+import { openedState } from '../../shared/room/apply.ts';
 import type { DocumentId, RoomState } from '../../shared/room/state.ts';
 import type { Link } from '../link/connect.ts';
 import type { Kept } from '../link/state.ts';
@@ -35,11 +36,17 @@ async function keep(link: Link): Promise<void> {
   await set('room', kept, shelf);
 }
 
+/** An older page knew nothing of some parts of a room: those are as they are in a new one. */
+function completed(room: RoomState): RoomState {
+  const opened = { kind: 'opened', room: room.id, word: room.word, chargerWatched: false } as const;
+  return { ...openedState(opened, { seq: room.seq, at: room.openedAt }), ...room };
+}
+
 async function goOn(link: Link): Promise<void> {
   const kept = await get<KeptRoom>('room', shelf);
   if (!kept || Date.now() - kept.at > KEPT_MS) return;
   if (kept.challenge) takeUpDocument('challenge', kept.challenge.id, kept.challenge.body);
-  link.takeUp(kept.link);
+  link.takeUp({ ...kept.link, room: completed(kept.link.room) });
 }
 
 /**

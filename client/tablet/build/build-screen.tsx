@@ -21,6 +21,7 @@ import { HandInDialog } from '../handing/hand-in.tsx';
 import { handedInBy, Roles } from '../handing/roles.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
 import { WallWishes } from '../handing/wall-wishes.tsx';
+import { NoteButton } from '../notes/note-button.tsx';
 import { HowButton } from '../playing/how-to-play.tsx';
 import { SheetInWords } from '../reading/sheet-in-words.tsx';
 import { TryIt } from '../trying/try-it.tsx';
@@ -49,7 +50,9 @@ export function BuildScreen(props: BuildScreenProps) {
     warmUpStudying();
   }, []);
   const { room, team, round, challenge } = props;
-  const session = useSession(challenge, { room: room.id, team: team.id, round, moves: team.moves });
+  const gentler = room.coaching.gentler.includes(team.id);
+  const place = { room: room.id, team: team.id, round, moves: team.moves, gentler };
+  const session = useSession(challenge, place);
   return session && <Workbench {...props} session={session} />;
 }
 
@@ -102,6 +105,7 @@ function Workbench({
             ways={live.last?.ways ?? {}}
             onRead={() => setOpen('reading')}
           />
+          <NoteButton room={room} team={team} />
           <HowButton challenge={challenge} />
           <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
           <TimeLeft room={room} />

@@ -10,10 +10,12 @@ export interface DraftPlace {
   readonly round: number;
   /** How often the seat had moved: what a tablet kept before another one went on is old. */
   readonly moves: number;
+  /** Drawn in the gentler form: that is another drawing, and the team's own waits until it is taken up again. */
+  readonly gentler?: boolean;
 }
 
-export const keyOf = ({ room, team, round, moves }: DraftPlace): string =>
-  `${room} ${team} ${round} ${moves}`;
+export const keyOf = ({ room, team, round, moves, gentler }: DraftPlace): string =>
+  `${room} ${team} ${round} ${moves}${gentler ? ' gentler' : ''}`;
 
 let opened: UseStore | null = null;
 const shelf = (): UseStore => {

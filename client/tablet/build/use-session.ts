@@ -39,18 +39,18 @@ function catchUp(session: DrawingSession, kept: Design | null): DrawingSession {
  */
 export function useSession(challenge: Challenge, place: DraftPlace): DrawingSession | null {
   const link = useLink();
-  const { room, team, round, moves } = place;
+  const { room, team, round, moves, gentler = false } = place;
   const key = keyOf(place);
   const [session, setSession] = useState<DrawingSession | null>(null);
   useEffect(() => {
     let here = true;
     const context = contextOf(challenge);
     const look = async () => {
-      const place = { room, team, round, moves };
+      const place = { room, team, round, moves, gentler };
       const kept = await keptDraft(Design, place);
       const before = opened.get(key);
       if (before) return here && setSession(catchUp(before.session, kept));
-      const design = kept ?? serverDraft(link, { team, round }) ?? context.begin;
+      const design = kept ?? serverDraft(link, place, context.begin) ?? context.begin;
       const way = new KeptWay(place);
       const fresh = { way, session: new DrawingSession(design, context, await way.find(design)) };
       if (!here) return;
@@ -61,15 +61,18 @@ export function useSession(challenge: Challenge, place: DraftPlace): DrawingSess
     return () => {
       here = false;
     };
-  }, [link, challenge, room, team, round, moves, key]);
+  }, [link, challenge, room, team, round, moves, gentler, key]);
   useKept(session, place, link);
   useKeptWay(session, key);
   return session;
 }
 
-function serverDraft(link: Link, { team, round }: Pick<DraftPlace, 'team' | 'round'>): Design | null {
+/** Where the lines are given, what was drawn on other lines is another drawing. */
+function serverDraft(link: Link, { team, round, gentler }: DraftPlace, begin: Design): Design | null {
   const draft = link.state().drafts[team];
-  return draft?.round === round ? readAs(Design, draft.design) : null;
+  const design = draft?.round === round ? readAs(Design, draft.design) : null;
+  const lines = ({ drawing }: Design) => JSON.stringify(drawing.lines);
+  return design && gentler && lines(design) !== lines(begin) ? null : design;
 }
 
 /** Keeps the way back and forth, so that it is there after a reload. */
@@ -84,7 +87,8 @@ function useKeptWay(session: DrawingSession | null, key: string): void {
 }
 
 /** Keeps every change in this browser and tells it to the server, which thins it out to one a second. */
-function useKept(session: DrawingSession | null, { room, team, round, moves }: DraftPlace, link: Link): void {
+function useKept(session: DrawingSession | null, place: DraftPlace, link: Link): void {
+  const { room, team, round, moves, gentler = false } = place;
   useEffect(() => {
     if (!session) return;
     const tell = (design: Design) =>
@@ -92,8 +96,8 @@ function useKept(session: DrawingSession | null, { room, team, round, moves }: D
     tell(session.editor.design);
     return session.store.subscribe((now, before) => {
       if (now.editor.design === before.editor.design) return;
-      void keepDraft(Design, { room, team, round, moves }, now.editor.design);
+      void keepDraft(Design, { room, team, round, moves, gentler }, now.editor.design);
       tell(now.editor.design);
     });
-  }, [session, room, team, round, moves, link]);
+  }, [session, room, team, round, moves, gentler, link]);
 }

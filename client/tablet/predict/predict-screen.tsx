@@ -17,6 +17,7 @@ import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
 import { handedInBy, Roles } from '../handing/roles.tsx';
 import { useHandIn } from '../handing/use-hand-in.ts';
 import { WallWishes } from '../handing/wall-wishes.tsx';
+import { NoteButton } from '../notes/note-button.tsx';
 import { HowButton } from '../playing/how-to-play.tsx';
 import { Chart } from './chart.tsx';
 import { GivenSheet } from './given-sheet.tsx';
@@ -58,6 +59,7 @@ function Questions({ room, team, round, challenge, now }: BuildScreenProps & { r
         <header className="build-head">
           <EmblemBadge emblem={team.emblem} size={30} />
           <h1 className="predict-sentence">{sentence}</h1>
+          <NoteButton room={room} team={team} />
           <HowButton challenge={challenge} />
           <EntriesButton entries={entries} waiting={sending.waiting} onOpen={() => setOpen('entries')} />
           <TimeLeft room={room} />

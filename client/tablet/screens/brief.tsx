@@ -1,22 +1,24 @@
 import { Suspense } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { textIn } from '../../../shared/documents/values.ts';
-import type { Team } from '../../../shared/room/state.ts';
+import type { RoomState, Team } from '../../../shared/room/state.ts';
 import { aimsOf } from '../../parts/aims.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { Hear } from '../../parts/hear.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
+import { NoteButton } from '../notes/note-button.tsx';
 import { HowPictures } from '../work.ts';
 import './screens.css';
 
 export interface BriefScreenProps {
+  readonly room: RoomState;
   readonly team: Team;
   readonly challenge: Challenge;
 }
 
 /** What has to come true, and the sheet on which it will. */
-export function BriefScreen({ team, challenge }: BriefScreenProps) {
+export function BriefScreen({ room, team, challenge }: BriefScreenProps) {
   const words = useWords();
   const { briefing, building, predicting } = words.tablet;
   const sentence = textIn(challenge.sentence, useLocale());
@@ -25,6 +27,7 @@ export function BriefScreen({ team, challenge }: BriefScreenProps) {
     <main className="page-screen">
       <header className="page-head">
         <EmblemBadge emblem={team.emblem} size={34} />
+        <NoteButton room={room} team={team} />
       </header>
       <div className="brief">
         <div className="brief-words">

@@ -7,6 +7,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useDocument } from '../../parts/use-document.ts';
 import { useWords } from '../../parts/use-words.ts';
+import { NoteButton } from '../notes/note-button.tsx';
 import { PredictedEntry } from '../predict/predicted-entry.tsx';
 import './screens.css';
 
@@ -25,6 +26,7 @@ export function ShowScreen({ room, team, challenge }: ShowScreenProps) {
     <main className="page-screen">
       <header className="page-head">
         <EmblemBadge emblem={team.emblem} size={34} />
+        <NoteButton room={room} team={team} />
         {points !== null && points > 0 && <span className="quiet-words">{showing.points(points)}</span>}
       </header>
       <div className="show">

@@ -4,6 +4,7 @@ import type { Design } from '../../../shared/documents/design.ts';
 import type { Guess } from '../../../shared/documents/reason.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import type { Because } from '../../../shared/room/state.ts';
+import { gravest } from '../../parts/gravest.ts';
 import { useJudged } from '../../parts/judging.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import type { Help, Tried } from '../build/use-help.ts';
@@ -24,7 +25,9 @@ export function useEvidence(challenge: Challenge, design: Design, round: number,
   useEffect(() => {
     if (!said || !judged) return;
     setSaid(null);
-    void link.command({ kind: 'try', round, ...said, made: judged.verdict.met });
+    const worst = gravest(judged.verdict.findings)[0];
+    const found = worst && { rule: worst.rule, ...(worst.variant && { variant: worst.variant }) };
+    void link.command({ kind: 'try', round, ...said, made: judged.verdict.met, ...(found && { found }) });
   }, [said, judged, link, round]);
   return {
     tried,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextStep, reachable, standOf } from '../../../../client/desk/steps.ts';
+import { nextStep, reachable, standOf, suggestedKey } from '../../../../client/desk/steps.ts';
 import type { RoomState } from '../../../../shared/room/state.ts';
 import { roomState } from '../link/fakes.ts';
 
@@ -104,10 +104,47 @@ describe('nextStep', () => {
       view('close'),
       { kind: 'look-at', step: 'build' },
     ],
+    [
+      'all have been shown and a challenge waits: that one',
+      { phase: 'show', rounds, building: over, plan: { queue: ['long-pier'], from: null } },
+      view('show'),
+      { kind: 'take-queued', key: 'long-pier' },
+    ],
+    [
+      'a drawing has not been shown: that one, before any challenge that waits',
+      { phase: 'show', rounds, building: over, plan: { queue: ['long-pier'], from: null } },
+      view('show', { unshown: 'e' }),
+      { kind: 'show-next', entry: 'e' },
+    ],
     ['at the end: another challenge', { phase: 'close' }, view('close'), { kind: 'another-challenge' }],
   ];
   it.each(cases)('%s', (_, change, looked, next) => {
     expect(nextStep(roomState(1, change), looked)).toEqual(next);
+  });
+});
+
+describe('suggestedKey', () => {
+  const course = ['first-line', 'sharp-corner', 'long-pier'];
+  const from = (last: string | null) => ({ queue: [], from: { room: 'old', last, places: [] } });
+  const suggested = (change: Partial<RoomState>) => suggestedKey(roomState(1, change), course);
+
+  it('is what was just chosen, before the queue', () => {
+    expect(suggested({ rounds, plan: { queue: ['long-pier'], from: null } })).toBe('first-line');
+  });
+
+  it('is the first of the queue once a challenge has been built', () => {
+    expect(suggested({ rounds, building: over, plan: { queue: ['long-pier'], from: null } })).toBe(
+      'long-pier',
+    );
+    expect(suggested({ rounds, building: over })).toBe('first-line');
+  });
+
+  it('is what comes after the last one of the lesson before, or the first of the course', () => {
+    expect([suggested({ plan: from('first-line') }), suggested({ plan: from(null) })]).toEqual([
+      'sharp-corner',
+      'first-line',
+    ]);
+    expect(suggested({ plan: from('long-pier') })).toBe('first-line');
   });
 });
 
