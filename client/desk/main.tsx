@@ -12,6 +12,7 @@ import { Desk } from './desk.tsx';
 import { Lobby } from './lobby.tsx';
 import { builtInAddress, roomInAddress } from './session.ts';
 import './large.css';
+import './narrow.css';
 import './print.css';
 
 const room = roomInAddress();

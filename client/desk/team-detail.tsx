@@ -1,5 +1,5 @@
-import { Presentation, TabletSmartphone } from 'lucide-react';
-import type { ReactNode } from 'react';
+import { ArrowUp, TabletSmartphone } from 'lucide-react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
@@ -16,14 +16,12 @@ import type { WaysOfGoals } from '../parts/judge-here.ts';
 import { useJudged, useWays } from '../parts/judging.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useTeamAnswers, useTeamDrawing } from '../parts/use-drawings.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
-import { LateSwitch } from './late.tsx';
+import { EntryActs } from './entry-acts.tsx';
 import { Places } from './places.tsx';
-import { ReturnEntry } from './return-entry.tsx';
 import { TeamCoaching } from './team-coaching.tsx';
 import { TeamLearning } from './team-learning.tsx';
 import './team-detail.css';
@@ -41,8 +39,10 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
   const entries = entriesOf(room, team.id);
   const entry = entries.find((each) => each.id === picked);
   const points = pointsSoFar(room, team.id);
+  const section = useBrought(team);
   return (
-    <section className="team-detail">
+    <section className="team-detail" ref={section}>
+      <AllTeams />
       <header className="team-detail-head">
         <h2>
           <EmblemBadge emblem={team.emblem} size={24} />
@@ -67,6 +67,31 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
         <DraftView room={room} team={team} challenge={challenge} />
       )}
     </section>
+  );
+}
+
+/** Brings a team that is chosen into view where it lies under the others, as it does on a phone. */
+function useBrought({ id }: Team) {
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const chosen = section.current;
+    if (id && chosen && chosen.getBoundingClientRect().top > window.innerHeight) chosen.scrollIntoView();
+  }, [id]);
+  return section;
+}
+
+/** On a phone the way back up. */
+function AllTeams() {
+  const { desk } = useWords();
+  const pickTeam = useDesk((state) => state.pickTeam);
+  const back = () => {
+    pickTeam(null);
+    document.querySelector('.team-grid')?.scrollIntoView();
+  };
+  return (
+    <Button look="quiet" className="team-back" icon={<Icon of={ArrowUp} />} onClick={back}>
+      {desk.team.back}
+    </Button>
   );
 }
 
@@ -150,10 +175,7 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
         {', '}
         <strong>{outcomeOf(entry, desk.team)}</strong>
       </span>
-      <StageButton room={room} entry={entry} />
-      {entry.unjudged && <JudgeAgain entry={entry} />}
-      {!entry.returned && <LateSwitch entry={entry} />}
-      <ReturnEntry key={entry.id} room={room} entry={entry} />
+      <EntryActs room={room} entry={entry} />
     </div>
   );
   if (challenge.play === 'predict')
@@ -197,39 +219,6 @@ function DrawnEntry({ entry, challenge, line }: EntryProps & { readonly line: Re
 
 const outcomeOf = (entry: Entry, words: ReturnType<typeof useWords>['desk']['team']) =>
   entry.verdict ? words.points(entry.verdict.points) : entry.unjudged ? words.unjudged : words.judging;
-
-function JudgeAgain({ entry }: { readonly entry: Entry }) {
-  const { desk } = useWords();
-  const { ask, refusal, busy } = useAsk();
-  return (
-    <>
-      <Button disabled={busy} onClick={() => void ask({ kind: 'judge-again', entry: entry.id })}>
-        {desk.team.judgeAgain}
-      </Button>
-      <Refused refusal={refusal} />
-    </>
-  );
-}
-
-function StageButton({ room, entry }: { readonly room: RoomState; readonly entry: Entry }) {
-  const { desk } = useWords();
-  const { ask, refusal, busy } = useAsk();
-  if (room.phase !== 'show' || !entry.verdict) return null;
-  const on = room.stage.includes(entry.id);
-  return (
-    <>
-      <Button
-        icon={<Icon of={Presentation} />}
-        aria-pressed={on}
-        disabled={busy}
-        onClick={() => void ask({ kind: 'stage', entries: on ? [] : [entry.id] })}
-      >
-        {on ? desk.team.showing : desk.team.show}
-      </Button>
-      <Refused refusal={refusal} />
-    </>
-  );
-}
 
 interface BigPictureProps {
   readonly challenge: Challenge;

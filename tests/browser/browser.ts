@@ -148,7 +148,8 @@ export async function overlaps(page: Page): Promise<string[]> {
       return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     };
     const texts = [...document.querySelectorAll('body *')].flatMap((element) => {
-      if (element.closest('.only-read-aloud, svg, [aria-hidden="true"], [inert], dialog')) return [];
+      const unseen = '.only-read-aloud, svg, [aria-hidden="true"], [inert], dialog';
+      if (element.closest(`${unseen}, details:not([open]) > :not(summary)`)) return [];
       if (getComputedStyle(element).visibility === 'hidden') return [];
       return [...element.childNodes]
         .filter((n) => n.nodeType === 3 && n.textContent?.trim())
