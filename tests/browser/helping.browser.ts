@@ -132,7 +132,7 @@ describe('the desk', () => {
     await desk.page.goto(`${here.room.server.url}/desk?room=${here.room.room}`);
     await desk.page.getByLabel('Help on the tablets').selectOption('sentence');
     await here.room.desk.until('the class', () => here.room.desk.state?.help === 'sentence');
-    await desk.page.locator('.team-card').last().click();
+    await desk.page.locator(`.team-card[data-team="${here.room.desk.state!.teams.at(-1)!.id}"]`).click();
     await desk.page.getByLabel('Help', { exact: true }).selectOption('place');
     await callout().getByText('Look closely here').waitFor();
     await picture(desk.page, 'desk-help-team');

@@ -52,7 +52,9 @@ it('the desk gives neighbours other sheets before building, and sees each drawin
   expect(new Set(points).size).toBe(1);
   await page.locator('.team-card').nth(2).waitFor();
   const pictures = await Promise.all(
-    [0, 1, 2].map((i) => page.locator('.team-card').nth(i).locator('svg').first().innerHTML()),
+    [0, 1, 2].map((i) =>
+      page.locator(`.team-card[data-team="${here.room.desk.state!.teams[i]!.id}"] svg`).first().innerHTML(),
+    ),
   );
   expect(new Set(pictures).size).toBe(3);
   await picture(page, 'desk-1366-varied-build');
