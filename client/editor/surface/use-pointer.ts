@@ -81,9 +81,12 @@ class Paper {
     // After an up or a cancel its contact is known no more, so that this finds only what was lost.
     element.addEventListener('lostpointercapture', cancelled, { signal });
     element.addEventListener('wheel', (event) => this.#turned(event), { signal, passive: false });
-    // Safari enlarges the page by two fingers unless its own events are refused.
+    // Safari enlarges the page by two fingers unless its own events are refused. And after a stroke that
+    // ends fast a browser takes the next tap, on a button elsewhere, for the end of a scroll, unless it
+    // has been told that it has no part in the touch.
     const refuse = (event: Event) => event.preventDefault();
-    for (const name of ['gesturestart', 'gesturechange']) element.addEventListener(name, refuse, { signal });
+    for (const name of ['gesturestart', 'gesturechange', 'touchstart'])
+      element.addEventListener(name, refuse, { signal, passive: false });
     return () => {
       end.abort();
       this.#hand.break();
