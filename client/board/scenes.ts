@@ -1,4 +1,5 @@
 import type { RoomState } from '../../shared/room/state.ts';
+import { isCheckOnBoard } from '../parts/figures.ts';
 
 /** What the board shows: one scene at a time, chosen by the room alone. */
 export type Scene =
@@ -58,13 +59,7 @@ function phaseScene(room: RoomState): Scene {
     case 'drive':
       return { kind: 'driving' };
     case 'close':
-      if (isChecked(room)) return { kind: 'check' };
+      if (isCheckOnBoard(room)) return { kind: 'check' };
       return { kind: room.standingsShown ? 'standings' : 'together' };
   }
-}
-
-/** While the last questions are asked, and while the desk wants the board to say how the class did. */
-function isChecked({ checks }: RoomState): boolean {
-  const last = checks.at(-1);
-  return last !== undefined && (!last.ended || last.shown !== null);
 }

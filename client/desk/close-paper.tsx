@@ -46,32 +46,34 @@ function TeamPaper({ room, check, team }: PaperAnswersProps & { readonly team: T
   const questions = (document?.questions ?? []).map((question, number) => ({ ...question, number }));
   return (
     <>
-      {questions.map(({ ask: asked, sheet, number }) => (
-        <fieldset key={number} className="close-paper-question">
-          <legend>{words.which(number + 1, questions.length)}</legend>
-          {asked.choices.map((choice, i) => (
-            <label key={choice.key}>
-              <input
-                type="radio"
-                name={`${team} ${number}`}
-                checked={check.answers.some(
-                  (one) => one.team === team && one.question === number && one.picked === choice.key,
-                )}
-                onChange={() =>
-                  void ask({
-                    kind: 'note-answer',
-                    check: room.checks.length - 1,
-                    team,
-                    question: number,
-                    picked: choice.key,
-                  })
-                }
-              />
-              <strong>{LETTERS[i]}</strong> {words.choice(choice, sheet)}
-            </label>
-          ))}
-        </fieldset>
-      ))}
+      <div className="close-paper-questions">
+        {questions.map(({ ask: asked, sheet, number }) => (
+          <fieldset key={number} className="close-paper-question">
+            <legend>{words.which(number + 1, questions.length)}</legend>
+            {asked.choices.map((choice, i) => (
+              <label key={choice.key}>
+                <input
+                  type="radio"
+                  name={`${team} ${number}`}
+                  checked={check.answers.some(
+                    (one) => one.team === team && one.question === number && one.picked === choice.key,
+                  )}
+                  onChange={() =>
+                    void ask({
+                      kind: 'note-answer',
+                      check: room.checks.length - 1,
+                      team,
+                      question: number,
+                      picked: choice.key,
+                    })
+                  }
+                />
+                <strong>{LETTERS[i]}</strong> {words.choice(choice, sheet)}
+              </label>
+            ))}
+          </fieldset>
+        ))}
+      </div>
       <Refused refusal={refusal} />
     </>
   );

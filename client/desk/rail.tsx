@@ -3,6 +3,7 @@ import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { Button } from '../parts/button.tsx';
+import { isCheckOnBoard } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { useWords } from '../parts/use-words.ts';
@@ -97,5 +98,6 @@ function boardSays(room: RoomState, { desk, scenes }: Wording): string {
   if (room.lookHere) return desk.board.look;
   if (room.board.scene !== null) return scenes.name(room.board.scene);
   if (room.phase === 'show' && room.stage.length === 0) return desk.board.empty;
+  if (room.phase === 'close' && isCheckOnBoard(room)) return desk.board.check;
   return desk.board[room.phase];
 }

@@ -79,3 +79,9 @@ export function classFigures(room: RoomState): Together {
     teamsBetter: better.length,
   };
 }
+
+/** While the last questions are asked, and while the desk wishes the board to say how the class did. */
+export function isCheckOnBoard({ checks }: RoomState): boolean {
+  const last = checks.at(-1);
+  return last !== undefined && (!last.ended || last.shown !== null);
+}

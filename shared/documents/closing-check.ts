@@ -44,11 +44,11 @@ export const ClosingAsk = z.discriminatedUnion('kind', [
     choices: z.array(ActionChoice).check(...SEVERAL),
   }),
   z.strictObject({ kind: z.literal('end'), start: Start, choices: z.array(EndChoice).check(...SEVERAL) }),
-  /** Why the robot does not do what it should; `at`: where that can be seen. */
+  /** Why the robot does not do what it should; `at`: where that can be seen, absent where all is driven as drawn. */
   z.strictObject({
     kind: z.literal('why'),
     start: Start,
-    at: Point,
+    at: z.optional(Point),
     choices: z.array(ReasonChoice).check(...SEVERAL),
   }),
 ]);

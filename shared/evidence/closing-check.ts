@@ -40,9 +40,12 @@ const isEnough = (found: readonly Askable[], count: number): boolean =>
 function chosenOf(found: readonly Askable[]): Posed[] {
   const pair: readonly Posed[] = found.flatMap(({ pairs }) => pairs)[0] ?? [];
   const marks = found.flatMap((one) => one.marks.filter((posed) => !pair.includes(posed)).slice(0, 1));
-  const whys = found.flatMap(({ why }) => why ?? []);
+  // Where something can be pointed at there is more to see.
+  const whys = found.flatMap(({ why }) => why ?? []).sort((a, b) => Number(isSeen(b)) - Number(isSeen(a)));
   const ends = found.flatMap(({ end }) => end ?? []);
   const [first = [], rest] = pair.length > 0 ? [pair, marks] : [marks.slice(0, 2), marks.slice(2)];
   const once = [...first, ...whys.slice(0, 1), ...ends.slice(0, 1)];
   return [...once, ...rest, ...whys.slice(1), ...ends.slice(1)];
 }
+
+const isSeen = ({ question: { ask } }: Posed): boolean => ask.kind === 'why' && ask.at !== undefined;

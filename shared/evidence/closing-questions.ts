@@ -159,5 +159,6 @@ function whyQuestion(challenge: Challenge, design: Design, pose: Pose): Posed | 
   const mistakes = offered.flatMap((reason) =>
     isMistaken(reason) ? [{ choice: reason, mistake: reason }] : [],
   );
-  return pose({ kind: 'why', start: trace.start, at: first.at, choices }, { right, mistakes });
+  const at = right === 'falls-short' ? undefined : first.at;
+  return pose({ kind: 'why', start: trace.start, at, choices }, { right, mistakes });
 }

@@ -22,6 +22,11 @@ const ASKS: readonly ClosingAsk[] = [
     choices: [{ key: 'line-lost', kind: 'reason', reason: 'line-lost' }],
   },
 ];
+const NOWHERE: ClosingAsk = {
+  kind: 'why',
+  start: 'start',
+  choices: [{ key: 'falls-short', kind: 'reason', reason: 'falls-short' }],
+};
 const ANSWERS = ['chance', 'berth:finish'].map((right) => ({ right, mistakes: [] }));
 
 export function ofClosing({ closing, evidence }: Wording): void {
@@ -37,6 +42,7 @@ export function ofClosing({ closing, evidence }: Wording): void {
     check.choice(ask.choices[0]!, SPOKEN_SHEET);
     each(ANSWERS, (answer) => check.because(ask, answer, ['coral', '…']));
   }
+  check.because(NOWHERE, ANSWERS[0]!, []);
   each([check.sheet, check.should, check.said, check.right], (say) => say('…'));
   each(CLOSING_MISTAKES, (mistake) => [
     check.but(mistake),

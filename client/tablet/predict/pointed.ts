@@ -14,7 +14,7 @@ const isLooseEnd = (choice: Choice): choice is LooseEnd => choice.kind === 'loos
 /** What a sheet is looked at for: a question, or the place where a run goes wrong. */
 export type Pointing =
   | WithoutId<Question>
-  | { readonly kind: 'why'; readonly start: Question['start']; readonly at: PaperPoint };
+  | { readonly kind: 'why'; readonly start: Question['start']; readonly at?: PaperPoint | undefined };
 
 type WithoutId<Q extends Question> = Q extends Question ? Omit<Q, 'id'> : never;
 
@@ -24,7 +24,7 @@ export function pointedBy(question: Pointing, { sheet }: Pick<Challenge, 'sheet'
   const nothing: Pointed = { at: null, area: null, letters: [] };
   switch (question.kind) {
     case 'why':
-      return { ...nothing, at: question.at };
+      return { ...nothing, at: question.at ?? null };
     case 'mark':
       return { ...nothing, at: middleOf(question.mark, layout) ?? null };
     case 'pace':

@@ -44,7 +44,8 @@ const check = {
   /** Why the right answer is right. */
   because: (ask: ClosingAsk, { right }: ClosingAnswer, inks: readonly string[]): string => {
     if (ask.kind === 'mark') return `It meets ${numbers.list(inks)}, in this order.`;
-    if (ask.kind === 'why') return 'Look at the ring: you can see it there.';
+    if (ask.kind === 'why')
+      return ask.at ? 'Look at the ring: you can see it there.' : 'Read again what it is for.';
     return reasons.said(right === 'chance' ? 'left-to-luck' : 'all-as-drawn');
   },
   /** Why a wrong one can't be. */

@@ -210,6 +210,7 @@ const board = {
   empty: 'the stage, still empty',
   drive: 'which team drives which robot',
   close: 'what the class did together',
+  check: 'the last questions',
   look: '“Look here”',
   paused: 'a pause',
   standings: 'standings shown',

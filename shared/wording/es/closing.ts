@@ -44,7 +44,7 @@ const check = {
   /** Why the right answer is right. */
   because: (ask: ClosingAsk, { right }: ClosingAnswer, inks: readonly string[]): string => {
     if (ask.kind === 'mark') return `Encuentra ${numbers.list(inks)}, por este orden.`;
-    if (ask.kind === 'why') return 'Mira el círculo: allí se ve.';
+    if (ask.kind === 'why') return ask.at ? 'Mira el círculo: allí se ve.' : 'Lee otra vez lo que se pide.';
     return reasons.said(right === 'chance' ? 'left-to-luck' : 'all-as-drawn');
   },
   /** Why a wrong one can't be. */

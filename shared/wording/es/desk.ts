@@ -209,6 +209,7 @@ const board = {
   empty: 'el escenario, aún vacío',
   drive: 'qué equipo conduce qué robot',
   close: 'lo que ha hecho la clase',
+  check: 'las últimas preguntas',
   look: '«Mira aquí»',
   paused: 'una pausa',
   standings: 'con clasificación',
