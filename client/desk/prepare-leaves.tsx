@@ -8,6 +8,7 @@ import { WhatIsKept } from './before/kept.tsx';
 import { LessonPlan } from './before/lesson-plan.tsx';
 import { Supplies } from './before/supplies.tsx';
 import { Cautions } from './cautions.tsx';
+import { KitLeaf } from './kit/kit-leaf.tsx';
 import { ChargingRota } from './rota.tsx';
 
 export interface LeavesProps {
@@ -23,6 +24,7 @@ const LEAVES = {
   five: FiveMinutes,
   cautions: Cautions,
   rota: ChargingRota,
+  kit: KitLeaf,
   supplies: Supplies,
   plan: LessonPlan,
   kept: WhatIsKept,
@@ -37,6 +39,7 @@ export function PrepareLeaves(props: LeavesProps) {
     five: words.prepCheck.leaf,
     cautions: words.safety.leaf,
     rota: words.rota.title,
+    kit: words.kit.shelf.title,
     supplies: words.supplies.leaf,
     plan: words.lessonPlan.leaf,
     kept: words.kept.leaf,
