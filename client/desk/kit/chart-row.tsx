@@ -18,6 +18,8 @@ export interface ChartRowProps {
   readonly mark: MarkRow | null;
   /** Where its first word stands in the chart. */
   readonly at: number;
+  /** The line that asks for no names. */
+  readonly noNames: string;
   /** null takes the row away. */
   readonly onChange: (mark: MarkRow | null) => void;
   /** Goes on to the next row. */
@@ -25,7 +27,7 @@ export interface ChartRowProps {
 }
 
 /** One mark: its word, its bands, and what it means from each of its ends. */
-export function ChartRowFields({ number, mark, at, onChange, onNext }: ChartRowProps) {
+export function ChartRowFields({ number, mark, at, noNames, onChange, onNext }: ChartRowProps) {
   const { chart: words } = useWords().kit;
   const { kit } = useEditing();
   const enter = (event: KeyboardEvent) => {
@@ -36,7 +38,7 @@ export function ChartRowFields({ number, mark, at, onChange, onNext }: ChartRowP
   const set = (part: Partial<MarkRow>) => mark && onChange({ ...mark, ...part });
   return (
     <tr onKeyDown={enter}>
-      <WordCell number={number} mark={mark} at={at} onChange={onChange} />
+      <WordCell number={number} mark={mark} at={at} noNames={noNames} onChange={onChange} />
       <td>{mark && <MarkPicture kit={kit} word={mark.word} onPaper />}</td>
       <td>
         {mark && (
@@ -66,10 +68,10 @@ export function ChartRowFields({ number, mark, at, onChange, onNext }: ChartRowP
 
 const MEANS_NOTHING: Action = { kind: 'nothing' };
 
-type WordCellProps = Pick<ChartRowProps, 'number' | 'mark' | 'at' | 'onChange'>;
+type WordCellProps = Pick<ChartRowProps, 'number' | 'mark' | 'at' | 'noNames' | 'onChange'>;
 
 /** What is wrong with a word is said once it has been left: a word that is being typed is not finished. */
-function WordCell({ number, mark, at, onChange }: WordCellProps) {
+function WordCell({ number, mark, at, noNames, onChange }: WordCellProps) {
   const { chart: words } = useWords().kit;
   const [typed, setTyped] = useState<string | null>(null);
   const saidId = useId();
@@ -97,7 +99,7 @@ function WordCell({ number, mark, at, onChange }: WordCellProps) {
         value={typed ?? mark?.word ?? ''}
         aria-label={words.markOf(number)}
         aria-invalid={said.length > 0}
-        aria-describedby={said.length > 0 ? saidId : undefined}
+        aria-describedby={said.length > 0 ? saidId : noNames}
         onFocus={() => setTyped(mark?.word ?? '')}
         onChange={(event) => type(event.target.value)}
         onBlur={leave}

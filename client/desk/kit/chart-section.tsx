@@ -1,5 +1,6 @@
-import { type RefObject, useEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useId, useRef, useState } from 'react';
 import { chartOf, type MarkRow, marksOf } from '../../../shared/kit/marks.ts';
+import { NoNames } from '../../parts/no-names.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import { ChartFiles } from './chart-files.tsx';
 import { ChartRowFields } from './chart-row.tsx';
@@ -11,6 +12,7 @@ export function ChartSection() {
   const { kit } = useEditing();
   const { marks, setMark } = useMarks();
   const { table, goTo } = useFocusedRow();
+  const noNames = useId();
   const numbers = Array.from({ length: marks.length + 1 }, (_, i) => i + 1);
   return (
     <div className="kit-chart">
@@ -32,6 +34,7 @@ export function ChartSection() {
               key={number}
               number={number}
               mark={marks[number - 1] ?? null}
+              noNames={noNames}
               at={chartOf(marks.slice(0, number - 1)).length}
               onChange={(mark) => setMark(number, mark)}
               onNext={() => goTo(number + 1)}
@@ -39,6 +42,7 @@ export function ChartSection() {
           ))}
         </tbody>
       </table>
+      <NoNames id={noNames} />
       <p role="status">{marks.length === 0 ? words.none : words.count(marks.length, kit.chart.length)}</p>
       <ChartFiles />
     </div>

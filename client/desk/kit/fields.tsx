@@ -1,6 +1,7 @@
 import { createContext, type ReactNode, useContext, useId, useState } from 'react';
 import type { Kit } from '../../../shared/documents/kit.ts';
 import type { KitPath, KitProblem } from '../../../shared/kit/kit-problem.ts';
+import { NoNames } from '../../parts/no-names.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import { numberAt, SCALES, typedNumber, type Unit, withNumber } from './numbers.ts';
 
@@ -100,14 +101,15 @@ export function KitNumber({ path, ...look }: KitNumberProps) {
 export interface KitTextProps {
   readonly label: string;
   readonly value: string;
+  /** The line that asks for no names, where one stands for several fields. */
+  readonly noNames?: string;
   readonly onChange: (value: string) => void;
 }
 
 const LONGEST_NAME = 60;
 
 /** A free text of at least one letter; people's names do not belong there. */
-export function KitText({ label, value, onChange }: KitTextProps) {
-  const { editor } = useWords().kit;
+export function KitText({ label, value, noNames, onChange }: KitTextProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const noteId = useId();
   const type = (text: string) => {
@@ -122,14 +124,12 @@ export function KitText({ label, value, onChange }: KitTextProps) {
           type="text"
           maxLength={LONGEST_NAME}
           value={typed ?? value}
-          aria-describedby={noteId}
+          aria-describedby={noNames ?? noteId}
           onChange={(event) => type(event.target.value)}
           onBlur={() => setTyped(null)}
         />
       </label>
-      <span className="desk-quiet" id={noteId}>
-        {editor.noNames}
-      </span>
+      {noNames === undefined && <NoNames id={noteId} />}
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { textIn } from '../../../shared/documents/values.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
+import { NoNames } from '../../parts/no-names.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import { MOST_INKS, withAnotherInk, withInkLetter, withValue } from './changes.ts';
 import { DifferenceTable } from './difference-table.tsx';
@@ -12,8 +13,9 @@ import { KitText, ProblemsAt, Select, useEditing, useProblemsAt } from './fields
 
 /** The line's colour, the inks, and how far apart all of them are. */
 export function InkSection() {
-  const { inks: words, editor } = useWords().kit;
+  const { inks: words } = useWords().kit;
   const { kit, change } = useEditing();
+  const noNames = useId();
   return (
     <div className="kit-inks">
       <div className="kit-ink">
@@ -29,9 +31,10 @@ export function InkSection() {
         {kit.inks
           .map((ink, i) => ({ ink, number: i + 1 }))
           .map(({ ink, number }) => (
-            <InkRow key={number} ink={ink} place={number - 1} />
+            <InkRow key={number} ink={ink} place={number - 1} noNames={noNames} />
           ))}
       </ol>
+      <NoNames id={noNames} />
       <Button
         icon={<Icon of={Plus} />}
         disabled={kit.inks.length >= MOST_INKS}
@@ -51,12 +54,17 @@ export function InkSection() {
         </span>
       </label>
       <DifferenceTable />
-      <p className="desk-quiet">{editor.noNames}</p>
     </div>
   );
 }
 
-function InkRow({ ink, place }: { readonly ink: Ink; readonly place: number }) {
+interface InkRowProps {
+  readonly ink: Ink;
+  readonly place: number;
+  readonly noNames: string;
+}
+
+function InkRow({ ink, place, noNames }: InkRowProps) {
   const { inks: words } = useWords().kit;
   const { kit, change } = useEditing();
   const locale = useLocale();
@@ -89,6 +97,7 @@ function InkRow({ ink, place }: { readonly ink: Ink; readonly place: number }) {
       <KitText
         label={words.name}
         value={textIn(ink.name, locale)}
+        noNames={noNames}
         onChange={(name) => set('name', { en: name })}
       />
       <ColourField

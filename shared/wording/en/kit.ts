@@ -73,8 +73,6 @@ const shelf = {
 
 const editor = {
   name: 'Name of the kit',
-  /** Beside every field for free text. */
-  noNames: 'No names of people here.',
   back: 'Back to the kits',
   save: 'Save',
   saving: 'Saving',

@@ -72,8 +72,6 @@ const shelf = {
 
 const editor = {
   name: 'Nombre del kit',
-  /** Beside every field for free text. */
-  noNames: 'Sin nombres de personas.',
   back: 'Volver a los kits',
   save: 'Guardar',
   saving: 'Guardando',
