@@ -64,7 +64,7 @@ export function KeysHelp() {
 }
 
 /** Which key does what, as the list shows it. */
-function groupsOf({ desk: { keys }, device, scenes }: Wording) {
+function groupsOf({ desk: { keys }, device, driving, scenes }: Wording) {
   return [
     {
       title: keys.groups.lesson,
@@ -108,6 +108,16 @@ function groupsOf({ desk: { keys }, device, scenes }: Wording) {
         ['F', keys.onTop],
         ['W', keys.whatIf],
         ['X', keys.clear],
+      ],
+    },
+    {
+      title: driving.title,
+      rows: [
+        ['G', driving.setsOff],
+        ['Y', driving.outcome('as-predicted')],
+        ['J', driving.outcome('other-branch')],
+        ['E', driving.outcome('time-up')],
+        ['X', driving.lostSomewhere],
       ],
     },
     {

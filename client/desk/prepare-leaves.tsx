@@ -10,6 +10,7 @@ import { Supplies } from './before/supplies.tsx';
 import { Cautions } from './cautions.tsx';
 import { KitLeaf } from './kit/kit-leaf.tsx';
 import { ChargingRota } from './rota.tsx';
+import { FitLeaf } from './trials/fit-leaf.tsx';
 
 export interface LeavesProps {
   /** null before one is open. */
@@ -26,6 +27,7 @@ const LEAVES = {
   rota: ChargingRota,
   kit: KitLeaf,
   supplies: Supplies,
+  fit: FitLeaf,
   plan: LessonPlan,
   kept: WhatIsKept,
 } as const satisfies Record<string, (props: LeavesProps) => ReactNode>;
@@ -41,6 +43,7 @@ export function PrepareLeaves(props: LeavesProps) {
     rota: words.rota.title,
     kit: words.kit.shelf.title,
     supplies: words.supplies.leaf,
+    fit: words.fitting.leaf,
     plan: words.lessonPlan.leaf,
     kept: words.kept.leaf,
   };

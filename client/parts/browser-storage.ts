@@ -10,6 +10,7 @@ const ERASE_AT = `${OURS}.erase-at`;
 const TEXTS: readonly (readonly [beginning: string, what: KeptHere])[] = [
   [`${OURS}.device`, 'device'],
   [`${OURS}.desk.rota`, 'rota'],
+  [`${OURS}.desk.fit`, 'fit'],
   [`${OURS}.desk.check`, 'check'],
   [`${OURS}.builder`, 'builder'],
   [`${OURS}.desk.keys`, 'keys'],

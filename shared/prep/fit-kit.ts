@@ -50,3 +50,27 @@ export function slowedKit(kit: Kit, times: number): Kit {
   ) as Record<Pace, number>;
   return { ...kit, robot: { ...kit.robot, paces } };
 }
+
+/** One number of a kit, before and after; angles in rad. */
+export interface KitChange {
+  readonly what: Pace | 'wheelTrack' | 'corner' | 'untidy' | 'band' | 'tidy-band';
+  readonly before: number;
+  readonly after: number;
+}
+
+/** The numbers in which two versions of a kit differ, of those that robots tell about. */
+export function changesOf(before: Kit, after: Kit): KitChange[] {
+  const numbersOf = ({ robot, rules: { corner, bands } }: Kit): [KitChange['what'], number][] => [
+    ...PACES.map((pace): [Pace, number] => [pace, robot.paces[pace]]),
+    ['wheelTrack', robot.wheelTrack],
+    ['corner', corner.mayStopBelow],
+    ['untidy', corner.untidyBelow],
+    ['band', bands.shortest],
+    ['tidy-band', bands.tidyShortest],
+  ];
+  const later = new Map(numbersOf(after));
+  return numbersOf(before).flatMap(([what, was]) => {
+    const is = later.get(what)!;
+    return is === was ? [] : [{ what, before: was, after: is }];
+  });
+}

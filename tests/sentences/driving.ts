@@ -13,7 +13,7 @@ const OFFERS: readonly PaceOffer[] = [
 ];
 
 /** Robots on paper, what they do beside what was foretold, and the kit fitted to them. */
-export function ofDriving({ driving, beside, board, onPaper }: Wording): void {
+export function ofDriving({ driving, beside, board, onPaper, fitting }: Wording): void {
   each([driving.turn, driving.inMinutes, driving.robot, board.drive.turn, board.drive.robot], (f) => f(3));
   each(OUTCOMES, driving.outcome);
   driving.timed(23.4);
@@ -33,4 +33,11 @@ export function ofDriving({ driving, beside, board, onPaper }: Wording): void {
   each(OFFERS, (found) => beside.offer(found, { trials: 8, robots: 3 }));
   onPaper.now(3);
   onPaper.later(2, 3);
+  each([fitting.remove, fitting.runs, fitting.changes], (f) => f(3));
+  each([fitting.paceNamed, fitting.named, fitting.bandLimit, fitting.round], (f) => f('…'));
+  each([fitting.speed, fitting.wide, fitting.cornerLimit], (f) => f(45.5));
+  each([fitting.range, fitting.fromTo], (f) => f('1', '2'));
+  each([1, 5], (laps) => fitting.circle(laps, '80 mm'));
+  each([1, 4], (robots) => fitting.from(8, robots));
+  each([1, 6], (n) => fitting.allOf(n, 0.61));
 }

@@ -1,9 +1,13 @@
+import { slowedKit } from '../../../shared/prep/fit-kit.ts';
 import { calibrationOf, ENOUGH, paceOffer } from '../../../shared/prep/foretold.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { wilsonInterval } from '../../../shared/steadiness/statistics.ts';
 import { useWords } from '../../parts/use-words.ts';
+import { useRoomKit } from '../kit/room-kit.ts';
 import { CalibrationPicture } from './calibration-picture.tsx';
 import { checkedOf, timedOf } from './evidence.ts';
+import { UseKit } from './use-kit.tsx';
+import './fit.css';
 
 /** So few that chance alone makes large differences: chosen. */
 const FEW = 20;
@@ -11,6 +15,8 @@ const FEW = 20;
 /** What was foretold beside what came, over all trials of the room. */
 export function BesideTrials({ room }: { readonly room: RoomState }) {
   const { beside } = useWords();
+  const kit = useRoomKit(room);
+  const offer = paceOffer(timedOf(room));
   const found = calibrationOf(checkedOf(room));
   if (!found) return <p className="desk-quiet">{beside.none}</p>;
   const { trials, came, brier, plain, bins } = found;
@@ -48,7 +54,10 @@ export function BesideTrials({ room }: { readonly room: RoomState }) {
       </div>
       <p className="desk-quiet">{beside.wholeClass}</p>
       <h3>{beside.pacesTitle}</h3>
-      <p>{beside.offer(paceOffer(timedOf(room)), ENOUGH)}</p>
+      <p>{beside.offer(offer, ENOUGH)}</p>
+      {offer.kind === 'offer' && kit && (
+        <UseKit room={room} kit={kit} changed={slowedKit(kit, offer.times)} />
+      )}
     </section>
   );
 }

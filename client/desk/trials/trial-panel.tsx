@@ -93,7 +93,7 @@ function EntryTrial(props: PanelProps & { readonly entry: Entry }) {
   const branch = () => void note({ kind: 'other-branch' });
   const timeUp = () => void note({ kind: 'time-up' });
   const watch = () => onWatch(since === null ? Date.now() : null);
-  useKeys({ a: predicted, j: branch, e: timeUp, x: lost, g: watch }, keysOn);
+  useKeys({ y: predicted, j: branch, e: timeUp, x: lost, g: watch }, keysOn);
   return (
     <>
       <ForetoldLines foretold={foretold} ready={ready} />
@@ -168,7 +168,7 @@ function Outcomes({ ready, predicted, branch, timeUp, lost }: OutcomesProps) {
   );
   return (
     <div className="trial-outcomes">
-      {row(<Icon of={SquareCheck} />, 'A', outcome('as-predicted'), predicted)}
+      {row(<Icon of={SquareCheck} />, 'Y', outcome('as-predicted'), predicted)}
       {row(<Icon of={GitBranch} />, 'J', outcome('other-branch'), branch)}
       {row(<Icon of={Hourglass} />, 'E', outcome('time-up'), timeUp)}
       {row(<Icon of={Unlink} />, 'X', lostSomewhere, lost)}

@@ -4,6 +4,7 @@ import { numbers } from './numbers.ts';
 export type KeptHere =
   | 'device'
   | 'rota'
+  | 'fit'
   | 'check'
   | 'builder'
   | 'keys'
@@ -16,6 +17,7 @@ export type KeptHere =
 const HERE: Readonly<Record<KeptHere, string>> = {
   device: 'how this device speaks and shows things',
   rota: 'the charging rota as it was typed',
+  fit: 'timed runs and limits of robots as they were typed',
   check: 'ticks of the five minutes before a lesson',
   builder: 'changes to challenges that the server does not have yet',
   keys: 'whether single keys do something',

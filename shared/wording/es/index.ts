@@ -10,6 +10,7 @@ import { beside, driving, onPaper } from './drive.ts';
 import { emblems } from './emblems.ts';
 import { evidence } from './evidence.ts';
 import { findings } from './findings.ts';
+import { fitting } from './fitting.ts';
 import { foretelling } from './foretelling.ts';
 import { goals } from './goals.ts';
 import { judging } from './judging.ts';
@@ -66,6 +67,7 @@ export const es = {
   numbers,
   evidence,
   findings,
+  fitting,
   foretelling,
   goals,
   keys,

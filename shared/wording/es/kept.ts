@@ -4,6 +4,7 @@ import { numbers } from './numbers.ts';
 const HERE: Readonly<Record<KeptHere, string>> = {
   device: 'cómo habla y muestra las cosas este aparato',
   rota: 'el plan de carga tal como se escribió',
+  fit: 'recorridos con reloj y límites de los robots, tal como se escribieron',
   check: 'las marcas de los cinco minutos antes de una clase',
   builder: 'cambios de retos que el servidor todavía no tiene',
   keys: 'si las teclas sueltas hacen algo',

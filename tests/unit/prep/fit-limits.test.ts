@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { fittedKit, slowedKit } from '../../../shared/prep/fit-kit.ts';
+import { changesOf, fittedKit, slowedKit } from '../../../shared/prep/fit-kit.ts';
 import { bandsTried, CORNERS_TRIED, limitOf } from '../../../shared/prep/fit-limits.ts';
 
 describe('limitOf', () => {
@@ -83,5 +83,22 @@ describe('slowedKit', () => {
   // By hand: 20, 40, 60 and 80 mm/s over 1.25 are 16, 32, 48 and 64.
   it('divides every pace', () => {
     expect(slowedKit(DEMO_KIT, 1.25).robot.paces).toEqual({ creep: 16, steady: 32, brisk: 48, fast: 64 });
+  });
+});
+
+describe('changesOf', () => {
+  it('lists the numbers that differ, with what they were', () => {
+    const after = fittedKit(slowedKit(DEMO_KIT, 1.25), { fit: null, corner: 60, band: 5.5 });
+    const told = changesOf(DEMO_KIT, after).map(({ what, before, after: is }) => [what, before, is]);
+    expect(told).toEqual([
+      ['creep', 20, 16],
+      ['steady', 40, 32],
+      ['brisk', 60, 48],
+      ['fast', 80, 64],
+      ['corner', DEMO_KIT.rules.corner.mayStopBelow, expect.closeTo(Math.PI / 3, 12)],
+      ['band', 4, 5.5],
+      ['tidy-band', 5, 5.5],
+    ]);
+    expect(changesOf(DEMO_KIT, DEMO_KIT)).toEqual([]);
   });
 });
