@@ -64,9 +64,13 @@ function Said({ question: { ask, sheet, kit }, check, number }: SaidProps) {
   const answer = check.key?.[number];
   const choice = ask.choices.find(({ key }) => key === answer?.right);
   return (
-    <span className="check-said">
-      {closing.board.short(ask, sheet)} <strong>{choice && closing.check.choice(choice, sheet)}</strong>
-      {answer?.word !== undefined && <MarkPicture kit={kit} word={answer.word} size={1.5 * rem} />}
-    </span>
+    <>
+      <span className="check-mark">
+        {answer?.word !== undefined && <MarkPicture kit={kit} word={answer.word} size={1.4 * rem} />}
+      </span>
+      <span>
+        {closing.board.short(ask, sheet)} <strong>{choice && closing.check.choice(choice, sheet)}</strong>
+      </span>
+    </>
   );
 }

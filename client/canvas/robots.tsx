@@ -23,7 +23,7 @@ const PLATES = [COLOUR.paper, COLOUR.accentWash, COLOUR.cautionWash, COLOUR.rule
 
 /** Robots over a sheet, painted once each and then only moved. */
 export function Robots({ robot, count, view, handle, flags }: RobotsProps) {
-  const sprites = useRef<(SVGSVGElement | null)[]>([]);
+  const sprites = useRef<(HTMLCanvasElement | null)[]>([]);
   const carried = useRef<(HTMLElement | null)[]>([]);
   useLayoutEffect(() => {
     sprites.current.slice(0, count).forEach((sprite, i) => {
@@ -48,13 +48,11 @@ export function Robots({ robot, count, view, handle, flags }: RobotsProps) {
   return (
     <>
       {places.map((place) => (
-        <svg
+        <canvas
           key={place}
           className="robot-sprite"
-          aria-hidden="true"
-          focusable="false"
-          ref={(sprite) => {
-            sprites.current[place] = sprite;
+          ref={(canvas) => {
+            sprites.current[place] = canvas;
           }}
         />
       ))}

@@ -8,7 +8,6 @@ import { WhatIsKept } from './before/kept.tsx';
 import { LessonPlan } from './before/lesson-plan.tsx';
 import { Supplies } from './before/supplies.tsx';
 import { Cautions } from './cautions.tsx';
-import { KitLeaf } from './kit/kit-leaf.tsx';
 import { ChargingRota } from './rota.tsx';
 import { FitLeaf } from './trials/fit-leaf.tsx';
 
@@ -25,7 +24,6 @@ const LEAVES = {
   five: FiveMinutes,
   cautions: Cautions,
   rota: ChargingRota,
-  kit: KitLeaf,
   supplies: Supplies,
   fit: FitLeaf,
   plan: LessonPlan,
@@ -41,7 +39,6 @@ export function PrepareLeaves(props: LeavesProps) {
     five: words.prepCheck.leaf,
     cautions: words.safety.leaf,
     rota: words.rota.title,
-    kit: words.kit.shelf.title,
     supplies: words.supplies.leaf,
     fit: words.fitting.leaf,
     plan: words.lessonPlan.leaf,

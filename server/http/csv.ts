@@ -1,4 +1,4 @@
-import papaparse from 'papaparse';
+import { unparse } from 'papaparse';
 
 export type Cell = string | number | boolean | null;
 
@@ -13,7 +13,7 @@ const plain = (cell: Cell): string | number =>
 
 /** Rows as CSV (RFC 4180), UTF-8 with a byte order mark, which spreadsheets need to see that it is. */
 export const csv = (rows: readonly (readonly Cell[])[]): string =>
-  `\uFEFF${papaparse.unparse(
+  `\uFEFF${unparse(
     rows.map((row) => row.map(plain)),
     { newline: '\r\n', escapeFormulae: FORMULA },
   )}\r\n`;

@@ -11,7 +11,7 @@ import { wrapped } from './type.ts';
 
 /** The letters of the answers, as the desk names them too. */
 const LETTERS = ['A', 'B', 'C', 'D'];
-const MOST_PICTURE: Mm = 74;
+const MOST_PICTURE: Mm = 100;
 
 export interface ClosingLook {
   readonly paper: PaperName;
@@ -119,7 +119,7 @@ function keyBlocks(
     paragraph(lettered(answer.right), w, { bold: true, indent: 6, after: 0 }),
     paragraph(check.because(ask, answer, inks), w, { indent: 6 }),
     ...answer.mistakes.map(({ choice, mistake }) =>
-      paragraph(`${lettered(choice)}: ${check.but(mistake)}`, w, {
+      paragraph(`${lettered(choice)} · ${check.but(mistake)}`, w, {
         indent: 6,
         size: 3.6,
         color: COLORS.quiet,

@@ -3,8 +3,9 @@ import { Challenge } from '../../shared/documents/challenge.ts';
 import { ClosingCheck } from '../../shared/documents/closing-check.ts';
 import { Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
+import { Verdict } from '../../shared/documents/verdict.ts';
 import { closingCheckOf, type MadeCheck } from '../../shared/evidence/closing-check.ts';
-import type { ClassDrawing } from '../../shared/evidence/closing-questions.ts';
+import type { ClassDrawing, RealRun } from '../../shared/evidence/closing-questions.ts';
 import { challengeIn } from '../../shared/library/variants.ts';
 import type { DocumentId, Entry, RoomState } from '../../shared/room/state.ts';
 import type { StoredDocument } from '../log/event-log.ts';
@@ -40,17 +41,40 @@ export async function askedCheck(state: RoomState, read: ReadDocument): Promise<
 
 /**
  * Of every team and round the newest entry that meets the challenge and the newest that does not. The newest round
- * comes first, in it what has been on the board; nothing of a team that would rather not be on the wall.
+ * comes first, in it what real robots drove otherwise and what has been on the board; nothing of a team that would rather not be on the wall.
  */
-function entriesToAsk({ teams, entries }: RoomState): Entry[] {
+function entriesToAsk({ teams, entries, driving }: RoomState): Entry[] {
   const willing = new Set(teams.filter(({ wall }) => wall !== 'not-at-all').map(({ id }) => id));
   const newest = new Map<string, Entry>();
   for (const entry of entries) {
     if (!willing.has(entry.team) || !entry.verdict) continue;
     newest.set(`${entry.round} ${entry.team} ${entry.verdict.met}`, entry);
+    if (strangeTrial(driving, entry)) newest.set(entry.id, entry);
   }
-  const all = [...newest.values()];
-  return all.sort((a, b) => b.round - a.round || Number(b.shown) - Number(a.shown)).slice(0, MOST_DRAWINGS);
+  const rank = (entry: Entry) => Number(strangeTrial(driving, entry) !== undefined) * 2 + Number(entry.shown);
+  const all = [...new Set(newest.values())];
+  return all.sort((a, b) => b.round - a.round || rank(b) - rank(a)).slice(0, MOST_DRAWINGS);
+}
+
+/** The last trial of an entry in which a real robot did something else than was foretold. */
+const strangeTrial = ({ trials }: RoomState['driving'], { id }: Entry) =>
+  trials.findLast(
+    ({ entry, withdrawn, outcome }) =>
+      entry === id && !withdrawn && (outcome.kind === 'lost' || outcome.kind === 'other-branch'),
+  );
+
+async function realRun(
+  { driving }: RoomState,
+  entry: Entry,
+  read: ReadDocument,
+): Promise<RealRun | undefined> {
+  const outcome = strangeTrial(driving, entry)?.outcome;
+  if (outcome?.kind !== 'lost' && outcome?.kind !== 'other-branch') return undefined;
+  const document = entry.verdict && (await read(entry.verdict.document));
+  const verdict =
+    document?.kind === 'verdict' ? parseDocument(Verdict, JSON.parse(document.body)) : undefined;
+  const strays = verdict?.ok ? (verdict.value.steadiness?.strays ?? []) : [];
+  return { trouble: outcome.kind, at: outcome.kind === 'lost' ? outcome.at : null, strays };
 }
 
 async function drawingsOf(state: RoomState, read: ReadDocument): Promise<ClassDrawing[]> {
@@ -61,12 +85,15 @@ async function drawingsOf(state: RoomState, read: ReadDocument): Promise<ClassDr
     return challenges.get(id);
   };
   const drawings: ClassDrawing[] = [];
-  for (const { round, variant, design } of entriesToAsk(state)) {
+  for (const entry of entriesToAsk(state)) {
+    const { round, variant, design } = entry;
     const challenge = await challengeOf(round);
     const document = design === null ? undefined : await read(design);
     if (!challenge || document?.kind !== 'design') continue;
     const parsed = parseDocument(Design, JSON.parse(document.body));
-    if (parsed.ok) drawings.push({ challenge: challengeIn(variant, challenge), design: parsed.value });
+    if (!parsed.ok) continue;
+    const real = await realRun(state, entry, read);
+    drawings.push({ challenge: challengeIn(variant, challenge), design: parsed.value, real });
   }
   // Where all was given, that can be asked about whoever handed in what.
   for (const round of state.rounds.keys()) {

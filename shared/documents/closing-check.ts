@@ -15,6 +15,10 @@ const MOST_CHOICES = 4;
 export const CLOSING_MISTAKES = [...MISTAKEN_REASONS, 'one-ink-mistaken'] as const;
 export type ClosingMistake = (typeof CLOSING_MISTAKES)[number];
 
+/** What a real robot did instead of what was foretold. */
+export const REAL_TROUBLES = ['lost', 'other-branch'] as const;
+export type RealTrouble = (typeof REAL_TROUBLES)[number];
+
 const Key = z.string().check(z.regex(/^[A-Za-z0-9_:-]{1,80}$/));
 const Start = z.enum(['start', 'finish']);
 
@@ -44,10 +48,14 @@ export const ClosingAsk = z.discriminatedUnion('kind', [
     choices: z.array(ActionChoice).check(...SEVERAL),
   }),
   z.strictObject({ kind: z.literal('end'), start: Start, choices: z.array(EndChoice).check(...SEVERAL) }),
-  /** Why the robot does not do what it should; `at`: where that can be seen, absent where all is driven as drawn. */
+  /**
+   * Why the robot does not do what it should, or a real one did not do as foretold; `at`: where that can be seen,
+   * absent where all is driven as drawn.
+   */
   z.strictObject({
     kind: z.literal('why'),
     start: Start,
+    real: z.optional(z.enum(REAL_TROUBLES)),
     at: z.optional(Point),
     choices: z.array(ReasonChoice).check(...SEVERAL),
   }),

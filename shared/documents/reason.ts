@@ -22,6 +22,8 @@ export const TRUE_REASONS = [
   'met-from-behind',
   'falls-short',
   'all-as-drawn',
+  /** Of a real robot: robots that are a little different leave the line there in the model too. */
+  'some-robots-stray',
 ] as const;
 
 /** Mistakes that children are known to make about such robots: none of them is ever true of one. */

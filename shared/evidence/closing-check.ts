@@ -9,7 +9,7 @@ export interface MadeCheck {
 
 /**
  * Up to `count` questions about drawings of the class, those that are preferred first: one mark from both
- * sides, why a drawing does not do what it should, where a robot ends, other marks. One step a drawing, so
+ * sides, why a real robot did something else, why a drawing does not do what it should, where a robot ends, other marks. One step a drawing, so
  * that it may be put aside for anything more urgent; undefined where there is nothing to ask. The same
  * drawings make the same check everywhere.
  */
@@ -44,7 +44,8 @@ function chosenOf(found: readonly Askable[]): Posed[] {
   const whys = found.flatMap(({ why }) => why ?? []).sort((a, b) => Number(isSeen(b)) - Number(isSeen(a)));
   const ends = found.flatMap(({ end }) => end ?? []);
   const [first = [], rest] = pair.length > 0 ? [pair, marks] : [marks.slice(0, 2), marks.slice(2)];
-  const once = [...first, ...whys.slice(0, 1), ...ends.slice(0, 1)];
+  const reals = found.flatMap(({ real }) => real ?? []);
+  const once = [...first, ...reals.slice(0, 1), ...whys.slice(0, 1), ...ends.slice(0, 1)];
   return [...once, ...rest, ...whys.slice(1), ...ends.slice(1)];
 }
 

@@ -4,12 +4,15 @@ import {
   type ClosingAsk,
   type ClosingMistake,
   ClosingQuestion,
+  type RealTrouble,
 } from '../documents/closing-check.ts';
 import { type Design, EMPTY_DESIGN, wordOf } from '../documents/design.ts';
 import { reversed } from '../documents/kit.ts';
+import type { Cause, Stray } from '../documents/outlook.ts';
 import type { Choice } from '../documents/question.ts';
-import { isMistaken } from '../documents/reason.ts';
+import { isMistaken, type TrueReason } from '../documents/reason.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
+import type { PaperPoint } from '../geometry/units.ts';
 import { eventsOf } from '../goals/predicate.ts';
 import { reasonsFor } from '../judge/because.ts';
 import { givenWith } from '../judge/given-with.ts';
@@ -26,6 +29,16 @@ import { choicesOfMark, inTurn } from './mark-choices.ts';
 export interface ClassDrawing {
   readonly challenge: Challenge;
   readonly design: Design;
+  /** What a real robot did on it, where that was not what was foretold. */
+  readonly real?: RealRun | undefined;
+}
+
+export interface RealRun {
+  readonly trouble: RealTrouble;
+  /** Where, if that was noted. */
+  readonly at: PaperPoint | null;
+  /** Disturbed robots of the model that did not do as the undisturbed one. */
+  readonly strays: readonly Stray[];
 }
 
 /** A question with what is right. */
@@ -40,11 +53,12 @@ export interface Askable {
   readonly pairs: readonly (readonly [Posed, Posed])[];
   readonly marks: readonly Posed[];
   readonly why: Posed | undefined;
+  readonly real: Posed | undefined;
   readonly end: Posed | undefined;
 }
 
 /** Drives over the drawing from each berth and sees what could be asked. */
-export function askableOf({ challenge, design }: ClassDrawing): Askable {
+export function askableOf({ challenge, design, real }: ClassDrawing): Askable {
   const given = givenWith(challenge, design.drawing);
   const drives = drivesOver(given);
   const pose = (ask: ClosingAsk, answer: ClosingAnswer) => posed(given, ask, answer);
@@ -59,6 +73,7 @@ export function askableOf({ challenge, design }: ClassDrawing): Askable {
     pairs,
     marks: [...from, ...back],
     why: whyQuestion(challenge, design, pose),
+    real: real && realQuestion(challenge, design, real, drives.get(start), pose),
     end: endQuestion(given, start, drives.get(start), pose),
   };
 }
@@ -154,11 +169,43 @@ function whyQuestion(challenge: Challenge, design: Design, pose: Pose): Posed | 
   const [first] = troubles;
   const trace = judged.traces[0];
   if (!first || !trace || !troubles.every((trouble) => trouble?.reason === first.reason)) return undefined;
-  const { offered, right } = reasonsFor(first.reason, design.drawing, trace.hash);
-  const choices = offered.map((reason) => ({ key: reason, kind: 'reason' as const, reason }));
-  const mistakes = offered.flatMap((reason) =>
-    isMistaken(reason) ? [{ choice: reason, mistake: reason }] : [],
+  const at = first.reason === 'falls-short' ? undefined : first.at;
+  const { choices, answer } = choicesOfReason(first.reason, design, trace.hash);
+  return pose({ kind: 'why', start: trace.start, at, choices }, answer);
+}
+
+/** The right reason among two known mistakes. */
+function choicesOfReason(reason: TrueReason, { drawing }: Design, hash: string) {
+  const { offered, right } = reasonsFor(reason, drawing, hash);
+  const choices = offered.map((one) => ({ key: one, kind: 'reason' as const, reason: one }));
+  const mistakes = offered.flatMap((one) => (isMistaken(one) ? [{ choice: one, mistake: one }] : []));
+  return { choices, answer: { right, mistakes } };
+}
+
+const LOST: readonly Cause[] = ['lost', 'off-paper'];
+const MISREAD: readonly Cause[] = ['mark-missed', 'mark-misread'];
+
+/**
+ * Why a real robot did something else, as far as the model knows: where disturbed robots do the same, or where
+ * nothing decides at a junction. What the model has never seen is not asked.
+ */
+function realQuestion(
+  challenge: Challenge,
+  design: Design,
+  { trouble, at, strays }: RealRun,
+  runs: IdealRuns | undefined,
+  pose: Pose,
+): Posed | undefined {
+  const causes = trouble === 'lost' ? LOST : MISREAD;
+  const alike = strays.find(({ cause }) => causes.includes(cause));
+  const trace = runs?.traces[0];
+  const isOpen = trouble === 'other-branch' && (runs?.traces.length ?? 0) > 1;
+  if (!trace || (!alike && !isOpen)) return undefined;
+  const known = trouble === 'lost' ? 'some-robots-stray' : 'mark-overlooked';
+  const { choices, answer } = choicesOfReason(alike ? known : 'left-to-luck', design, trace.hash);
+  const where = at ?? alike?.at;
+  return pose(
+    { kind: 'why', start: challenge.starts[0] ?? 'start', real: trouble, at: where, choices },
+    answer,
   );
-  const at = right === 'falls-short' ? undefined : first.at;
-  return pose({ kind: 'why', start: trace.start, at, choices }, { right, mistakes });
 }

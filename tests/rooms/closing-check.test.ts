@@ -32,8 +32,20 @@ let second: Page;
 const found = readyChallenges(DEMO_KIT).find(({ key }) => key === 'one-fast-stretch')!;
 const model = found.playable ? found.challenge.model! : undefined;
 
+/** The quick judge, with one of twenty robots that loses the line. */
+const strayJudging: typeof quickJudging = {
+  ...quickJudging,
+  judge: async (task) => {
+    const { verdict, ...judged } = await quickJudging.judge(task);
+    const stray = { seed: 4, start: 'start', cause: 'lost', at: { x: 257, y: 100 } };
+    const interval = { low: 0.76, high: 0.99 };
+    const steadiness = { weather: 'calm', same: 19, of: 20, interval, strays: [stray] };
+    return { ...judged, verdict: { ...verdict, steadiness } };
+  },
+};
+
 beforeAll(async () => {
-  server = await testServer({ judging: quickJudging });
+  server = await testServer({ judging: strayJudging });
   owner = await ownerCookie(server);
   ({ word } = await openRoom(server.url, owner));
   const tablet = async () => seated(server.url, 'tablet', await joinCookie(server.url, word));
@@ -61,9 +73,16 @@ describe('a closing check', () => {
     const design = writeDocument(Design, model!);
     seqOf(await first.command({ kind: 'hand-in', round: 0, design }));
     await desk.until('a verdict', () => desk.state?.entries[0]?.verdict != null);
+    const entry = desk.state!.entries[0]!.id;
+    const outcome = { kind: 'lost', at: null } as const;
+    seqOf(await desk.command({ kind: 'note-trial', entry, robot: 1, outcome, foretold: null }));
     await second.reaches(seqOf(await desk.command({ kind: 'start-check', questions: 3 })));
     const told = await second.document(check(second)!.document);
-    expect(told).toMatchObject({ ok: true, kind: 'closing-check', body: { questions: [{}, {}, {}] } });
+    expect(told).toMatchObject({
+      ok: true,
+      kind: 'closing-check',
+      body: { questions: [{}, {}, { ask: { real: 'lost' } }] },
+    });
     const { team } = desk.state!.entries[0]!;
     const secrets = ['"right":', '"mistakes":', team];
     expect(secrets.filter((secret) => JSON.stringify(told).includes(secret))).toEqual([]);

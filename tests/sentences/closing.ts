@@ -1,4 +1,4 @@
-import { CLOSING_MISTAKES, type ClosingAsk } from '../../shared/documents/closing-check.ts';
+import { CLOSING_MISTAKES, type ClosingAsk, REAL_TROUBLES } from '../../shared/documents/closing-check.ts';
 import { EVIDENCE_KINDS } from '../../shared/evidence/evidence.ts';
 import { STANDARDS } from '../../shared/evidence/frameworks.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -22,7 +22,7 @@ const ASKS: readonly ClosingAsk[] = [
     choices: [{ key: 'line-lost', kind: 'reason', reason: 'line-lost' }],
   },
 ];
-const NOWHERE: ClosingAsk = {
+const NOWHERE: Extract<ClosingAsk, { kind: 'why' }> = {
   kind: 'why',
   start: 'start',
   choices: [{ key: 'falls-short', kind: 'reason', reason: 'falls-short' }],
@@ -35,6 +35,7 @@ export function ofClosing({ closing, evidence }: Wording): void {
     each([check.title, check.open], (say) => say(n));
     each([check.which, desk.answered, desk.ofTeam, desk.right, board.right], (say) => say(n, 5));
     each([desk.answered, desk.right, board.right], (say) => say(n, 1));
+    desk.right(0, 0);
   }
   for (const ask of ASKS) {
     check.ask(ask, SPOKEN_SHEET);
@@ -43,6 +44,10 @@ export function ofClosing({ closing, evidence }: Wording): void {
     each(ANSWERS, (answer) => check.because(ask, answer, ['coral', '…']));
   }
   check.because(NOWHERE, ANSWERS[0]!, []);
+  for (const real of REAL_TROUBLES) {
+    check.ask({ ...NOWHERE, real }, SPOKEN_SHEET);
+    board.short({ ...NOWHERE, real }, SPOKEN_SHEET);
+  }
   each([check.sheet, check.should, check.said, check.right], (say) => say('…'));
   each(CLOSING_MISTAKES, (mistake) => [
     check.but(mistake),

@@ -3,6 +3,7 @@ import type {
   ClosingAsk,
   ClosingChoice,
   ClosingMistake,
+  RealTrouble,
 } from '../../documents/closing-check.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import { numbers } from './numbers.ts';
@@ -23,6 +24,15 @@ const MISTAKES: Readonly<Record<ClosingMistake, string>> = {
   'one-ink-mistaken': 'one ink was taken for another',
 };
 
+const REAL: Readonly<Record<RealTrouble, string>> = {
+  lost: 'A real robot lost the line.',
+  'other-branch': 'A real robot took another way.',
+};
+const whyAsked = (real: RealTrouble | undefined): string =>
+  `${real ? REAL[real] : 'This does not work yet.'} Why?`;
+const whySaid = (real: RealTrouble | undefined): string =>
+  real ? `${REAL[real]} The reason:` : 'It does not work yet, because:';
+
 /** The last questions of a lesson, as children read them. */
 const check = {
   title: (n: number): string => (n === 1 ? 'One last question' : `${capital(words(n))} last questions`),
@@ -32,7 +42,7 @@ const check = {
   done: 'All answered. You can still change them.',
   sheet: (sentence: string): string => `A drawing of your class. It should: ${sentence}`,
   ask: (ask: ClosingAsk, sheet: Sheet): string =>
-    ask.kind === 'why' ? 'This does not work yet. Why?' : questions.ask({ id: '', ...ask }, sheet),
+    ask.kind === 'why' ? whyAsked(ask.real) : questions.ask({ id: '', ...ask }, sheet),
   should: (sentence: string): string => `What it is for: ${sentence}`,
   choice: (choice: ClosingChoice, sheet: Sheet): string =>
     choice.kind === 'reason' ? reasons.said(choice.reason) : questions.choice(choice, sheet),
@@ -73,7 +83,8 @@ const desk = {
   paperTeam: 'Team',
   paperHow: 'Tap what the team ticked. The engine marks it.',
   toPaper: 'Questions and key (PDF)',
-  right: (n: number, of: number): string => `${n} of ${counted(of, 'team', 'teams')} right`,
+  right: (n: number, of: number): string =>
+    of === 0 ? 'Nobody answered' : `${n} of ${counted(of, 'team', 'teams')} right`,
   mistake: (mistake: ClosingMistake, n: number): string =>
     `${MISTAKES[mistake]}: ${counted(n, 'team', 'teams')}`,
   show: 'Show the result on the board, without teams',
@@ -84,7 +95,7 @@ const board = {
   asked: 'Last questions',
   /** A few words for a question, that the right answer follows. */
   short: (ask: ClosingAsk, sheet: Sheet): string =>
-    ask.kind === 'why' ? 'It does not work yet, because:' : questions.short({ id: '', ...ask }, sheet),
+    ask.kind === 'why' ? whySaid(ask.real) : questions.short({ id: '', ...ask }, sheet),
   open: 'They are on your tablets.',
   result: 'What we know',
   right: (n: number, of: number): string => `${n} of ${counted(of, 'team', 'teams')}`,

@@ -14,6 +14,7 @@ const TRUE: Readonly<Record<TrueReason, string>> = {
   'taken-for-junction': 'It took a sharp corner for a junction.',
   'met-from-behind': 'It met a mark from the other side, where it says something else.',
   'falls-short': 'It did all that is drawn, but that is not yet all that is asked for.',
+  'some-robots-stray': 'Robots differ a little. At this place some of them leave the line.',
   'all-as-drawn': 'It followed the line and did what each mark says.',
 };
 

@@ -3,6 +3,7 @@ import type {
   ClosingAsk,
   ClosingChoice,
   ClosingMistake,
+  RealTrouble,
 } from '../../documents/closing-check.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import { numbers } from './numbers.ts';
@@ -23,6 +24,15 @@ const MISTAKES: Readonly<Record<ClosingMistake, string>> = {
   'one-ink-mistaken': 'una tinta se tomó por otra',
 };
 
+const REAL: Readonly<Record<RealTrouble, string>> = {
+  lost: 'Un robot real perdió la línea.',
+  'other-branch': 'Un robot real tomó otro camino.',
+};
+const whyAsked = (real: RealTrouble | undefined): string =>
+  `${real ? REAL[real] : 'Así aún no sale.'} ¿Por qué?`;
+const whySaid = (real: RealTrouble | undefined): string =>
+  real ? `${REAL[real]} La razón:` : 'Aún no sale, porque:';
+
 /** The last questions of a lesson, as children read them. */
 const check = {
   title: (n: number): string => (n === 1 ? 'Una última pregunta' : `${capital(words(n))} últimas preguntas`),
@@ -32,7 +42,7 @@ const check = {
   done: 'Todo contestado. Aún lo puedes cambiar.',
   sheet: (sentence: string): string => `Un dibujo de tu clase. Debería: ${sentence}`,
   ask: (ask: ClosingAsk, sheet: Sheet): string =>
-    ask.kind === 'why' ? 'Así aún no sale. ¿Por qué?' : questions.ask({ id: '', ...ask }, sheet),
+    ask.kind === 'why' ? whyAsked(ask.real) : questions.ask({ id: '', ...ask }, sheet),
   should: (sentence: string): string => `Lo que se pide: ${sentence}`,
   choice: (choice: ClosingChoice, sheet: Sheet): string =>
     choice.kind === 'reason' ? reasons.said(choice.reason) : questions.choice(choice, sheet),
@@ -70,7 +80,8 @@ const desk = {
   paperTeam: 'Equipo',
   paperHow: 'Tocar lo que el equipo marcó. El programa lo corrige.',
   toPaper: 'Preguntas y soluciones (PDF)',
-  right: (n: number, of: number): string => `${n} de ${counted(of, 'equipo', 'equipos')} bien`,
+  right: (n: number, of: number): string =>
+    of === 0 ? 'Nadie contestó' : `${n} de ${counted(of, 'equipo', 'equipos')} bien`,
   mistake: (mistake: ClosingMistake, n: number): string =>
     `${MISTAKES[mistake]}: ${counted(n, 'equipo', 'equipos')}`,
   show: 'Mostrar el resultado en la pizarra, sin equipos',
@@ -81,7 +92,7 @@ const board = {
   asked: 'Últimas preguntas',
   /** A few words for a question, that the right answer follows. */
   short: (ask: ClosingAsk, sheet: Sheet): string =>
-    ask.kind === 'why' ? 'Aún no sale, porque:' : questions.short({ id: '', ...ask }, sheet),
+    ask.kind === 'why' ? whySaid(ask.real) : questions.short({ id: '', ...ask }, sheet),
   open: 'Están en las tabletas.',
   result: 'Lo que sabemos',
   right: (n: number, of: number): string => `${n} de ${counted(of, 'equipo', 'equipos')}`,

@@ -16,7 +16,6 @@ import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { kept } from './kept.ts';
 import { keys } from './keys.ts';
-import { kit } from './kit.ts';
 import { learning } from './learning.ts';
 import { lessonPlan } from './lesson-plan.ts';
 import { library } from './library.ts';
@@ -72,7 +71,6 @@ export const es = {
   goals,
   keys,
   judging,
-  kit,
   learning,
   library,
   actions,

@@ -14,6 +14,7 @@ const TRUE: Readonly<Record<TrueReason, string>> = {
   'taken-for-junction': 'Tomó una esquina cerrada por un cruce.',
   'met-from-behind': 'Encontró una marca desde el otro lado, donde dice otra cosa.',
   'falls-short': 'Hizo todo lo dibujado, pero eso aún no es todo lo que se pide.',
+  'some-robots-stray': 'Los robots son algo distintos. En este sitio algunos dejan la línea.',
   'all-as-drawn': 'Siguió la línea e hizo lo que dice cada marca.',
 };
 

@@ -107,6 +107,23 @@ describe('closingCheckOf', () => {
     expect(key[at]!.mistakes.map(({ mistake }) => mistake)).toContain('knows-the-wish');
   });
 
+  it('asks why a real robot did something else, where robots of the model do so too', () => {
+    const stray = { seed: 3, start: 'start', cause: 'lost', at: { x: 250, y: 120 } } as const;
+    const real = { trouble: 'lost', at: null, strays: [stray] } as const;
+    const { check: asked, key } = made([{ ...drawn('one-fast-stretch'), real }])!;
+    expect(asked.questions[2]!.ask).toMatchObject({ kind: 'why', real: 'lost', at: { x: 250, y: 120 } });
+    expect(key[2]!.right).toBe('some-robots-stray');
+    const misread = { ...stray, cause: 'mark-misread' } as const;
+    const other = { trouble: 'other-branch', at: null, strays: [misread] } as const;
+    expect(made([{ ...drawn('one-fast-stretch'), real: other }])!.key[2]!.right).toBe('mark-overlooked');
+  });
+
+  it('does not ask why a real robot did what the model has never seen', () => {
+    const real = { trouble: 'lost', at: { x: 9, y: 9 }, strays: [] } as const;
+    const { check: asked } = made([{ ...drawn('one-fast-stretch'), real }], 5)!;
+    expect(asked.questions.filter(({ ask }) => ask.kind === 'why')).toEqual([]);
+  });
+
   it('has nothing to ask where nothing is drawn', () => {
     expect(made([])).toBeUndefined();
   });
