@@ -81,46 +81,6 @@ describe('every step', () => {
   });
 });
 
-it('a whole lesson goes by keys alone', async () => {
-  const server = await testServer({ pages: PAGES });
-  const own = await deskBrowser(LAPTOP, server);
-  const { page } = own;
-  try {
-    await page.getByText('No room has been opened here yet.').waitFor();
-    await page.keyboard.press('n');
-    await page.waitForURL(/\/desk\?room=/);
-    await page.getByText('Nobody has said that they stay with the charger.').first().waitFor();
-    await page.keyboard.press('n');
-    await page.getByRole('radio', { name: /The first line/ }).focus();
-    await page.keyboard.press('ArrowDown');
-    await page
-      .getByRole('heading', { name: 'This corner can lose the robot. Mend it with the least new ink.' })
-      .waitFor();
-    await page.keyboard.press('n');
-    await page.getByRole('button', { name: 'Start building', disabled: false }).waitFor();
-    await page.keyboard.press('n');
-    await page.getByText(/^(10:00|9:5\d) left$/).waitFor();
-    await page.keyboard.press('+');
-    await page.getByText(/^1[12]:\d\d left$/).waitFor();
-    await page.keyboard.press('h');
-    await page.getByRole('button', { name: 'Look here', pressed: true }).waitFor();
-    await page.keyboard.press('h');
-    await page.keyboard.press('n');
-    await page.getByText('building is over').waitFor();
-    await page.keyboard.press('n');
-    await page.getByText('No entry has been handed in for this challenge.').waitFor();
-    await page.keyboard.press('n');
-    await page.getByRole('heading', { name: 'Count back in' }).waitFor();
-    await page.keyboard.press('[');
-    await page.getByRole('heading', { name: 'The stage' }).waitFor();
-    expectClean(own);
-  } finally {
-    await own.context.close();
-    watched.splice(watched.indexOf(own), 1);
-    await server.end();
-  }
-});
-
 it('Tab reaches the steps, then the content; arrows go from team to team', async () => {
   await here.room.arrive(6);
   await chooseAndBuild();

@@ -11,7 +11,7 @@ export const undo = {
   noteSent: (team: string) => `The note is with ${team}.`,
   returned: (team: string, entry: number) => `Entry ${entry} is back with ${team}.`,
   unqueued: (title: string) => `“${title}” is off the queue.`,
-  ended: 'Building is over.',
+  ended: 'The building has ended.',
   lateTaken: (n: number) => (n === 1 ? 'The late entry counts.' : `${n} late entries count.`),
   lateLeft: (n: number) => (n === 1 ? 'The late entry does not count.' : `${n} late entries do not count.`),
 };

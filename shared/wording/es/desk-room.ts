@@ -11,7 +11,7 @@ export const undo = {
   noteSent: (team: string) => `La nota está con ${team}.`,
   returned: (team: string, entry: number) => `La entrega ${entry} vuelve a ${team}.`,
   unqueued: (title: string) => `«${title}» ya no está en la cola.`,
-  ended: 'El dibujo ha acabado.',
+  ended: 'Se ha terminado de dibujar.',
   lateTaken: (n: number) =>
     n === 1
       ? 'La entrega tardía cuenta.'
