@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { expectClean, picture, type Watched } from './browser.ts';
 import type { TestHand } from './hand.ts';
+import { expectTidy } from './looks.ts';
 import { stage } from './stage.ts';
 import { kept, ofLines, ofMarks, tabletIn, tool } from './tablet-page.ts';
 
@@ -137,6 +138,27 @@ describe('the loupe', () => {
     expect(await loupe.isVisible()).toBe(false);
     await release();
     await kept(page, ofLines(2));
+    expectClean(watched);
+  });
+});
+
+describe('a small window', () => {
+  it.each([
+    ['a page enlarged to 400 %, or a phone', 320, 640],
+    ['a phone that lies on its side', 844, 390],
+  ])('%s: nothing is cut off or over another, and all can be reached', async (_, width, height) => {
+    await open();
+    await hand.drag([50, 160], [100, 160], [200, 160]);
+    await kept(watched.page, ofLines(1));
+    await watched.page.setViewportSize({ width, height });
+    await expectTidy(watched.page, `at ${width}`);
+    await picture(watched.page, `tablet-small-${width}`);
+    await tool(watched.page, 'Rub out');
+    await hand.tap(120, 160);
+    await kept(watched.page, ofLines(0));
+    await watched.page.getByRole('button', { name: 'Hand in' }).click();
+    await watched.page.getByRole('dialog').waitFor();
+    await expectTidy(watched.page, `handing in at ${width}`);
     expectClean(watched);
   });
 });

@@ -52,7 +52,7 @@ export function useKeyboard(surface: RefObject<HTMLElement | null>, options: Key
     };
     element.addEventListener('keydown', pressed, { signal });
     const come = () => {
-      if (element.matches(':focus-visible')) hand.come();
+      if (element.matches(':focus-visible') && element.dataset.touched === undefined) hand.come();
     };
     element.addEventListener('focusin', come, { signal });
     element.addEventListener('focusout', () => hand.leave(), { signal });
