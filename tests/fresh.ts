@@ -1,4 +1,7 @@
+import { isDeepStrictEqual } from 'node:util';
+import { Challenge } from '../shared/documents/challenge.ts';
 import { FRESH_MARKS, FRESH_TOPICS } from '../shared/documents/fresh.ts';
+import { parseDocument, writeDocument } from '../shared/documents/values.ts';
 import { checkChallenge } from '../shared/judge/check-challenge.ts';
 import { judge } from '../shared/judge/judge.ts';
 import { DEMO_KIT } from '../shared/kit/demo-kit.ts';
@@ -13,11 +16,19 @@ export function wishFor(seed: number): FreshWish {
   return { topic, marks, seed, kit: DEMO_KIT, words: fresh };
 }
 
+/** Whether its file holds it as it is. */
+const isFiled = (challenge: Challenge): boolean =>
+  isDeepStrictEqual(parseDocument(Challenge, writeDocument(Challenge, challenge)), {
+    ok: true,
+    value: challenge,
+  });
+
 /** What is wrong with a fresh challenge, in a word each; none means that it is what was wished for. */
 export function faultsOf(wish: FreshWish, result: FreshResult): string[] {
   if (result.kind !== 'fresh') return [result.kind];
   const { challenge, difficulty } = result;
   const faults: string[] = checkChallenge(challenge).map(({ code }) => code);
+  if (!isFiled(challenge)) faults.push('not-as-its-file');
   const { verdict } = judge(challenge, challenge.model!, 'live');
   if (!verdict.met) faults.push('model-unmet');
   if (verdict.runs.length !== 1 || verdict.runs[0]!.probability !== 1) faults.push('left-to-chance');

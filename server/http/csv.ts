@@ -1,4 +1,4 @@
-import { unparse } from 'papaparse';
+import papaparse from 'papaparse';
 
 export type Cell = string | number | boolean | null;
 
@@ -13,7 +13,7 @@ const plain = (cell: Cell): string | number =>
 
 /** Rows as CSV (RFC 4180), UTF-8 with a byte order mark, which spreadsheets need to see that it is. */
 export const csv = (rows: readonly (readonly Cell[])[]): string =>
-  `\uFEFF${unparse(
+  `\uFEFF${papaparse.unparse(
     rows.map((row) => row.map(plain)),
     { newline: '\r\n', escapeFormulae: FORMULA },
   )}\r\n`;

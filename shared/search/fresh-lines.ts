@@ -72,14 +72,18 @@ export function beginLine(laying: Laying, heading: number): void {
 export function endLine(laying: Laying): void {
   if (laying.steps.length === 0) return;
   const { lines, from, steps, width } = laying;
-  lines.push(drawLine({ id: `line-${lines.length + 1}`, from, heading: from.heading, width }, steps));
+  lines.push(lineFrom(`line-${lines.length + 1}`, from, width, steps));
 }
+
+/** A line has a place that it begins in, and no heading. */
+const lineFrom = (id: string, { x, y, heading }: Pose, width: Mm, steps: readonly Step[]): Line =>
+  drawLine({ id, from: { x, y }, heading, width }, steps);
 
 /** A straight line beside the present one. */
 export function layBeside(laying: Laying, from: Pose, way: Mm): void {
   const { lines, width } = laying;
   const id = `side-${lines.length + 1}`;
-  lines.push(drawLine({ id, from, heading: from.heading, width }, [ahead(way)]));
+  lines.push(lineFrom(id, from, width, [ahead(way)]));
 }
 
 /** Between two junctions, or from the berth: a straight, sometimes with a turn before it. */

@@ -12,7 +12,7 @@ describe('fresh challenges', () => {
         const { wish, result } = madeFor(seed);
         expect(faultsOf(wish, result)).toEqual([]);
       }),
-      { numRuns: 10 },
+      { numRuns: 30 },
     );
   });
 

@@ -14,6 +14,7 @@ const IMPOSSIBLE: readonly Impossibility[] = [
   { code: 'goal-never-met', goal: 'g', marks: 2, margin: -34, unit: 'mm' },
   { code: 'goal-never-met', goal: 'g', marks: 2, margin: -1, unit: 'count' },
   { code: 'goals-clash', goals: ['g', 'h'], marks: 2 },
+  { code: 'goals-clash', goals: ['g'], marks: 0 },
   { code: 'never-steady', marks: 2, driven: 1 },
   { code: 'never-steady', marks: 2, driven: 12 },
 ];

@@ -152,11 +152,23 @@ function BuilderHead({ work, search, first, room }: BuilderHeadProps) {
       <p className="builder-saved" role="status" data-state={saving.state}>
         {saved}
       </p>
-      <Button icon={<Icon of={Undo2} />} disabled={!past} aria-keyshortcuts="Control+Z" onClick={work.undo}>
-        {builder.undo}
+      <Button
+        icon={<Icon of={Undo2} />}
+        disabled={!past}
+        aria-keyshortcuts="Control+Z"
+        aria-label={builder.undo}
+        onClick={work.undo}
+      >
+        <span className="builder-word">{builder.undo}</span>
       </Button>
-      <Button icon={<Icon of={Redo2} />} disabled={!future} aria-keyshortcuts="Control+Y" onClick={work.redo}>
-        {builder.redo}
+      <Button
+        icon={<Icon of={Redo2} />}
+        disabled={!future}
+        aria-keyshortcuts="Control+Y"
+        aria-label={builder.redo}
+        onClick={work.redo}
+      >
+        <span className="builder-word">{builder.redo}</span>
       </Button>
       <Button icon={<Icon of={Sparkles} />} onClick={() => setFresh(true)}>
         {builder.fresh.open}

@@ -97,8 +97,13 @@ export function FoundLine({ work, search, children }: FoundProps & { readonly ch
 function ProblemWords({ problem }: { readonly problem: ChallengeProblem }) {
   const { builder, judging } = useWords();
   const [part, at] = problem.path;
-  const where = part === 'goals' && typeof at === 'number' ? `${builder.found.goal(at + 1)} ` : '';
-  return `${where}${judging.challengeProblem(problem.code)}`;
+  const { found, lines } = builder;
+  const where = {
+    goals: typeof at === 'number' ? `${found.goal(at + 1)} ` : '',
+    begin: `${lines.layer('begin')}: `,
+    model: `${lines.layer('own')}: `,
+  }[String(part)];
+  return `${where ?? ''}${judging.challengeProblem(problem.code)}`;
 }
 
 /** All that is known of the challenge: par or proof, how hard it is, which mistakes it shows. */

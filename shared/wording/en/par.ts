@@ -31,6 +31,9 @@ const LACK: Readonly<Record<Unit, (size: number) => string>> = {
 
 const marks = (count: number): string => `${numbers.words(count)} ${count === 1 ? 'mark' : 'marks'}`;
 
+/** "with up to two marks" */
+const upTo = (most: number): string => (most === 0 ? 'without a mark' : `with up to ${marks(most)}`);
+
 const SENTENCES: Sentences = {
   'no-start': ({ berth }) =>
     `No line leads out of the ${berth} berth. Lay one under the front of a robot that stands there.`,
@@ -41,9 +44,11 @@ const SENTENCES: Sentences = {
   'marks-needed': ({ needed, allowed }) =>
     `The goals need ${marks(needed)} at least, and ${marks(allowed)} may be drawn. Allow more marks.`,
   'goal-never-met': ({ goal, marks: most, margin, unit }) =>
-    `Goal “${goal}”: with up to ${marks(most)} nothing meets it; the best drawing lacks ${LACK[unit](-margin)}. Change the lines or the goal.`,
+    `Goal “${goal}”: ${upTo(most)} nothing meets it; the best drawing lacks ${LACK[unit](-margin)}. Change the lines or the goal.`,
   'goals-clash': ({ goals, marks: most }) =>
-    `With up to ${marks(most)} no drawing meets ${numbers.list(goals.map((goal) => `“${goal}”`))} at once. Give up one of them, or change the lines.`,
+    goals.length === 1
+      ? `Goal “${goals[0]}”: ${upTo(most)} no drawing meets it whichever way the robot takes. Allow more marks, or change the lines.`
+      : `${numbers.capital(upTo(most))} no drawing meets ${numbers.list(goals.map((goal) => `“${goal}”`))} at once. Give up one of them, or change the lines.`,
   'never-steady': ({ driven }) =>
     `${numbers.capital(numbers.words(driven))} drawings that could have done were driven, and none brought 19 of 20 robots through. Give the marks more room.`,
 };

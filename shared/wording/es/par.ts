@@ -31,6 +31,9 @@ const LACK: Readonly<Record<Unit, (size: number) => string>> = {
 
 const marks = (count: number): string => numbers.some(count, 'f', 'marca', 'marcas');
 
+/** «con hasta dos marcas» */
+const upTo = (most: number): string => (most === 0 ? 'sin marcas' : `con hasta ${marks(most)}`);
+
 const BERTHS = { start: 'de salida', finish: 'del final' } as const;
 
 const SENTENCES: Sentences = {
@@ -43,9 +46,11 @@ const SENTENCES: Sentences = {
   'marks-needed': ({ needed, allowed }) =>
     `Los objetivos piden al menos ${marks(needed)}, y el límite es de ${marks(allowed)}. Hay que permitir más marcas.`,
   'goal-never-met': ({ goal, marks: most, margin, unit }) =>
-    `Objetivo «${goal}»: con hasta ${marks(most)} nada lo cumple; al mejor dibujo le ${numbers.lacking(LACK[unit](-margin))}. Hay que cambiar las líneas o el objetivo.`,
+    `Objetivo «${goal}»: ${upTo(most)} nada lo cumple; al mejor dibujo le ${numbers.lacking(LACK[unit](-margin))}. Hay que cambiar las líneas o el objetivo.`,
   'goals-clash': ({ goals, marks: most }) =>
-    `Con hasta ${marks(most)} ningún dibujo cumple a la vez ${numbers.list(goals.map((goal) => `«${goal}»`))}. Hay que renunciar a uno o cambiar las líneas.`,
+    goals.length === 1
+      ? `Objetivo «${goals[0]}»: ${upTo(most)} ningún dibujo lo cumple vaya por donde vaya el robot. Hay que permitir más marcas o cambiar las líneas.`
+      : `${numbers.capital(upTo(most))} ningún dibujo cumple a la vez ${numbers.list(goals.map((goal) => `«${goal}»`))}. Hay que renunciar a uno o cambiar las líneas.`,
   'never-steady': ({ driven }) =>
     `De los dibujos que podían valer se ${numbers.plural(driven, 'probó', 'probaron')} ${numbers.words(driven)}, y ninguno llevó a 19 de 20 robots hasta el final. Hay que dar más espacio a las marcas.`,
 };

@@ -11,6 +11,7 @@ const CASES: readonly (readonly [Impossibility, RegExp])[] = [
   [{ code: 'marks-needed', needed: 2, allowed: 1 }, /two marks at least, and one mark may/],
   [{ code: 'goal-never-met', goal: 'g', marks: 3, margin: -120, unit: 'mm' }, /three marks .* lacks 12 cm/],
   [{ code: 'goals-clash', goals: ['a', 'b'], marks: 1 }, /one mark no drawing meets “a” and “b”/],
+  [{ code: 'goals-clash', goals: ['a'], marks: 0 }, /^Goal “a”: without a mark no drawing/],
   [{ code: 'never-steady', marks: 2, driven: 12 }, /^12 drawings/],
 ];
 

@@ -1,0 +1,174 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { Challenge } from '../../shared/documents/challenge.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import { post } from '../rooms/harness.ts';
+import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy, smallTargets } from './looks.ts';
+import { challengeNamed } from './room.ts';
+import { stage } from './stage.ts';
+
+const LAPTOP = { width: 1366, height: 768 };
+const SMALL = { width: 1024, height: 768 };
+
+const on = stage('test');
+
+async function deskAt(path: string, options: Parameters<typeof watchedPage>[2] = LAPTOP): Promise<Watched> {
+  const { server } = on.room;
+  const desk = await watchedPage(on.browser, server.url, options);
+  on.watched.push(desk);
+  await desk.page.goto(server.deskLink);
+  await desk.page.goto(`${server.url}${path}`);
+  return desk;
+}
+
+const part = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).press('Enter');
+const foot = (page: Page) => page.locator('.builder-foot');
+const press = async (page: Page, key: string, times: number) => {
+  for (let i = 0; i < times; i++) await page.keyboard.press(key);
+};
+
+/** A line of 15 cm out of the start berth, a finish at its end and a goal to reach it, by keys alone. */
+async function buildByKeys(page: Page): Promise<void> {
+  await part(page, 'Lines and marks');
+  const paper = page.locator('.surface');
+  await paper.waitFor();
+  // The focus comes by keys: only then is there a cursor, on the start berth.
+  await page.getByRole('radio', { name: 'Given to all' }).focus();
+  await page.keyboard.press('Tab');
+  await paper.focus();
+  await page.locator('.key-cursor').waitFor({ state: 'attached' });
+  await page.keyboard.press('Enter');
+  await page.locator('.key-cursor[data-holds="true"]').waitFor({ state: 'attached' });
+  await press(page, 'ArrowRight', 30);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Undo', disabled: false }).waitFor();
+  await part(page, 'The sheet');
+  await page.getByRole('button', { name: 'finish berth', exact: true }).press('Enter');
+  await page.getByLabel('From the left').fill('18.5');
+  await page.getByLabel('From the top').fill('10.5');
+  await part(page, 'Goals');
+  await page.getByRole('button', { name: 'Add a goal' }).press('Enter');
+}
+
+it('a challenge is built by keys alone, saved by itself, chosen, erased, and brought back', async () => {
+  const { room } = on.room;
+  const desk = await deskAt(`/desk?build=own-built&room=${room}`);
+  const { page } = desk;
+  await foot(page).getByText('In “fill in” the lines are given, and the sheet has none.').waitFor();
+  await buildByKeys(page);
+  await page.getByText('Finish at the Lighthouse.').waitFor();
+  await page.getByText('Terminar en el Faro.').waitFor();
+  await foot(page).getByText('It is met without drawing anything.').waitFor();
+  await page.keyboard.press('Control+z');
+  await foot(page).getByText('There is no goal.').waitFor();
+  await page.keyboard.press('Control+y');
+  await foot(page).getByText('It is met without drawing anything.').waitFor();
+  await page.getByText('saved', { exact: true }).waitFor();
+  await page.reload();
+  await foot(page).getByText('It is met without drawing anything.').waitFor();
+  await part(page, 'Back to the desk');
+  await page.getByText('Nobody is here yet.').waitFor();
+  await page.keyboard.press(']');
+  await page.getByRole('radio', { name: /New challenge/ }).focus();
+  await page.keyboard.press('Space');
+  await page.getByRole('button', { name: 'Take this challenge', disabled: false }).waitFor();
+  await page.keyboard.press('n');
+  await page.getByText('chosen', { exact: true }).waitFor();
+  expect(on.room.desk.state?.rounds.at(-1)?.key).toBe('own-built');
+  await page.getByRole('button', { name: 'Erase it' }).press('Enter');
+  await page.getByText('“New challenge” is erased.').first().waitFor();
+  await page.getByRole('radio', { name: /New challenge/ }).waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: /^Take it back|^Undo/ }).press('Enter');
+  await page.getByRole('radio', { name: /New challenge/ }).waitFor();
+  expectClean(desk);
+});
+
+it('a proof says which goal can’t be met and why, and a drawing by hand is undone with the rest', async () => {
+  const ferry = challengeNamed('ferry-junction');
+  const { server, owner } = on.room;
+  const { model: _, ...open } = ferry;
+  const own: Challenge = { ...open, id: 'own-ferry', title: { en: 'Ferry' } };
+  await post(server.url + ROUTES.saveChallenge, { id: own.id, body: writeDocument(Challenge, own) }, owner);
+  const desk = await deskAt('/desk?build=own-ferry');
+  const { page } = desk;
+  await foot(page).getByText('It can be met, with one mark.').waitFor();
+  await foot(page).getByText('Difficulty 3').waitFor();
+  await part(page, 'How it is played');
+  await page.getByLabel('Marks at most').fill('0');
+  await foot(page).getByText('It can’t be met.').waitFor();
+  await part(page, 'Can it be met?');
+  // Without a mark the robot chooses by itself; goal 1 is to reach the lighthouse.
+  await page
+    .locator('.builder-problems')
+    .getByText(/Goal “1”/)
+    .waitFor();
+  await page.getByText('This is about the simulated robot; a real one may differ.').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('Who takes each mark for what it says from its other side').waitFor();
+  await page.getByText('draws this, and it fails: the mistake shows.').first().waitFor();
+  await part(page, 'The sheet');
+  const handle = page.getByRole('button', { name: 'Move Fish market' });
+  const box = (await handle.boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x - 60, box.y, { steps: 4 });
+  await page.mouse.up();
+  await expect.poll(async () => (await handle.boundingBox())!.x).toBeLessThan(box.x - 30);
+  await page.keyboard.press('Control+z');
+  await expect.poll(async () => (await handle.boundingBox())!.x).toBe(box.x);
+  expectClean(desk);
+});
+
+it('a fresh one is made for a topic and a difficulty; files go out and come in', async () => {
+  const desk = await deskAt('/desk?build=own-fresh');
+  const { page } = desk;
+  await page.getByRole('button', { name: 'Fresh one' }).click();
+  await page.getByLabel('About').selectOption('park');
+  await page.getByLabel('Number of the sheet').fill('5');
+  await page.getByRole('button', { name: 'Make it' }).click();
+  await foot(page).getByText('It can be met, with one mark.').waitFor();
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save as a file' }).click(),
+  ]);
+  const text = readFileSync(await saved.path(), 'utf8');
+  expect(JSON.parse(text)).toMatchObject({ version: 1, play: 'fill-in' });
+  await page.goto(`${on.room.server.url}/desk`);
+  const input = page.locator('input[aria-label="Read a file"]');
+  const put = (name: string, content: string) =>
+    input.setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(content) });
+  await put('notes.json', 'no json');
+  await page.getByText('This file could not be read as a challenge.').waitFor();
+  await put('wrong.json', text.replace('"fill-in"', '"sing"'));
+  await page.getByText('This challenge file has a mistake: play').waitFor();
+  await put('challenge.json', text);
+  await page.waitForURL(/build=own-/);
+  await foot(page).getByText('It can be met, with one mark.').waitFor();
+  expectClean(desk);
+});
+
+it.each([LAPTOP, { ...SMALL, locale: 'es-ES' }])(
+  'every part is tidy: $width × $height $locale',
+  async (size) => {
+    const own: Challenge = { ...challengeNamed('bakery-and-back'), id: 'own-calls', title: { en: 'Bakery' } };
+    const { server, owner } = on.room;
+    await post(server.url + ROUTES.saveChallenge, { id: own.id, body: writeDocument(Challenge, own) }, owner);
+    const desk = await deskAt('/desk?build=own-calls', size);
+    const { page } = desk;
+    const parts = page.locator('.builder-parts button');
+    await parts.first().waitFor();
+    for (const [i, name] of ['sheet', 'lines', 'goals', 'rules', 'found'].entries()) {
+      await parts.nth(i).click();
+      if (name === 'sheet') await page.locator('.builder-place').nth(2).click();
+      if (name === 'goals') await page.locator('.formula-kind select').first().selectOption('until');
+      await picture(page, `builder-${size.width}-${name}`);
+      await expectTidy(page, name);
+      if (size === LAPTOP) expect(await axeFindings(page), name).toEqual([]);
+      expect(await smallTargets(page, 24), name).toEqual([]);
+    }
+    expectClean(desk);
+  },
+);
