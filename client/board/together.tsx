@@ -14,10 +14,11 @@ export function Together({ room }: { readonly room: RoomState }) {
   const { robots, caps } = room.board;
   const shown = onTheWall(room.teams);
   const grown = growthOf(room).filter(({ team }) => shown.includes(team));
+  const size = sizeFor(grown.length);
   return (
     <>
       <Head title={board.close.title} word={room.word} />
-      <div className="together" data-size={sizeFor(grown.length)}>
+      <div className="together" data-size={size}>
         <section className="together-class">
           <ul className="together-lines">
             {board.together(classFigures(room)).map((line) => (
@@ -38,8 +39,8 @@ export function Together({ room }: { readonly room: RoomState }) {
           <ul className="grown">
             {grown.map((each) => (
               <li key={each.team.id}>
-                <MemberBadge team={each.team} size="1.3em" />
-                <span>{saidOf(each, scenes)}</span>
+                <MemberBadge team={each.team} size="1.2em" look={size === 'small' ? 'round' : 'word'} />
+                <span>{saidOf(each, scenes, size === 'small')}</span>
               </li>
             ))}
           </ul>
@@ -61,8 +62,8 @@ function Back({ counted, said }: BackProps) {
 }
 
 /** The best that is true of it. */
-function saidOf({ grown, met, entries }: TeamGrowth, { closing }: Wording['scenes']): string {
-  if (grown > 0) return closing.grown(grown);
-  if (met) return closing.met;
+function saidOf({ grown, met, entries }: TeamGrowth, { closing }: Wording['scenes'], short: boolean): string {
+  if (grown > 0) return short ? closing.grownShort(grown) : closing.grown(grown);
+  if (met) return short ? closing.metShort : closing.met;
   return entries > 0 ? closing.drawings(entries) : closing.here;
 }

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { judge } from '../../shared/judge/judge.ts';
 import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy, faintTexts, smallTexts } from './looks.ts';
 import { challengeNamed, classDrawings, deskPage } from './room.ts';
@@ -99,12 +100,14 @@ it('the fleet ends with what the verdict counted in that weather, and with fraye
   const { room } = at;
   await showing(1);
   const { page } = await boardOf({ width: 1920, height: 1080 });
-  await room.ask({ kind: 'show-fleet', entry: idOf(0, 2), weather: 'calm' });
-  // All robots that there are made it, or the causes stand there.
-  const result = page.locator('.fleet-result', { hasText: /^\d+ of 20 make it$/ });
-  await result.waitFor({ timeout: 60_000 });
-  const same = Number((await result.textContent())?.split(' ')[0]);
-  expect(await page.locator('.fleet-robots [data-astray="true"]').count()).toBe(20 - same);
+  await room.ask({ kind: 'show-fleet', entry: idOf(0, 2), weather: 'stormy' });
+  const challenge = { ...challengeNamed(CHALLENGE), weather: 'stormy' as const };
+  const { same, strays } = judge(challenge, challenge.model!, 'entry').verdict.steadiness!;
+  await page.getByText(`${same} of 20 make it`).waitFor({ timeout: 60_000 });
+  expect(await page.locator('.fleet-robots [data-astray="true"]').count()).toBe(strays.length);
+  // They have made room for the ink that frays; the others stand where they arrived.
+  expect(await page.locator('.robot-sprite[data-gone="true"]').count()).toBe(strays.length);
+  await still(page);
   await picture(page, 'scenes-1920-fleet-end');
 });
 

@@ -18,7 +18,7 @@ export function ofScenes({ scenes }: Wording): void {
   scenes.drawingOf(TEAM, 2);
   foretell.hands('A', '…');
   for (const n of COUNTS) {
-    each([scenes.gallery, closing.grown, closing.drawings], (f) => f(n));
+    each([scenes.gallery, closing.grown, closing.grownShort, closing.drawings], (f) => f(n));
     for (const of of [2, 12] as const) {
       each([scenes.page, fleet.ready, fleet.soFar, foretell.mark, foretell.right], (f) => f(n, of));
       each([closing.robots, closing.caps], (f) => f(n, of));

@@ -99,6 +99,9 @@ export const scenes = {
     growth: 'Since the first drawing',
     grown: (points: number): string => `${counted(points, 'point', 'points')} more`,
     met: 'every goal met',
+    /** Where a whole hall has room for a word a team. */
+    grownShort: (points: number): string => `+${points}`,
+    metShort: 'all met',
     drawings: (n: number): string => counted(n, 'drawing', 'drawings'),
     here: 'was here',
     /** At the desk. */

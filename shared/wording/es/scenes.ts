@@ -100,6 +100,9 @@ export const scenes = {
     growth: 'Desde el primer dibujo',
     grown: (points: number): string => counted(points, 'punto más', 'puntos más'),
     met: 'todo cumplido',
+    /** Where a whole hall has room for a word a team. */
+    grownShort: (points: number): string => `+${points}`,
+    metShort: 'cumplido',
     drawings: (n: number): string => counted(n, 'dibujo', 'dibujos'),
     here: 'ha venido',
     /** At the desk. */
