@@ -39,7 +39,7 @@ export function Together({ room }: { readonly room: RoomState }) {
           <ul className="grown">
             {grown.map((each) => (
               <li key={each.team.id}>
-                <MemberBadge team={each.team} size="1.2em" look={size === 'small' ? 'round' : 'word'} />
+                <MemberBadge team={each.team} size="0.85em" look={size === 'small' ? 'round' : 'word'} />
                 <span>{saidOf(each, scenes, size === 'small')}</span>
               </li>
             ))}
