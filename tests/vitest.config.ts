@@ -4,23 +4,37 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-// Browser tests end in .browser.ts, so that neither project collects the other's files.
+/** Tests that start servers, by folder: their files run in processes of their own. */
+const WITH_SERVERS = ['faults', 'load', 'rooms'];
+
+const patient = { testTimeout: 60_000, hookTimeout: 60_000 } as const;
+
+// Browser tests end in .browser.ts, so that no other project collects them.
 export default defineConfig({
   root,
   test: {
     // Much of a test waits for servers and pages, so that one file at a time leaves two cores half idle.
     maxWorkers: Math.max(2, availableParallelism() - 1),
+    pool: 'forks',
     reporters: ['default', fileURLToPath(new URL('./closing-line.ts', import.meta.url))],
     projects: [
       {
         root,
         test: {
+          ...patient,
           name: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/bench/**', 'tests/long/**'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          pool: 'forks',
+          exclude: ['bench', 'long', ...WITH_SERVERS].map((folder) => `tests/${folder}/**`),
+          // What is pure needs no process of its own: loading the engine for each file took most of the time.
+          isolate: false,
+        },
+      },
+      {
+        root,
+        test: {
+          ...patient,
+          name: 'servers',
+          include: WITH_SERVERS.map((folder) => `tests/${folder}/**/*.test.ts`),
         },
       },
       {
@@ -29,11 +43,11 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.browser.ts'],
           globalSetup: ['tests/browser/set-up.ts'],
+          isolate: false,
           // Two browsers on two cores: a page that came too late for a step is opened anew, once.
           retry: 1,
           testTimeout: 180_000,
           hookTimeout: 120_000,
-          pool: 'forks',
         },
       },
     ],
