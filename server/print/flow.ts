@@ -25,12 +25,12 @@ export type Block =
   | { readonly kind: 'write'; readonly text: string }
   | { readonly kind: 'space' };
 
-const SIDE: Mm = 20;
+const SIDE: Mm = 18;
 const TOP: Mm = 17;
 const BOTTOM: Mm = 13;
-const LEADING = 1.42;
+const LEADING = 1.36;
 const GAP: Mm = 3;
-const SIZES = { title: 9, head: 5.4, text: 4, quiet: 3.6, bullet: 4, tick: 4.2, write: 4 } as const;
+const SIZES = { title: 9, head: 5.4, text: 3.8, quiet: 3.5, bullet: 3.8, tick: 3.9, write: 3.8 } as const;
 
 /** A block as it will lie from y = 0 down, and how high it is. */
 interface Set {

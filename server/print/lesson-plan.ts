@@ -23,6 +23,7 @@ export function lessonPlanPages(of: PlanOf, paper: PaperName, tools: PrintTools)
     [
       { kind: 'title', text: words.title(of.minutes) },
       ...(of.room ? [{ kind: 'text', text: words.room(of.room.word, of.room.teams) } as const] : []),
+      { kind: 'quiet', text: safety.first },
       ...opening(of, tools),
       ...challengeBlocks(of, tools),
       ...phaseBlocks(plan, tools),
@@ -30,8 +31,6 @@ export function lessonPlanPages(of: PlanOf, paper: PaperName, tools: PrintTools)
       ...words.trouble.lines.map((text): Block => ({ kind: 'bullet', text })),
       { kind: 'head', text: safety.stop.title },
       { kind: 'text', text: `${safety.stop.signs.join(' · ')}. ${safety.stop.whatThen} (${safety.stop.by})` },
-      { kind: 'space' },
-      { kind: 'quiet', text: safety.first },
     ],
     paper,
   );

@@ -49,7 +49,7 @@ const PHASES: Readonly<Record<PlanPhase, PhaseWords>> = {
   },
   drive: {
     name: 'Drive',
-    does: 'Teams draw their track on a sheet of paper, or get theirs printed (key O), and drive a real robot over it. They fill in a slip.',
+    does: 'Go to Drive. Teams draw their track on a sheet of paper, or get theirs printed (key O). The list says which team drives which robot; note there what it does. The team fills in a slip.',
     say: '“Did it do what the tablet said? If not: what is different on paper?”',
     materials: 'sheets, markers, spare paper, gauge cards, slips, robots',
     careful:
@@ -57,7 +57,7 @@ const PHASES: Readonly<Record<PlanPhase, PhaseWords>> = {
   },
   close: {
     name: 'Close',
-    does: 'Begin with the closing check. Then press N until the board says Together, and save the results under Close.',
+    does: 'Go to Close. Begin with the closing check, on the tablets or on paper. Then look together at what the class did, and save the results.',
     say: '“What would you tell somebody who draws a mark for the first time?”',
     materials: 'tablets, the box',
     careful: 'Count robots, caps and spare parts back in. Unplug the chargers.',

@@ -49,7 +49,7 @@ const PHASES: Readonly<Record<PlanPhase, PhaseWords>> = {
   },
   drive: {
     name: 'Conducir',
-    does: 'Los equipos dibujan su pista en una hoja de papel, o se imprime la suya (tecla O), y un robot de verdad pasa por ella. Rellenan una papeleta.',
+    does: 'Pasar a Conducir. Los equipos dibujan su pista en una hoja de papel, o se imprime la suya (tecla O). La lista dice qué equipo conduce qué robot; anotar allí lo que hace. El equipo rellena una papeleta.',
     say: '«¿Ha hecho lo que decía la tableta? Si no: ¿qué es distinto en el papel?»',
     materials: 'hojas, rotuladores, papel de sobra, tarjetas de medida, papeletas, robots',
     careful:
@@ -57,7 +57,7 @@ const PHASES: Readonly<Record<PlanPhase, PhaseWords>> = {
   },
   close: {
     name: 'Cerrar',
-    does: 'Empezar por las preguntas del final. Luego pulsar N hasta que la pizarra diga Todos juntos, y guardar los resultados en Cerrar.',
+    does: 'Pasar a Cerrar. Empezar por las preguntas finales, en las tabletas o en papel. Luego mirar juntos lo que ha hecho la clase y guardar los resultados.',
     say: '«¿Qué le dirías a alguien que dibuja una marca por primera vez?»',
     materials: 'tabletas, la caja',
     careful: 'Contar robots, tapones y repuestos al guardarlos. Desconectar los cargadores.',
@@ -78,7 +78,7 @@ export const lessonPlan = {
   careful: (phase: PlanPhase): string => `Cuidado: ${PHASES[phase].careful}`,
   span: (from: number, to: number): string => `de ${from} a ${to}`,
   lasts: (minutes: number): string => `${minutes} min`,
-  questions: (n: number): string => `Preguntas del final: ${numbers.short(n, 0)}.`,
+  questions: (n: number): string => `Preguntas finales: ${numbers.short(n, 0)}.`,
   phaseHead: 'Fase',
   minuteHead: 'Minuto',
   doHead: 'Qué hacer',
