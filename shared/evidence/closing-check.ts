@@ -1,5 +1,5 @@
 import type { ClosingCheck, ClosingKey } from '../documents/closing-check.ts';
-import { type Askable, askableOf, type ClassDrawing, type Posed } from './closing-questions.ts';
+import { type Askable, askableOf, type ClassDrawing, type Posed, stampedPair } from './closing-questions.ts';
 
 /** A closing check with its key, in the order of its questions. */
 export interface MadeCheck {
@@ -23,7 +23,7 @@ export function* closingCheckOf(
     if (isEnough(found, count)) break;
     yield undefined;
   }
-  const posed = chosenOf(found).slice(0, count);
+  const posed = chosenOf(found, yield* pairFor(found, drawings)).slice(0, count);
   if (posed.length === 0) return undefined;
   return {
     check: { version: 1, questions: posed.map(({ question }) => question) },
@@ -35,10 +35,27 @@ export function* closingCheckOf(
 const isEnough = (found: readonly Askable[], count: number): boolean =>
   found.some(({ pairs }) => pairs.length > 0) &&
   found.some(({ why }) => why) &&
-  chosenOf(found).length >= count;
+  chosenOf(found, []).length >= count;
 
-function chosenOf(found: readonly Askable[]): Posed[] {
-  const pair: readonly Posed[] = found.flatMap(({ pairs }) => pairs)[0] ?? [];
+/** So many drawings are tried for a mark that is put in. */
+const MOST_STAMPED = 6;
+
+/** Where the class has drawn no mark that can be met from both sides: one that is put into a drawing of its own. */
+function* pairFor(
+  found: readonly Askable[],
+  drawings: readonly ClassDrawing[],
+): Generator<undefined, readonly Posed[]> {
+  if (found.some(({ pairs }) => pairs.length > 0)) return [];
+  for (const drawing of drawings.slice(0, MOST_STAMPED)) {
+    const pair = stampedPair(drawing);
+    if (pair) return pair;
+    yield undefined;
+  }
+  return [];
+}
+
+function chosenOf(found: readonly Askable[], stamped: readonly Posed[]): Posed[] {
+  const pair: readonly Posed[] = found.flatMap(({ pairs }) => pairs)[0] ?? stamped;
   const marks = found.flatMap((one) => one.marks.filter((posed) => !pair.includes(posed)).slice(0, 1));
   // Where something can be pointed at there is more to see.
   const whys = found.flatMap(({ why }) => why ?? []).sort((a, b) => Number(isSeen(b)) - Number(isSeen(a)));

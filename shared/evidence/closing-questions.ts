@@ -24,6 +24,7 @@ import { troublesOf } from '../judge/trouble.ts';
 import { type IdealRuns, idealRuns } from '../run/ideal-runs.ts';
 import { SAME_LIGHT, type StartBerth } from '../run/world.ts';
 import { choicesOfMark, inTurn } from './mark-choices.ts';
+import { withStampedMark } from './stamped-mark.ts';
 
 /** A drawing of the class with the challenge that it was drawn for, on the sheet that the team had. */
 export interface ClassDrawing {
@@ -62,22 +63,36 @@ export function askableOf({ challenge, design, real }: ClassDrawing): Askable {
   const given = givenWith(challenge, design.drawing);
   const drives = drivesOver(given);
   const pose = (ask: ClosingAsk, answer: ClosingAnswer) => posed(given, ask, answer);
-  const met = (start: StartBerth) =>
-    given.sheet.given.marks.flatMap(({ id }) => markQuestion(given, drives.get(start), id, pose) ?? []);
-  const [from, back] = [met('start'), met('finish')];
-  const pairs = from.flatMap((one) =>
-    back.flatMap((other) => (areSides(one, other) ? [[one, other] as const] : [])),
-  );
   const start = challenge.starts[0] ?? 'start';
   return {
-    pairs,
-    marks: [...from, ...back],
+    ...marksMet(given, drives),
     why: whyQuestion(challenge, design, pose),
     real: real && realQuestion(challenge, design, real, drives.get(start), pose),
     end: endQuestion(given, start, drives.get(start), pose),
   };
 }
 
+/** A pair of questions about a mark that is put into the drawing to be asked about. */
+export function stampedPair({ challenge, design }: ClassDrawing): readonly [Posed, Posed] | undefined {
+  const stamped = withStampedMark(givenWith(challenge, design.drawing));
+  if (!stamped) return undefined;
+  const { pairs } = marksMet(stamped.challenge, drivesOver(stamped.challenge));
+  return pairs.find(([one]) => markOf(one) === stamped.mark);
+}
+
+/** What can be asked about marks: each from every berth, and those that say different things from two. */
+function marksMet(given: Challenge, drives: Drives): Pick<Askable, 'pairs' | 'marks'> {
+  const pose = (ask: ClosingAsk, answer: ClosingAnswer) => posed(given, ask, answer);
+  const met = (start: StartBerth) =>
+    given.sheet.given.marks.flatMap(({ id }) => markQuestion(given, drives.get(start), id, pose) ?? []);
+  const [from, back] = [met('start'), met('finish')];
+  const pairs = from.flatMap((one) =>
+    back.flatMap((other) => (areSides(one, other) ? [[one, other] as const] : [])),
+  );
+  return { pairs, marks: [...from, ...back] };
+}
+
+type Drives = ReadonlyMap<StartBerth, IdealRuns>;
 type Pose = (ask: ClosingAsk, answer: ClosingAnswer) => Posed | undefined;
 
 /** As it will be read from its file; undefined where drawn and given things do not go together there. */
@@ -91,7 +106,7 @@ function posed(
   return read.ok ? { question: read.value, answer } : undefined;
 }
 
-function drivesOver(given: Challenge): ReadonlyMap<StartBerth, IdealRuns> {
+function drivesOver(given: Challenge): Drives {
   const { sheet, limits, light: ambient = SAME_LIGHT } = given;
   const { world } = sceneOf(given, EMPTY_DESIGN);
   const starts: StartBerth[] = sheet.finish ? ['start', 'finish'] : ['start'];

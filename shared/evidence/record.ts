@@ -1,7 +1,7 @@
 import type { AnswersVerdict } from '../documents/answers.ts';
 import type { Challenge } from '../documents/challenge.ts';
 import type { Finding, Verdict } from '../documents/verdict.ts';
-import type { DocumentId, Entry, RoomState, TeamId } from '../room/state.ts';
+import { counts, type DocumentId, type Entry, type RoomState, type TeamId } from '../room/state.ts';
 
 /**
  * What a lesson leaves behind: its room as the desk knows it, and those of its documents that tell more
@@ -17,9 +17,11 @@ export interface LessonRecord {
   readonly challenges: ReadonlyMap<DocumentId, Challenge>;
 }
 
-/** A team's judged entries of a round, oldest first. */
+/** A team's judged entries of a round that count, oldest first. */
 export const judgedEntries = ({ entries }: RoomState, team: TeamId, round: number): Entry[] =>
-  entries.filter((entry) => entry.team === team && entry.round === round && entry.verdict !== null);
+  entries.filter(
+    (entry) => entry.team === team && entry.round === round && entry.verdict !== null && counts(entry),
+  );
 
 /** What was found in an entry that robots fail by; what is only untidy is left out. */
 export const graveFindings = ({ verdicts }: LessonRecord, { verdict }: Entry): readonly Finding[] =>

@@ -27,7 +27,6 @@ export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: Roo
     number: earlier.length + 1,
     design: fact.design,
     at: event.at,
-    after: timeIn(state, event.at) - (state.building?.since ?? event.at),
     late: fact.late,
     variant: team ? variantFor(state.rounds[round], team) : null,
     mended: team?.mended.includes(round) ?? false,

@@ -102,8 +102,6 @@ export interface Entry {
   /** Absent in the copy of a seat that may not see it. */
   readonly design: DocumentId | null;
   readonly at: Millis;
-  /** How long the building had lasted by then, without pauses. */
-  readonly after: Millis;
   /** Handed in after the building time had ended. */
   readonly late: boolean;
   /** Of the round's sheet; it stays, whatever berth the team has later. */

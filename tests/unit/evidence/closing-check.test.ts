@@ -107,6 +107,17 @@ describe('closingCheckOf', () => {
     expect(key[at]!.mistakes.map(({ mistake }) => mistake)).toContain('knows-the-wish');
   });
 
+  it('puts a mark into a drawing without any, on its longest straight, and asks about that from both sides', () => {
+    const { check: asked, key } = made([withoutMarks(drawn('one-fast-stretch'))])!;
+    const [first, second] = asked.questions;
+    const [mark] = first!.sheet.given.marks;
+    // The longest straight of the maker's line runs from x = 42 to 222 at y = 160: its middle is 90 mm along it.
+    expect(mark!.at + mark!.bands.length * (5.5 / 2)).toBeCloseTo(90, 1);
+    expect(first!.ask).toMatchObject({ kind: 'mark', start: 'start', mark: mark!.id });
+    expect(second!.ask).toMatchObject({ kind: 'mark', start: 'finish', mark: mark!.id });
+    expect(key.slice(0, 2).map(({ word }) => word)).toEqual(['CA', 'AC']);
+  });
+
   it('asks why a real robot did something else, where robots of the model do so too', () => {
     const stray = { seed: 3, start: 'start', cause: 'lost', at: { x: 250, y: 120 } } as const;
     const real = { trouble: 'lost', at: null, strays: [stray] } as const;

@@ -64,6 +64,14 @@ describe('how a team met a challenge', () => {
     ]);
   });
 
+  it('leaves out what does not count: late, and not taken', () => {
+    const late = [...begun, roundEnds, ...handsIn('a', 0, true, 'v')];
+    expect(ways(record(late))).toEqual(['0 of 0', '0 of 0', '0 of 0', '0 of 0']);
+    const { entries } = record(late).room;
+    const taken = [...late, [DESK, { kind: 'take-late', entries: [entries[0]!.id], on: true }] as const];
+    expect(ways(record(taken))[0]).toBe('1 of 1');
+  });
+
   it('is counted round by round, of the rounds with a judged entry', () => {
     const moves = [
       ...begun,

@@ -11,7 +11,6 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   number: 1,
   design: null,
   at: 0,
-  after: 0,
   late: false,
   variant: null,
   mended: false,
