@@ -3,7 +3,10 @@ import type { Challenge } from '../../shared/documents/challenge.ts';
 import { type Drawing, EMPTY_DRAWING } from '../../shared/documents/design.ts';
 import { pictureOf } from '../../shared/picture/picture.ts';
 import { layOut } from '../../shared/track/layout.ts';
-import { SheetView } from '../canvas/sheet-view.tsx';
+import { paintInk } from '../canvas/paint-ink.ts';
+import { paintSheet } from '../canvas/paint-sheet.ts';
+import { together } from '../canvas/painter.ts';
+import { StillSheet } from '../canvas/still-sheet.tsx';
 import { useFitted } from '../canvas/use-fitted.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
 import { useLocale } from '../parts/use-words.ts';
@@ -24,13 +27,13 @@ export function SheetPicture({ challenge, drawing, label }: SheetPictureProps) {
   const rem = useRem();
   const { frame, box, view } = useFitted(sheet, 4);
   const shown = drawing ?? begin?.drawing ?? EMPTY_DRAWING;
-  const picture = useMemo(
-    () => pictureOf({ sheet, layout: layOut(sheet, shown), kit, language }),
-    [sheet, shown, kit, language],
-  );
+  const paint = useMemo(() => {
+    const picture = pictureOf({ sheet, layout: layOut(sheet, shown), kit, language });
+    return together(paintSheet(picture, rem), paintInk(picture));
+  }, [sheet, shown, kit, language, rem]);
   return (
     <div className="sheet-picture" ref={frame} style={{ aspectRatio: `${sheet.w} / ${sheet.h}` }}>
-      {box && view && <SheetView picture={picture} box={box} view={view} textSize={rem} label={label} />}
+      {box && view && <StillSheet paint={paint} sheet={sheet} box={box} view={view} label={label} />}
     </div>
   );
 }

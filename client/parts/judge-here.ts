@@ -7,7 +7,8 @@ import { type Judged, judge, liveJudge, mendedDesign } from '../../shared/judge/
 import type { OtherRobot } from '../../shared/judge/other-robot.ts';
 import { refusalOf } from '../../shared/judge/refusal.ts';
 import { sceneOf } from '../../shared/judge/scene.ts';
-import { type BarReadings, barReadings } from '../../shared/run/bar-readings.ts';
+import type { BarReadings } from '../../shared/run/bar.ts';
+import { barReadings } from '../../shared/run/bar-readings.ts';
 import { SAME_LIGHT } from '../../shared/run/world.ts';
 import { canonicalDrawing } from '../../shared/track/canonical.ts';
 

@@ -4,7 +4,7 @@ import type { Sheet } from '../../shared/documents/sheet.ts';
 import { TRACE_RATE } from '../../shared/documents/trace.ts';
 import { textIn } from '../../shared/documents/values.ts';
 import type { PaperPoint, Seconds } from '../../shared/geometry/units.ts';
-import { type BarReadings, SEEN } from '../../shared/run/bar-readings.ts';
+import { type BarReadings, SEEN } from '../../shared/run/bar.ts';
 import { useEachFrame } from '../canvas/use-each-frame.ts';
 import { useKitOnScreen } from './kit-on-screen.ts';
 import { useLocale, useWords } from './use-words.ts';

@@ -12,6 +12,9 @@ export const Weather = z.enum(WEATHERS);
 export type Weather = (typeof WEATHERS)[number];
 export const USUAL_WEATHER: Weather = 'calm';
 
+/** So many disturbed robots are driven for a verdict. */
+export const ROBOTS = 20;
+
 /** A 95 % confidence interval of a share. */
 export const Interval = z.strictObject({ low: z.number(), high: z.number() });
 

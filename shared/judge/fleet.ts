@@ -1,6 +1,6 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Design } from '../documents/design.ts';
-import type { Stray, Weather } from '../documents/outlook.ts';
+import { ROBOTS, type Stray, type Weather } from '../documents/outlook.ts';
 import { TRACE_RATE, type Trace } from '../documents/trace.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Mm, PaperPoint, Seconds } from '../geometry/units.ts';
@@ -8,7 +8,7 @@ import { drive } from '../run/drive.ts';
 import { idealRuns } from '../run/ideal-runs.ts';
 import { SAME_LIGHT } from '../run/world.ts';
 import { type FrayedInk, frayedInk } from '../steadiness/frayed-ink.ts';
-import { disturbedBy, disturbedRobots, FIRST_SEED, ROBOTS } from '../steadiness/steadiness.ts';
+import { disturbedBy, disturbedRobots, FIRST_SEED } from '../steadiness/steadiness.ts';
 import { refusalOf } from './refusal.ts';
 import { sceneOf } from './scene.ts';
 

@@ -1,7 +1,7 @@
 import type { Challenge, Light } from '../documents/challenge.ts';
 import type { Design, Mark } from '../documents/design.ts';
 import type { OtherLight, WhatIf } from '../documents/what-if.ts';
-import { fromOtherEnd } from './next-questions.ts';
+import { fromOtherEnd } from './next-question.ts';
 import type { OtherRobot } from './other-robot.ts';
 
 /** What is driven, and by which robot; null is the undisturbed one. */

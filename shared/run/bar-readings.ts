@@ -1,20 +1,11 @@
 import type { Kit } from '../documents/kit.ts';
 import type { Trace } from '../documents/trace.ts';
+import { type BarReadings, SEEN } from './bar.ts';
 import { FULL, PIXELS_PER_MM, TILE, TILE_BITS, TILE_ROW } from './coverage.ts';
 import { type InkField, lightAt } from './ink-field.ts';
 import { MODEL, SENSORS } from './model.ts';
 import { BLACK, kitReflectances, type Reflectance, WHITE } from './reflectance.ts';
 import type { Ambient, World } from './world.ts';
-
-/** What the bar of a run's robot read, beside the samples of its trace. */
-export interface BarReadings {
-  /** Five a sample, from the left: 0 on paper to 255 on line. */
-  readonly dark: Uint8Array;
-  /** What the middle sensor saw, one letter a sample: an ink's, `-` line, space paper, `?` something else. */
-  readonly middle: string;
-}
-
-export const SEEN = { line: '-', paper: ' ', other: '?' } as const;
 
 /** The undisturbed robot's readings, without noise; over the table they are paper's. */
 export function barReadings({ field, kit }: World, { samples }: Trace, ambient: Ambient): BarReadings {

@@ -1,6 +1,6 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { Design } from '../documents/design.ts';
-import { type Stray, USUAL_WEATHER } from '../documents/outlook.ts';
+import { ROBOTS, type Stray, USUAL_WEATHER } from '../documents/outlook.ts';
 import { judge } from '../judge/judge.ts';
 import { type Scene, type SceneMaker, sceneOf } from '../judge/scene.ts';
 import { plainFindings, ruleContext } from '../rules/rules.ts';
@@ -10,7 +10,6 @@ import {
   disturbedRobots,
   FIRST_SEED,
   LATER_ROBOTS,
-  ROBOTS,
   type SteadinessQuestion,
 } from '../steadiness/steadiness.ts';
 

@@ -1,4 +1,4 @@
-import type { Steadiness, Stray, Weather } from '../documents/outlook.ts';
+import { ROBOTS, type Steadiness, type Stray, type Weather } from '../documents/outlook.ts';
 import { distance } from '../geometry/exact-math.ts';
 import type { Seconds } from '../geometry/units.ts';
 import { driveLightly, type LightTrace } from '../run/driving.ts';
@@ -12,7 +12,6 @@ export const DISTURBANCE: Readonly<Record<Weather, number>> = { calm: 1, breezy:
 
 /** The same robots for every entry of a challenge, so that equal designs get equal results. */
 export const FIRST_SEED = 1;
-export const ROBOTS = 20;
 /** Driven later, for the picture of where robots leave the line. */
 export const LATER_ROBOTS = 180;
 

@@ -65,21 +65,16 @@ export const weightFigures = (): Promise<Figure[]> =>
     const { page, context } = await watchedPage(browser, room.server.url, { width: 1920, height: 1080 });
     const cdp = await context.newCDPSession(page);
     await cdp.send('Network.enable');
-    const sizes = new Map<string, number>();
-    const fonts = new Set<string>();
-    cdp.on('Network.responseReceived', ({ requestId, type }) => {
-      if (type === 'Font') fonts.add(requestId);
+    const sizes = { font: 0, other: 0 };
+    cdp.on('Network.responseReceived', ({ type, response: { headers } }) => {
+      const length = Object.entries(headers).find(([name]) => name.toLowerCase() === 'content-length');
+      sizes[type === 'Font' ? 'font' : 'other'] += Number(length?.[1] ?? 0);
     });
-    cdp.on('Network.loadingFinished', ({ requestId, encodedDataLength }) =>
-      sizes.set(requestId, encodedDataLength),
-    );
     await page.goto(`${room.server.url}/board?room=${room.word}`);
     await room.ask({ kind: 'stage', entries: [first!] });
     await page.locator('.robot-sprite').waitFor();
-    const total = (font: boolean) =>
-      [...sizes].filter(([id]) => fonts.has(id) === font).reduce((sum, [, size]) => sum + size, 0) / 1000;
     return [
-      { name: 'board-page', value: total(false), unit: 'kB', target: { at: 'most', value: 250 } },
-      { name: 'board-fonts', value: total(true), unit: 'kB' },
+      { name: 'board-page', value: sizes.other / 1000, unit: 'kB', target: { at: 'most', value: 250 } },
+      { name: 'board-fonts', value: sizes.font / 1000, unit: 'kB' },
     ];
   });

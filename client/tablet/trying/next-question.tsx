@@ -1,6 +1,6 @@
 import { ArrowRight, Play } from 'lucide-react';
 import { useState } from 'react';
-import { isYes, type NextQuestion } from '../../../shared/judge/next-questions.ts';
+import { isYes, type NextQuestion } from '../../../shared/judge/next-question.ts';
 import type { Wording } from '../../../shared/wording/wording.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';

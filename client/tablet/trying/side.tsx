@@ -2,7 +2,7 @@ import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
 import type { Seconds } from '../../../shared/geometry/units.ts';
-import type { NextQuestion } from '../../../shared/judge/next-questions.ts';
+import type { NextQuestion } from '../../../shared/judge/next-question.ts';
 import type { Study } from '../../../shared/judge/study.ts';
 import type { Trouble } from '../../../shared/judge/trouble.ts';
 import type { Because } from '../../../shared/room/state.ts';

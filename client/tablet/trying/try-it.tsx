@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
-import { fromOtherEnd, inStorm, type NextQuestion, without } from '../../../shared/judge/next-questions.ts';
+import { fromOtherEnd, inStorm, type NextQuestion, without } from '../../../shared/judge/next-question.ts';
 import type { DrawingSession } from '../../editor/surface/session.ts';
 import { useSessionState } from '../../editor/surface/use-session-state.ts';
 import { useJudged } from '../../parts/judging.ts';

@@ -1,4 +1,5 @@
 import type { Predicate } from '../../documents/formula.ts';
+import { ROBOTS } from '../../documents/outlook.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import { TOLERANCE } from '../../geometry/tolerances.ts';
 import { actions } from './actions.ts';
@@ -51,10 +52,7 @@ export const times = (count: number): string =>
 const inTurn = (names: readonly string[]): string =>
   names.map((name, i) => (i === 0 ? name : `then ${name}`)).join(', ');
 
-/** Robots that are driven for an entry; shares are said as so many of them. */
-export const ROBOTS = 20;
-
-/** "18 of 20 robots" */
+/** Shares are said as so many of the robots that are driven for an entry: "18 of 20 robots". */
 const ofRobots = ({ least }: WishOf<'steadiness'>): string =>
   `${Math.ceil(least * ROBOTS - TOLERANCE.shareOfRobots)} of ${ROBOTS} robots`;
 

@@ -1,9 +1,9 @@
 import type { Formula } from '../../documents/formula.ts';
 import type { Pace } from '../../documents/kit.ts';
+import { ROBOTS } from '../../documents/outlook.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
 import { deciding, type Wish } from '../formula-parts.ts';
 import { actions } from './actions.ts';
-import { ROBOTS } from './goal-clauses.ts';
 import { numbers } from './numbers.ts';
 
 type WishOf<K extends Wish['kind']> = Extract<Wish, { kind: K }>;

@@ -1,9 +1,9 @@
 import type { Predicate } from '../../documents/formula.ts';
 import type { Pace } from '../../documents/kit.ts';
+import { ROBOTS } from '../../documents/outlook.ts';
 import type { Sheet } from '../../documents/sheet.ts';
 import { type Texts, textIn } from '../../documents/values.ts';
 import { TOLERANCE } from '../../geometry/tolerances.ts';
-import { ROBOTS } from '../en/goal-clauses.ts';
 import { actions } from './actions.ts';
 import { the, to } from './names.ts';
 import { numbers } from './numbers.ts';

@@ -1,7 +1,7 @@
 import type { Formula } from '../../documents/formula.ts';
 import type { Pace } from '../../documents/kit.ts';
+import { ROBOTS } from '../../documents/outlook.ts';
 import type { GoalResult } from '../../documents/verdict.ts';
-import { ROBOTS } from '../en/goal-clauses.ts';
 import { deciding, type Wish } from '../formula-parts.ts';
 import { actions } from './actions.ts';
 import { type Gender, numbers } from './numbers.ts';

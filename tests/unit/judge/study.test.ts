@@ -4,7 +4,7 @@ import type { Design, Drawing } from '../../../shared/documents/design.ts';
 import { MISTAKEN_REASONS, TRUE_REASONS } from '../../../shared/documents/reason.ts';
 import { reasonsFor } from '../../../shared/judge/because.ts';
 import { judge } from '../../../shared/judge/judge.ts';
-import { fromOtherEnd, inStorm, isYes, type NextQuestion } from '../../../shared/judge/next-questions.ts';
+import { fromOtherEnd, inStorm, isYes, type NextQuestion } from '../../../shared/judge/next-question.ts';
 import { type Study, studyOf } from '../../../shared/judge/study.ts';
 import { Pen } from '../../sweeps/pen.ts';
 import { BANDS, FORK, fromStart, lighthouseAt, SHEET } from '../odds/tracks.ts';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ROBOTS } from '../../../shared/documents/outlook.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { idealRuns } from '../../../shared/run/ideal-runs.ts';
 import { SAME_LIGHT, worldOf } from '../../../shared/run/world.ts';
@@ -7,7 +8,6 @@ import {
   DISTURBANCE,
   disturbedRobots,
   LATER_ROBOTS,
-  ROBOTS,
   type SteadinessQuestion,
   steadinessFrom,
 } from '../../../shared/steadiness/steadiness.ts';
