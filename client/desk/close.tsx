@@ -9,6 +9,7 @@ import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures
 import { Icon } from '../parts/icon.tsx';
 import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
+import { useOwnChallenges } from './builder/own-cards.tsx';
 import { ClosingCheckPart } from './close-check.tsx';
 import { EvidencePart } from './close-evidence.tsx';
 import { resultsPath, roomFilePath } from './session.ts';
@@ -65,8 +66,9 @@ function ResultsTable({ room }: { readonly room: RoomState }) {
     () => new Map(readyChallenges(DEMO_KIT).map((ready) => [ready.key, ready.title])),
     [],
   );
+  const own = useOwnChallenges(room.id).playable;
   const titleOf = (key: string) => {
-    const title = titles.get(key);
+    const title = titles.get(key) ?? own.find((one) => one.key === key)?.title;
     return title && textIn(title, locale);
   };
   const rounds = room.rounds.map((round, place) => ({ round, place }));

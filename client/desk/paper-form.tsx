@@ -10,6 +10,7 @@ import type { Wanted } from '../parts/paper-file.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
 import { WholeNumber } from './before/whole-number.tsx';
 import { useWishes } from './before/wishes.ts';
+import { useOwnChallenges } from './builder/own-cards.tsx';
 import { useReadyChallenges } from './kit/room-kit.ts';
 
 const GROUPS = [
@@ -150,17 +151,22 @@ function Looks({ choice, onChange }: PartProps) {
   );
 }
 
-/** The one being played stands first; any ready one may be printed, also those that only paper can play. */
+/** The one being played stands first; any ready one may be printed, and those that this desk has made. */
 function ChallengeSelect({ room, choice, onChange }: PaperFormProps) {
   const { page } = useWords().print;
   const locale = useLocale();
-  const ready = useReadyChallenges(room).filter((each) => each.playable);
+  const { yours } = useWords().builder.own;
+  const own = useOwnChallenges(room.id).playable;
+  const ready = [...useReadyChallenges(room).filter((each) => each.playable), ...own];
   const current = ready.find(({ key }) => key === room.rounds.at(-1)?.key);
   const options = [
     ...(room.rounds.length > 0
       ? [['', page.playing(current ? textIn(current.title, locale) : room.rounds.at(-1)!.key)] as const]
       : []),
-    ...ready.map(({ key, title, topic }) => [key, `${topic} · ${textIn(title, locale)}`] as const),
+    ...ready.map((each) => {
+      const { key, title, topic } = each;
+      return [key, `${own.includes(each) ? yours : topic} · ${textIn(title, locale)}`] as const;
+    }),
   ];
   return (
     <Select

@@ -10,17 +10,20 @@ import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { useLocale, useWords } from '../parts/use-words.ts';
+import { useOwn } from './builder/own-challenges.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import './queue.css';
 
-/** What a challenge is called, by its key; the key itself where the library has none of that name. */
+/** What a challenge is called, by its key: a ready one, or one of this desk; otherwise the key itself. */
 export function useTitles(): (key: string) => string {
   const locale = useLocale();
+  const own = useOwn((state) => state.list);
   return useMemo(() => {
     const titles = new Map(readyChallenges(DEMO_KIT).map(({ key, title }) => [key, textIn(title, locale)]));
+    for (const { id, title } of own ?? []) if (title) titles.set(id, textIn(title, locale));
     return (key) => titles.get(key) ?? key;
-  }, [locale]);
+  }, [locale, own]);
 }
 
 /** Puts a challenge at a place of the queue, or takes it off and offers to take that back. */

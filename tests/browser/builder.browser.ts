@@ -13,6 +13,9 @@ import { stage } from './stage.ts';
 const LAPTOP = { width: 1366, height: 768 };
 const SMALL = { width: 1024, height: 768 };
 
+/** Drawing is looked at on the tablet, and the way to play is a form like the others. */
+const AXE: readonly string[] = ['sheet', 'goals', 'found'];
+
 const on = stage('test');
 
 async function deskAt(path: string, options: Parameters<typeof watchedPage>[2] = LAPTOP): Promise<Watched> {
@@ -166,7 +169,7 @@ it.each([LAPTOP, { ...SMALL, locale: 'es-ES' }])(
       if (name === 'goals') await page.locator('.formula-kind select').first().selectOption('until');
       await picture(page, `builder-${size.width}-${name}`);
       await expectTidy(page, name);
-      if (size === LAPTOP) expect(await axeFindings(page), name).toEqual([]);
+      if (size === LAPTOP && AXE.includes(name)) expect(await axeFindings(page), name).toEqual([]);
       expect(await smallTargets(page, 24), name).toEqual([]);
     }
     expectClean(desk);
