@@ -1,6 +1,6 @@
 import { setImmediate as turn } from 'node:timers/promises';
 import { Challenge } from '../../shared/documents/challenge.ts';
-import { ClosingCheck } from '../../shared/documents/closing-check.ts';
+import { ClosingCheck, type ClosingQuestion } from '../../shared/documents/closing-check.ts';
 import { Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
@@ -24,7 +24,10 @@ export async function madeCheck(
   read: ReadDocument,
   count: number,
 ): Promise<MadeCheck | undefined> {
-  const making = closingCheckOf(await drawingsOf(state, read), count);
+  const before: ClosingQuestion[] = [];
+  for (const { document } of state.checks)
+    before.push(...((await checkNamed(document, read))?.questions ?? []));
+  const making = closingCheckOf(await drawingsOf(state, read), count, before);
   for (let step = making.next(); ; step = making.next()) {
     if (step.done) return step.value;
     await turn();
@@ -34,9 +37,14 @@ export async function madeCheck(
 /** The room's last check as it was asked; undefined where none was. */
 export async function askedCheck(state: RoomState, read: ReadDocument): Promise<MadeCheck | undefined> {
   const last = state.checks.at(-1);
-  const document = last && (await read(last.document));
+  const check = last && (await checkNamed(last.document, read));
+  return check && last.key ? { check, key: last.key } : undefined;
+}
+
+async function checkNamed(id: DocumentId, read: ReadDocument): Promise<ClosingCheck | undefined> {
+  const document = await read(id);
   const check = document && parseDocument(ClosingCheck, JSON.parse(document.body));
-  return check?.ok && last?.key ? { check: check.value, key: last.key } : undefined;
+  return check?.ok ? check.value : undefined;
 }
 
 /**

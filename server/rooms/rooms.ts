@@ -200,6 +200,14 @@ export class Rooms extends OpenRooms {
   async #startCheck(room: LiveRoom, seat: Seat, id: string, questions: number): Promise<Answer> {
     // For anybody else nothing is worked out.
     if (seat.role !== 'desk') return refused({ code: 'not-for-this-seat' });
+    const open = room.state.checks.at(-1);
+    // Asked already, or by this very command before: nothing is made anew.
+    if (open?.ended === false && open.key)
+      return room.carryOut({
+        seat,
+        id,
+        command: { kind: 'start-check', check: open.document, key: open.key },
+      });
     const made = await madeCheck(room.state, this.#reader(room), questions);
     if (!made) return refused({ code: 'nothing-to-ask' });
     const document = storedClosingCheck(made.check);

@@ -1,4 +1,4 @@
-import type { ClosingCheck, ClosingKey } from '../documents/closing-check.ts';
+import type { ClosingCheck, ClosingKey, ClosingQuestion } from '../documents/closing-check.ts';
 import { type Askable, askableOf, type ClassDrawing, type Posed, stampedPair } from './closing-questions.ts';
 
 /** A closing check with its key, in the order of its questions. */
@@ -9,25 +9,50 @@ export interface MadeCheck {
 
 /**
  * Up to `count` questions about drawings of the class, those that are preferred first: one mark from both
- * sides, why a real robot did something else, why a drawing does not do what it should, where a robot ends, other marks. One step a drawing, so
- * that it may be put aside for anything more urgent; undefined where there is nothing to ask. The same
- * drawings make the same check everywhere.
+ * sides, why a real robot did something else, why a drawing does not do what it should, where a robot ends,
+ * other marks; none of those that were asked `before`. One step a drawing, so that it may be put aside for
+ * anything more urgent; undefined where there is nothing to ask. The same drawings make the same check everywhere.
  */
 export function* closingCheckOf(
   drawings: readonly ClassDrawing[],
   count: number,
+  before: readonly ClosingQuestion[] = [],
 ): Generator<undefined, MadeCheck | undefined> {
+  const known = new Set(before.map(sameAs));
   const found: Askable[] = [];
   for (const drawing of drawings) {
-    found.push(askableOf(drawing));
+    found.push(without(askableOf(drawing), known));
     if (isEnough(found, count)) break;
     yield undefined;
   }
-  const posed = chosenOf(found, yield* pairFor(found, drawings)).slice(0, count);
+  const posed = chosenOf(found, yield* pairFor(found, drawings, known)).slice(0, count);
   if (posed.length === 0) return undefined;
   return {
     check: { version: 1, questions: posed.map(({ question }) => question) },
     key: posed.map(({ answer }) => answer),
+  };
+}
+
+/** Questions are the same where they ask the same about the same sheet. */
+function sameAs({ sheet, ask }: ClosingQuestion): string {
+  const { choices: _, ...asked } = ask;
+  return JSON.stringify([asked, sheet]);
+}
+
+const isNew =
+  (known: ReadonlySet<string>) =>
+  ({ question }: Posed): boolean =>
+    known.size === 0 || !known.has(sameAs(question));
+
+function without(found: Askable, known: ReadonlySet<string>): Askable {
+  const fresh = isNew(known);
+  const ifNew = (posed: Posed | undefined) => (posed && fresh(posed) ? posed : undefined);
+  return {
+    pairs: found.pairs.filter((pair) => pair.every(fresh)),
+    marks: found.marks.filter(fresh),
+    why: ifNew(found.why),
+    real: ifNew(found.real),
+    end: ifNew(found.end),
   };
 }
 
@@ -44,11 +69,12 @@ const MOST_STAMPED = 6;
 function* pairFor(
   found: readonly Askable[],
   drawings: readonly ClassDrawing[],
+  known: ReadonlySet<string>,
 ): Generator<undefined, readonly Posed[]> {
   if (found.some(({ pairs }) => pairs.length > 0)) return [];
   for (const drawing of drawings.slice(0, MOST_STAMPED)) {
     const pair = stampedPair(drawing);
-    if (pair) return pair;
+    if (pair?.every(isNew(known))) return pair;
     yield undefined;
   }
   return [];

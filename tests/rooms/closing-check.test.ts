@@ -111,6 +111,14 @@ describe('a closing check', () => {
     }
   });
 
+  it('is asked anew with other questions', async () => {
+    await second.reaches(seqOf(await desk.command({ kind: 'start-check', questions: 3 })));
+    const [before, now] = desk.state!.checks.map(({ document }) => document);
+    expect(now).not.toBe(before);
+    expect(codeOf(await desk.command({ kind: 'start-check', questions: 3 }))).toBe('already-so');
+    seqOf(await desk.command({ kind: 'end-check' }));
+  });
+
   it('is in a room file, and there again in the room that is opened from it', async () => {
     const file = await fetch(`${server.url}${ROUTES.roomFile}?room=${word}`, { headers: { cookie: owner } });
     const restored = await post(`${server.url}${ROUTES.restoreRoom}`, await file.json(), owner);

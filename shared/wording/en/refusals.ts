@@ -27,7 +27,7 @@ const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
     'Here no two robots meet the same mark from both ends. Choose a challenge with marks and a second berth.',
   'no-fault': 'No small fault makes this drawing fail. Choose a challenge with marks.',
   'nothing-to-ask':
-    'Nothing has been handed in yet that could be asked about. Play a challenge with lines and marks first.',
+    'Nothing new has been handed in that could be asked about. Play a challenge with lines and marks first.',
   'no-page': 'There are not so many pages. Go back to the first one.',
 };
 
@@ -52,7 +52,7 @@ export const refusals: Sentences = {
   'not-on-the-wall': () =>
     'This team would rather not be on the wall. Talk with the team, or choose another drawing.',
   'nothing-to-ask': () =>
-    'Nothing has been handed in yet that could be asked about. Play a challenge with lines and marks first.',
+    'Nothing new has been handed in that could be asked about. Play a challenge with lines and marks first.',
   'no-check': () => 'These questions are over. Wait for the next ones.',
   'unknown-answer': () => 'That is not one of the answers. Load the page again.',
   'too-many-on-stage': ({ most }) => `At most ${most} drawings fit side by side. Take one away first.`,

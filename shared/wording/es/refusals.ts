@@ -27,7 +27,7 @@ const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
     'Aquí no hay dos robots que lean la misma marca por los dos lados. Elige un reto con marcas y un segundo amarre.',
   'no-fault': 'Ningún fallo pequeño estropea este dibujo. Elige un reto con marcas.',
   'nothing-to-ask':
-    'Todavía no se ha entregado nada sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
+    'No se ha entregado nada nuevo sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
   'no-page': 'No hay tantas páginas. Vuelve a la primera.',
 };
 
@@ -53,7 +53,7 @@ export const refusals: Sentences = {
   'not-on-the-wall': () =>
     'Este equipo prefiere no salir en la pared. Hay que hablarlo con el equipo o elegir otro dibujo.',
   'nothing-to-ask': () =>
-    'Todavía no se ha entregado nada sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
+    'No se ha entregado nada nuevo sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
   'no-check': () => 'Estas preguntas ya han terminado. Espera a las próximas.',
   'unknown-answer': () => 'Esa no es una de las respuestas. Vuelve a cargar la página.',
   'too-many-on-stage': ({ most }) => `Caben ${most} dibujos lado a lado como mucho. Quita uno antes.`,

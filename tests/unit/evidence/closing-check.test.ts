@@ -14,8 +14,12 @@ function challengeNamed(key: string) {
   return found.challenge;
 }
 
-function made(drawings: readonly ClassDrawing[], count = 3): MadeCheck | undefined {
-  const making = closingCheckOf(drawings, count);
+function made(
+  drawings: readonly ClassDrawing[],
+  count = 3,
+  before: MadeCheck['check']['questions'] = [],
+): MadeCheck | undefined {
+  const making = closingCheckOf(drawings, count, before);
   for (let step = making.next(); ; step = making.next()) if (step.done) return step.value;
 }
 
@@ -98,6 +102,16 @@ describe('closingCheckOf', () => {
     expect(again).toEqual(check);
     const counts = [1, 2, 5].map((n) => made([drawn('one-fast-stretch')], n)?.key.length);
     expect(counts).toEqual([1, 2, 4]);
+  });
+
+  it('asks nothing twice, and has nothing more to ask in the end', () => {
+    const drawings = [drawn('one-fast-stretch')];
+    const asked: MadeCheck['check']['questions'] = [];
+    for (let next = made(drawings, 5); next; next = made(drawings, 5, asked))
+      asked.push(...next.check.questions);
+    expect(new Set(asked.map((one) => JSON.stringify(one))).size).toBe(asked.length);
+    // Three marks, each from two sides, and the end; no straight without a mark has room for one more.
+    expect(asked.length).toBe(7);
   });
 
   it('asks about an end that is left to luck, of which nobody knows more', () => {
