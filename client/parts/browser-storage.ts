@@ -1,5 +1,5 @@
 import type { KeptHere } from '../../shared/wording/en/kept.ts';
-import { keepText, keptText } from './kept-text.ts';
+import { forgetText, keepText, keptText } from './kept-text.ts';
 
 /** Everything that pages of this project keep in a browser, apart from cookies, which scripts can't see. */
 
@@ -71,9 +71,7 @@ async function eraseNow(): Promise<void> {
 export const eraseHereAt = (at: number): void => keepText(ERASE_AT, String(at));
 
 /** Takes the mark away. */
-export function keepHere(): void {
-  if (keptText(ERASE_AT) != null) window.localStorage.removeItem(ERASE_AT);
-}
+export const keepHere = (): void => forgetText(ERASE_AT);
 
 /** Erases what is marked and due; resolves to whether anything was. */
 export async function eraseWhatIsDue(now: number): Promise<boolean> {

@@ -1,33 +1,20 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { UNDO_MS } from '../../shared/wire/desks.ts';
-import { expectClean, openBrowser, picture, type Watched, watchedPage } from './browser.ts';
+import { expectClean, picture, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy, smallTargets } from './looks.ts';
-import { deskPage, type TestRoom, testRoom } from './room.ts';
+import { deskPage } from './room.ts';
+import { stage } from './stage.ts';
 
 const LAPTOP = { width: 1366, height: 768 };
 const SMALL = { width: 1024, height: 768 };
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-
-let room: TestRoom;
-const watched: Watched[] = [];
-beforeEach(async () => {
-  room = await testRoom();
-});
-afterEach(async () => {
-  for (const { context } of watched.splice(0)) await context.close();
-  await room.end();
-});
+const here = stage('test');
 
 async function lobby(): Promise<Page> {
-  const desk = await watchedPage(browser, room.server.url, LAPTOP);
-  watched.push(desk);
-  await desk.page.goto(room.server.deskLink);
+  const desk = await watchedPage(here.browser, here.room.server.url, LAPTOP);
+  here.watched.push(desk);
+  await desk.page.goto(here.room.server.deskLink);
   await desk.page.getByRole('heading', { name: 'Five minutes before' }).waitFor();
   return desk.page;
 }
@@ -66,15 +53,15 @@ it('five minutes: keys tick, what is seen is ticked by itself, a reload remember
   await page.waitForURL(/\/desk\?room=/);
   await page.getByText('Nobody is here yet.').waitFor();
   expect(await page.getByText('Nobody has said that they stay with the charger.').count()).toBe(0);
-  expectClean(watched[0]!);
+  expectClean(here.watched[0]!);
 });
 
 it('a tap on a berth calibrates its robot on the board, until the light changes; U takes that back', async () => {
-  await room.arrive(3);
-  const desk = await deskPage(browser, room, LAPTOP);
-  const board = await watchedPage(browser, room.server.url, SMALL);
-  watched.push(desk, board);
-  await board.page.goto(`${room.server.url}/board?room=${room.room}`);
+  await here.room.arrive(3);
+  const desk = await deskPage(here.browser, here.room, LAPTOP);
+  const board = await watchedPage(here.browser, here.room.server.url, SMALL);
+  here.watched.push(desk, board);
+  await board.page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
   const { page } = desk;
   await leaf(page, 'Robots');
   await page.getByRole('radio', { name: 'lamps', exact: true }).check();
@@ -114,14 +101,14 @@ it('supplies and a lesson plan are counted for the class and saved as PDF before
   await page.getByLabel('Minutes of the lesson').fill('60');
   // Four thirds of the 13 minutes of a usual lesson, rounded.
   await page.getByRole('row', { name: /^Build 17 min/ }).waitFor();
-  await page.getByLabel('Challenge').selectOption('ferry-junction');
+  await page.getByRole('combobox', { name: 'Challenge' }).selectOption('ferry-junction');
   await see(page, 'plan');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save the plan as PDF' }).click(),
   ]);
   expect(download.suggestedFilename()).toBe('harbour-lines-lesson-plan.pdf');
-  expectClean(watched[0]!);
+  expectClean(here.watched[0]!);
 });
 
 it('what is kept is listed with its dates, and erased from one place with ten seconds to take it back', async () => {
@@ -129,10 +116,10 @@ it('what is kept is listed with its dates, and erased from one place with ten se
   await page.clock.install();
   await page.keyboard.press('7');
   await leaf(page, 'What is kept');
-  const erase = page.getByRole('button', { name: `Erase the room ${room.word}` });
+  const erase = page.getByRole('button', { name: `Erase the room ${here.room.word}` });
   await erase.waitFor();
   // Kept for 90 days after its last use.
-  await page.getByText(new RegExp(`${room.word}, opened .*, until `)).waitFor();
+  await page.getByText(new RegExp(`${here.room.word}, opened .*, until `)).waitFor();
   await page.getByText('ticks of the five minutes before a lesson, until it is erased').waitFor();
   await see(page, 'kept');
   await erase.click();
@@ -148,5 +135,5 @@ it('what is kept is listed with its dates, and erased from one place with ten se
   expect(
     await page.evaluate(() => Object.keys(localStorage).filter((key) => key !== 'harbour-lines.met-plays')),
   ).toEqual([]);
-  expectClean(watched[0]!);
+  expectClean(here.watched[0]!);
 });
