@@ -88,8 +88,8 @@ export function ofBuilding({ builder }: Wording): void {
     return [found.counts(difficulty), found.slack(difficulty), found.searched(difficulty)];
   });
   found.score(5);
-  each(MISREADINGS, (misreading) => found.misreading({ misreading, design: null, met: false }));
-  found.misreading({ misreading: 'ink-mistaken', inks: ['C', 'A'], design: null, met: false });
+  each(MISREADINGS, (misreading) => found.misreading(misreading));
+  found.misreading('ink-mistaken', ['coral', 'agua']);
   const drawn: Design = { version: 1, drawing: { lines: [], marks: [] } };
   each([true, false], (met) => found.misread({ misreading: 'acts-at-once', design: drawn, met }));
   found.misread({ misreading: 'acts-at-once', design: null, met: false });

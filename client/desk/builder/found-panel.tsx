@@ -4,12 +4,13 @@ import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Difficulty } from '../../../shared/documents/fresh.ts';
 import type { Misread } from '../../../shared/documents/misread.ts';
 import type { ChallengeProblem } from '../../../shared/documents/refusal.ts';
+import { textIn } from '../../../shared/documents/values.ts';
 import type { ParResult } from '../../../shared/search/par.ts';
 import { inkOf } from '../../../shared/track/ink-length.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon, type IconShape } from '../../parts/icon.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useLocale, useWords } from '../../parts/use-words.ts';
 import type { Search } from './searching.ts';
 import { useChallenge, type Work } from './work.ts';
 
@@ -198,6 +199,13 @@ interface MistakesProps {
 
 function Mistakes({ misread, challenge }: MistakesProps) {
   const { found } = useWords().builder;
+  const locale = useLocale();
+  const nameOf = (id: string) => {
+    const ink = challenge.kit.inks.find((each) => each.id === id);
+    return ink ? textIn(ink.name, locale) : id;
+  };
+  const namesOf = ({ inks }: Misread): [string, string] | undefined =>
+    inks && [nameOf(inks[0]), nameOf(inks[1])];
   return (
     <section className="builder-section">
       <h3>{found.mistakes}</h3>
@@ -205,7 +213,7 @@ function Mistakes({ misread, challenge }: MistakesProps) {
         {misread.map((one) => (
           <li key={one.misreading}>
             <p>
-              <strong>{found.misreading(one)}</strong> {found.misread(one)}
+              <strong>{found.misreading(one.misreading, namesOf(one))}</strong> {found.misread(one)}
             </p>
             {one.design && (
               <Miniature sheet={challenge.sheet} kit={challenge.kit} drawing={one.design.drawing} />

@@ -152,11 +152,12 @@ const found = {
   counts: ({ marks: count, sided }: Difficulty): string =>
     `${numbers.capital(marks(count))}, ${sided === 0 ? 'none' : numbers.words(sided)} read otherwise from the other side.`,
   slack: ({ slack }: Difficulty): string =>
-    `At the tightest ${numbers.short(slack, 1)} steps to spare (a step: 1 cm, 1 s or 5 %).`,
+    `At the tightest ${numbers.short(slack, 1)} steps to spare (a step: 1 cm, 1 s or 5 %).`,
   searched: ({ searched }: Difficulty): string => `The search drove ${numbers.short(searched, 0)} drawings.`,
   mistakes: 'Does it show mistakes?',
-  misreading: ({ misreading, inks }: Misread): string =>
-    inks ? `Who takes ink ${inks[0]} for ink ${inks[1]}` : MISREADINGS[misreading],
+  /** With the names of the two inks that are taken for one another. */
+  misreading: (misreading: Misreading, inks?: readonly [string, string]): string =>
+    inks ? `Who takes ${inks[0]} for ${inks[1]}` : MISREADINGS[misreading],
   misread: ({ design, met }: Misread): string => {
     if (!design) return 'finds no drawing.';
     return met

@@ -153,12 +153,12 @@ const found = {
       sided === 0 ? 'ninguna se lee' : numbers.some(sided, 'f', 'se lee', 'se leen')
     } de otro modo desde el otro lado.`,
   slack: ({ slack }: Difficulty): string =>
-    `Donde menos sobra, sobran ${numbers.short(slack, 1)} puntos (un punto: 1 cm, 1 s o 5 %).`,
+    `Donde menos sobra, sobran ${numbers.short(slack, 1)} puntos (un punto: 1 cm, 1 s o 5 %).`,
   searched: ({ searched }: Difficulty): string =>
     `La búsqueda condujo ${numbers.short(searched, 0)} dibujos.`,
   mistakes: '¿Se notan los errores?',
-  misreading: ({ misreading, inks }: Misread): string =>
-    inks ? `Quien toma la tinta ${inks[0]} por la tinta ${inks[1]}` : MISREADINGS[misreading],
+  misreading: (misreading: Misreading, inks?: readonly [string, string]): string =>
+    inks ? `Quien toma ${inks[0]} por ${inks[1]}` : MISREADINGS[misreading],
   misread: ({ design, met }: Misread): string => {
     if (!design) return 'no halla ningún dibujo.';
     return met
