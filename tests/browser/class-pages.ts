@@ -73,6 +73,12 @@ async function showing(
   await both('heat', 'The stage', 'Side by side');
   await room.ask({ kind: 'show-standings', on: true }, { kind: 'stage', entries: [] });
   await both('standings', 'The stage', 'Standings');
+  await room.ask({ kind: 'show-standings', on: false }, { kind: 'hang', entries: [first!.id, third!.id] });
+  await both('gallery', 'The stage', '2 drawings');
+  await room.ask({ kind: 'show-fleet', entry: first!.id, weather: 'calm' });
+  await both('fleet', 'Once more', /of 20 still do as planned/);
+  await room.ask({ kind: 'foretell', entry: first!.id });
+  await both('foretell', 'Drive on', 'Hands up: what does this mark say?');
 }
 
 /** What the desk has beside the lesson: paper, keys, this device, rooms, cautions and rota. */

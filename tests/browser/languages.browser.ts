@@ -69,7 +69,7 @@ const drawings = classDrawings(challengeNamed(CHALLENGE));
 async function lesson(
   look: (name: string, ofDesk: string | RegExp, ofBoard: string | RegExp) => Promise<void>,
 ) {
-  const { desk, board } = es;
+  const { desk, board, scenes } = es;
   await look('gather-empty', desk.gathering.noTeams, board.gather.empty);
   await here.room.arrive(8);
   await look('gather', desk.gathering.teams(8), board.gather.teams(8));
@@ -90,6 +90,10 @@ async function lesson(
   await look('heat', desk.showing.title, board.show.heat);
   await here.room.ask({ kind: 'stage', entries: [] });
   await look('standings', desk.showing.title, board.standings.title);
+  await here.room.ask({ kind: 'show-fleet', entry: entries[0]!.id, weather: 'breezy' });
+  await look('fleet', scenes.again, scenes.fleet.title('breezy'));
+  await here.room.ask({ kind: 'foretell', entry: entries[0]!.id });
+  await look('foretell', scenes.foretell.driveOn, scenes.foretell.ask);
   await here.room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
   await look('close', desk.closing.together, board.close.count);
   await here.room.ask({ kind: 'look-here', on: true });
