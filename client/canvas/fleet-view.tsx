@@ -2,17 +2,19 @@ import { type RefObject, useCallback, useLayoutEffect, useMemo, useRef } from 'r
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing } from '../../shared/documents/design.ts';
 import type { Robot } from '../../shared/documents/kit.ts';
-import type { Seconds } from '../../shared/geometry/units.ts';
+import type { Mm, Seconds } from '../../shared/geometry/units.ts';
 import type { FleetRobot } from '../../shared/judge/fleet.ts';
 import { pictureOf } from '../../shared/picture/picture.ts';
 import { poseAt } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
 import { useLocale } from '../parts/use-words.ts';
-import { paintStrays } from './paint-frayed.ts';
-import type { Painter } from './painter.ts';
+import { COLOUR } from './colours.ts';
+import { paintInk } from './paint-ink.ts';
+import { paintSheet } from './paint-sheet.ts';
+import { type Painter, together } from './painter.ts';
 import { moveSprite, paintSprite } from './robot-sprite.ts';
-import { type SheetHandle, SheetView } from './sheet-view.tsx';
+import { StillSheet } from './still-sheet.tsx';
 import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
 import type { View } from './view.ts';
@@ -36,41 +38,78 @@ export function FleetView({ challenge, drawing, robots, textSize, result, ...pro
   const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, 6);
-  const picture = useMemo(
-    () => pictureOf({ sheet, layout: layOut(sheet, drawing), kit, language }),
-    [sheet, drawing, kit, language],
-  );
-  const handle = useRef<SheetHandle>(null);
-  const { sprites, draw } = useSprites(handle, { robots, robot: kit.robot, view });
+  const paint = useMemo(() => {
+    const picture = pictureOf({ sheet, layout: layOut(sheet, drawing), kit, language });
+    return together(paintSheet(picture, textSize), paintInk(picture), result);
+  }, [sheet, drawing, kit, language, textSize, result]);
+  const { sprites, crosses, draw } = useSprites({ robots, robot: kit.robot, view });
   useEachFrame(props.timeAt, draw);
-  useLayoutEffect(() => {
-    if (result) handle.current?.over(null);
-  }, [result]);
   return (
     <div className="replay-view" ref={frame}>
       {box && view && (
-        <SheetView
-          picture={picture}
-          box={box}
-          view={view}
-          textSize={textSize}
-          handle={handle}
-          over={result}
-          label={props.label}
-        >
+        <StillSheet paint={paint} sheet={sheet} box={box} view={view} label={props.label}>
+          {!result && <Crosses robots={robots} sheet={sheet} view={view} held={crosses} />}
           {robots.map(({ trace, stray }, i) => (
-            <canvas
+            <svg
               key={trace.seed}
               className="robot-sprite"
+              aria-hidden="true"
+              focusable="false"
               data-gone={result !== null && stray !== null}
-              ref={(canvas) => {
-                sprites.current[i] = canvas;
+              ref={(sprite) => {
+                sprites.current[i] = sprite;
               }}
             />
           ))}
-        </SheetView>
+        </StillSheet>
       )}
     </div>
+  );
+}
+
+/** A cross where a robot strayed, mm from its middle to its ends. */
+const CROSS = 4;
+
+interface CrossesProps {
+  readonly robots: readonly FleetRobot[];
+  readonly sheet: { readonly w: Mm; readonly h: Mm };
+  readonly view: View;
+  readonly held: RefObject<(SVGGElement | null)[]>;
+}
+
+/** Where robots leave the line; each is shown once its robot has. */
+function Crosses({ robots, sheet: { w, h }, view, held }: CrossesProps) {
+  const pixel = 1 / view.scale;
+  const paper = { left: view.left, top: view.top, width: w * view.scale, height: h * view.scale };
+  return (
+    <svg
+      className="run-marks"
+      viewBox={`0 0 ${w} ${h}`}
+      style={paper}
+      strokeLinecap="round"
+      aria-hidden="true"
+      focusable="false"
+    >
+      {robots.map(({ trace, stray }, i) => {
+        if (!stray) return null;
+        const { x, y } = stray.at;
+        const cross = [-1, 1].map(
+          (side) => `M${x - CROSS} ${y - CROSS * side}l${2 * CROSS} ${2 * CROSS * side}`,
+        );
+        return (
+          <g
+            key={trace.seed}
+            visibility="hidden"
+            ref={(group) => {
+              held.current[i] = group;
+            }}
+          >
+            <path d={cross.join('')} stroke={COLOUR.sheet} strokeWidth={7 * pixel} />
+            <path d={cross.join('')} stroke={COLOUR.caution} strokeWidth={3.5 * pixel} />
+          </g>
+        );
+      })}
+    </svg>
   );
 }
 
@@ -82,9 +121,10 @@ interface Sprites {
 
 const hasStrayed = ({ straysAt }: FleetRobot, t: Seconds): boolean => straysAt !== null && straysAt <= t;
 
-/** Moves every robot at each frame; paints one anew, and the crosses, only when it strays. */
-function useSprites(handle: RefObject<SheetHandle | null>, { robots, robot, view }: Sprites) {
-  const sprites = useRef<(HTMLCanvasElement | null)[]>([]);
+/** Moves the robots at each frame; draws one anew, and shows its cross, only when it strays. */
+function useSprites({ robots, robot, view }: Sprites) {
+  const crosses = useRef<(SVGGElement | null)[]>([]);
+  const sprites = useRef<(SVGSVGElement | null)[]>([]);
   const faint = useRef<readonly boolean[]>([]);
   useLayoutEffect(() => {
     if (!view) return;
@@ -99,16 +139,16 @@ function useSprites(handle: RefObject<SheetHandle | null>, { robots, robot, view
       robots.forEach(({ trace }, i) => {
         const sprite = sprites.current[i];
         if (!sprite) return;
-        if (now[i] !== faint.current[i]) paintSprite(sprite, robot, view.scale, { faint: now[i] === true });
+        const gone = now[i] === true;
+        if (gone !== faint.current[i]) {
+          paintSprite(sprite, robot, view.scale, { faint: gone });
+          crosses.current[i]?.setAttribute('visibility', gone ? 'visible' : 'hidden');
+        }
         moveSprite(sprite, view, poseAt(trace, t));
       });
-      if (now.join() !== faint.current.join())
-        handle.current?.over(
-          paintStrays(robots.flatMap(({ stray }, i) => (stray && now[i] ? [stray.at] : []))),
-        );
       faint.current = now;
     },
-    [handle, robots, robot, view],
+    [robots, robot, view],
   );
-  return { sprites, draw };
+  return { sprites, crosses, draw };
 }

@@ -84,28 +84,6 @@ export const paintFrayed =
     }
   };
 
-/** A cross where a robot strayed, mm from its middle to its ends. */
-const CROSS = 4;
-
-export const paintStrays =
-  (places: readonly PaperPoint[]): Painter =>
-  (ctx, pixel) => {
-    ctx.lineCap = 'round';
-    ctx.beginPath();
-    for (const { x, y } of places) {
-      for (const side of [-1, 1]) {
-        ctx.moveTo(x - CROSS, y - CROSS * side);
-        ctx.lineTo(x + CROSS, y + CROSS * side);
-      }
-    }
-    ctx.strokeStyle = COLOUR.sheet;
-    ctx.lineWidth = 7 * pixel;
-    ctx.stroke();
-    ctx.strokeStyle = COLOUR.caution;
-    ctx.lineWidth = 3.5 * pixel;
-    ctx.stroke();
-  };
-
 /** One way on from a junction at which the robot decides by itself. */
 export interface ForkArm {
   readonly at: PaperPoint;

@@ -23,7 +23,7 @@ const PLATES = [COLOUR.paper, COLOUR.accentWash, COLOUR.cautionWash, COLOUR.rule
 
 /** Robots over a sheet, painted once each and then only moved. */
 export function Robots({ robot, count, view, handle, flags }: RobotsProps) {
-  const sprites = useRef<(HTMLCanvasElement | null)[]>([]);
+  const sprites = useRef<(SVGSVGElement | null)[]>([]);
   const carried = useRef<(HTMLElement | null)[]>([]);
   useLayoutEffect(() => {
     sprites.current.slice(0, count).forEach((sprite, i) => {
@@ -48,11 +48,13 @@ export function Robots({ robot, count, view, handle, flags }: RobotsProps) {
   return (
     <>
       {places.map((place) => (
-        <canvas
+        <svg
           key={place}
           className="robot-sprite"
-          ref={(canvas) => {
-            sprites.current[place] = canvas;
+          aria-hidden="true"
+          focusable="false"
+          ref={(sprite) => {
+            sprites.current[place] = sprite;
           }}
         />
       ))}

@@ -8,6 +8,7 @@ import { WhatIsKept } from './before/kept.tsx';
 import { LessonPlan } from './before/lesson-plan.tsx';
 import { Supplies } from './before/supplies.tsx';
 import { Cautions } from './cautions.tsx';
+import { KitLeaf } from './kit/kit-leaf.tsx';
 import { ChargingRota } from './rota.tsx';
 import { FitLeaf } from './trials/fit-leaf.tsx';
 
@@ -24,6 +25,7 @@ const LEAVES = {
   five: FiveMinutes,
   cautions: Cautions,
   rota: ChargingRota,
+  kit: KitLeaf,
   supplies: Supplies,
   fit: FitLeaf,
   plan: LessonPlan,
@@ -39,6 +41,7 @@ export function PrepareLeaves(props: LeavesProps) {
     five: words.prepCheck.leaf,
     cautions: words.safety.leaf,
     rota: words.rota.title,
+    kit: words.kit.shelf.title,
     supplies: words.supplies.leaf,
     fit: words.fitting.leaf,
     plan: words.lessonPlan.leaf,

@@ -1,6 +1,7 @@
 import { PAGES_HEAD, type PrintAsk, type PrintProgress, printPath } from '../../shared/wire/print.ts';
 import type { HttpRefusal, WireRefusal } from '../../shared/wire/protocol.ts';
 import type { HttpAnswer } from './http.ts';
+import { saveFile } from './save-file.ts';
 
 /** What a page of this project wants on paper; what is left out takes its default. */
 export type Wanted = Omit<Partial<PrintAsk>, 'format' | 'progress'> &
@@ -47,7 +48,7 @@ export async function savePdf(wanted: Wanted, { told, signal }: SaveCare): Promi
     const response = await fetch(printPath({ ...wanted, format: 'pdf', progress: 'yes' }), { signal });
     if (!response.ok || !response.body) return { ok: false, refusal: await refusalOf(response) };
     const { bytes, name } = await received(response.body.getReader(), told);
-    save(new Blob([bytes], { type: 'application/pdf' }), name);
+    saveFile(new Blob([bytes], { type: 'application/pdf' }), name);
     return { ok: true, value: null };
   } catch {
     return signal.aborted ? null : { ok: false, refusal: NO_SERVER };
@@ -80,14 +81,4 @@ async function received(reader: ReadableStreamDefaultReader<Uint8Array>, told: S
     while (held.length < line.bytes) await more();
     return { bytes: held, name: line.name };
   }
-}
-
-function save(file: Blob, name: string): void {
-  const url = URL.createObjectURL(file);
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  // The browser has taken hold of the file by the next turn.
-  setTimeout(() => URL.revokeObjectURL(url), 0);
 }

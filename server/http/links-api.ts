@@ -29,10 +29,13 @@ export function linksApi(parts: HttpParts): Router {
     response.json(told(await accesses.of(carried(request))));
   });
 
-  router.post(ROUTES.forget, (_, response) => {
-    takeCookies(response);
-    response.status(204).end();
-  });
+  router.post(
+    ROUTES.forget,
+    forDesk(parts, (_, response) => {
+      takeCookies(response);
+      response.status(204).end();
+    }),
+  );
 
   router.get(
     ROUTES.links,

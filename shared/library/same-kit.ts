@@ -1,16 +1,16 @@
-import type { Kit } from '../documents/kit.ts';
+import { endFromEdgeOf, inkLighterOf, type Kit, tolerancesOf } from '../documents/kit.ts';
 
-/** Whether two kits agree in all that decides a run, a reading or a finding: names and hatches don't. */
+/** Whether two kits agree in all that decides a run, a reading or a finding: names and hatches don't, nor whether a usual number is written out. */
 export const drivesAlike = (a: Kit, b: Kit): boolean => isSame(decisive(a), decisive(b));
 
 function decisive({ robot, line, inks, equalNeighbours, chart, rules }: Kit): unknown {
   return {
-    robot: { ...robot, name: '' },
+    robot: { ...robot, name: '', tolerances: tolerancesOf(robot) },
     line,
     inks: new Map(inks.map(({ id, color }) => [id, color])),
     equalNeighbours,
     chart: new Map(chart.map(({ word, action }) => [word, action])),
-    rules,
+    rules: { ...rules, endFromEdge: endFromEdgeOf(rules), inkLighter: inkLighterOf(rules) },
   };
 }
 

@@ -1,3 +1,4 @@
+import { MOST_CLOSING_QUESTIONS } from '../documents/closing-check.ts';
 import type { Minutes } from './charging.ts';
 
 /** A lesson by the clock: how the minutes of a period are shared out among its phases. */
@@ -56,9 +57,8 @@ export function lessonPlan(minutes: Minutes): LessonPlan {
 }
 
 const FEWEST_QUESTIONS = 2;
-const MOST_QUESTIONS = 5;
 /** A question is read, answered and talked about. */
 const MINUTES_A_QUESTION = 1.5;
 
 const questionsIn = (closing: Minutes): number =>
-  Math.min(MOST_QUESTIONS, Math.max(FEWEST_QUESTIONS, Math.floor(closing / MINUTES_A_QUESTION)));
+  Math.min(MOST_CLOSING_QUESTIONS, Math.max(FEWEST_QUESTIONS, Math.floor(closing / MINUTES_A_QUESTION)));

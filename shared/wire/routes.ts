@@ -6,7 +6,7 @@ export const ROUTES = {
   joinByLink: '/j',
   /** POST { room, team } by the room's desk → SeatCode: another tablet may take the team's seat. */
   seatCode: '/api/seats/code',
-  /** POST: this browser carries no desk and no seat any more. */
+  /** POST by a desk: this browser carries no desk and no seat any more. */
   forget: '/api/forget',
   /** GET → DeskAccess: what this browser may do as a desk. */
   access: '/api/access',

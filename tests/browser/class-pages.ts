@@ -96,8 +96,14 @@ async function beside(desk: Page, room: TestRoom, see: SeePage): Promise<void> {
   await desk.goto(`${room.server.url}/desk`);
   await desk.getByText('Rooms on this machine').first().waitFor();
   await see(desk, 'desk-lobby');
-  for (const leaf of ['Cautions', 'Charging rota', 'Supplies', 'Lesson plan', 'What is kept']) {
-    await desk.getByRole('button', { name: leaf }).click();
+  for (const leaf of ['Cautions', 'Charging rota', 'Kit', 'Supplies', 'Lesson plan', 'What is kept']) {
+    await desk.getByRole('button', { name: leaf, exact: true }).click();
     await see(desk, `desk-${leaf}`);
+  }
+  await desk.getByRole('button', { name: 'Kit', exact: true }).click();
+  await desk.getByRole('button', { name: 'Copy “Demo kit”' }).click();
+  for (const part of ['Chart', 'Inks', 'Drawing rules']) {
+    await desk.getByRole('button', { name: part, exact: true }).click();
+    await see(desk, `desk-kit-${part}`);
   }
 }

@@ -6,6 +6,7 @@ import { ofClosing } from './closing.ts';
 import { ofDriving } from './driving.ts';
 import { ofForetelling } from './foretelling.ts';
 import { ofGoals, ofQuestions } from './goals.ts';
+import { ofKits } from './kits.ts';
 import { ofBefore, ofMakers, ofPreparing, ofRefusals, ofReports } from './makers.ts';
 import { listedOnes, plainOnes } from './pages.ts';
 import { ofFindings, ofRuns } from './runs.ts';
@@ -65,6 +66,7 @@ const ASKED: readonly ((words: Wording) => void)[] = [
   ofRuns,
   ofGoals,
   ofQuestions,
+  ofKits,
   ofMakers,
   ofRefusals,
   ofReports,

@@ -16,6 +16,7 @@ import { goals } from './goals.ts';
 import { judging } from './judging.ts';
 import { kept } from './kept.ts';
 import { keys } from './keys.ts';
+import { kit } from './kit.ts';
 import { learning } from './learning.ts';
 import { lessonPlan } from './lesson-plan.ts';
 import { library } from './library.ts';
@@ -71,6 +72,7 @@ export const es = {
   goals,
   keys,
   judging,
+  kit,
   learning,
   library,
   actions,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { USUAL_CLOSING_QUESTIONS } from '../../../shared/documents/closing-check.ts';
 import { lessonPlan, PERIOD, PLAN_PHASES } from '../../../shared/prep/lesson-plan.ts';
 import '../../seed.ts';
 
@@ -9,7 +10,7 @@ const period = fc.integer({ min: PERIOD.least, max: PERIOD.most });
 describe('lessonPlan', () => {
   it('of 45 minutes is the usual lesson, with three questions at its end', () => {
     expect(minutesOf(45)).toEqual([3, 4, 5, 13, 7, 8, 5]);
-    expect(lessonPlan(45).questions).toBe(3);
+    expect(lessonPlan(45).questions).toBe(USUAL_CLOSING_QUESTIONS);
   });
 
   // By hand: two thirds of 3 4 5 13 7 8 5 are 2, 2.67, 3.33, 8.67, 4.67, 5.33, 3.33.

@@ -1,0 +1,89 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { calibrationOf } from '../../shared/room/calibration.ts';
+import { type PrintAsk, printPath } from '../../shared/wire/print.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
+import {
+  codeOf,
+  joinCookie,
+  openRoom,
+  ownerCookie,
+  pagesOfTest,
+  post,
+  seqOf,
+  type TestServer,
+  testServer,
+} from './harness.ts';
+
+let server: TestServer;
+let owner: string;
+const { page, closePages } = pagesOfTest();
+beforeAll(async () => {
+  server = await testServer();
+  owner = await ownerCookie(server);
+});
+afterAll(async () => {
+  closePages();
+  await server.end();
+});
+
+const print = (ask: Partial<PrintAsk> & Pick<PrintAsk, 'kind'>, cookie: string) =>
+  fetch(server.url + printPath({ format: 'svg', ...ask }), { headers: { cookie } });
+
+describe('before any room is open', () => {
+  it('a desk prints supplies and a lesson plan, in its language', async () => {
+    const plan = await print(
+      { kind: 'lesson-plan', language: 'es', minutes: '60', challenge: 'first-line' },
+      owner,
+    );
+    expect(plan.status).toBe(200);
+    expect(await plan.text()).toContain('Plan para una clase de 60 minutos');
+    expect((await print({ kind: 'supplies', teams: '40' }, owner)).status).toBe(200);
+    expect((await print({ kind: 'chart' }, owner)).status).toBe(404);
+  });
+
+  it.each([
+    ['lesson-plan', { minutes: '29' }],
+    ['lesson-plan', { minutes: '121' }],
+    ['supplies', { teams: '41' }],
+    ['supplies', { teams: '1e1' }],
+  ] as const)('%s for %j is refused', async (kind, more) =>
+    expect((await print({ kind, ...more }, owner)).status).toBe(400),
+  );
+
+  it('nobody else prints them', async () => {
+    expect((await print({ kind: 'supplies' }, '')).status).toBe(401);
+  });
+});
+
+it('calibrations carry the server’s time, for desk and board, and no team hears of them', async () => {
+  const { room, word } = await openRoom(server.url, owner);
+  const desk = await page(server.url, 'desk', owner, room);
+  const board = await page(server.url, 'board', '', room);
+  const tablet = await page(server.url, 'tablet', await joinCookie(server.url, word));
+  const before = Date.now();
+  const seq = seqOf(await desk.command({ kind: 'calibrate', robot: 7, light: 'mixed' }));
+  for (const one of [desk, board, tablet]) await one.reaches(seq);
+  const noted = calibrationOf(desk.state!.calibrations, 7)!;
+  expect(noted).toMatchObject({ light: 'mixed', due: false });
+  expect(noted.at).toBeGreaterThanOrEqual(before);
+  expect(noted.at).toBeLessThanOrEqual(Date.now());
+  expect(board.state!.calibrations).toEqual(desk.state!.calibrations);
+  expect(tablet.received).not.toContain('mixed');
+  expect(codeOf(await tablet.command({ kind: 'calibrate', robot: 7, light: 'dim' }))).toBe(
+    'not-for-this-seat',
+  );
+  expect(codeOf(await desk.command({ kind: 'calibrate', robot: 41, light: 'dim' }))).toBe('bad-form');
+});
+
+it('a browser that forgets its desk has its cookies taken away', async () => {
+  const response = await post(server.url + ROUTES.forget, {}, owner);
+  expect(response.status).toBe(204);
+  const gone = response.headers.getSetCookie();
+  expect(gone.map((cookie) => cookie.split('=')[0]).sort()).toEqual([
+    'harbour_desk',
+    'harbour_owner',
+    'harbour_team',
+  ]);
+  // RFC 6265, 5.3: a cookie that expires in the past is deleted.
+  for (const cookie of gone) expect(cookie).toContain('Expires=Thu, 01 Jan 1970');
+});
