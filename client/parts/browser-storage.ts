@@ -13,6 +13,7 @@ const TEXTS: readonly (readonly [beginning: string, what: KeptHere])[] = [
   [`${OURS}.desk.fit`, 'fit'],
   [`${OURS}.desk.check`, 'check'],
   [`${OURS}.builder`, 'builder'],
+  [`${OURS}.desk.kits`, 'kits'],
   [`${OURS}.desk.keys`, 'keys'],
   [`${OURS}.met-plays`, 'plays'],
   [`${OURS}.outbox.`, 'outbox'],

@@ -12,6 +12,7 @@ import { judge } from '../../shared/judge/judge.ts';
 import { checkKit } from '../../shared/kit/check-kit.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
+import { KitFile } from '../../shared/wire/kits.ts';
 import { wording } from '../../shared/wording/wording.ts';
 import { reportLines } from './judge-report.ts';
 
@@ -68,10 +69,11 @@ function readDocument<T>(what: What, schema: z.ZodMiniType<T, unknown>, file: st
   throw wrongValue(what, problem.path, `${words.judging.form(problem.code)} (${problem.code}).`);
 }
 
-/** The kit of ready challenges: the demo kit unless another is given. */
+/** The kit of ready challenges: the demo kit unless another is given, as the desk saves it or bare. */
 function readKit(file: string | undefined): Kit {
   if (file === undefined) return DEMO_KIT;
-  const kit = readDocument('Kit', Kit, file);
+  const saved = parseDocument(KitFile, readJson('Kit', file));
+  const kit = saved.ok ? saved.value.kit : readDocument('Kit', Kit, file);
   const problem = checkKit(kit).find(({ severity }) => severity === 'wrong');
   if (problem) throw unsound('Kit', problem);
   return kit;

@@ -162,6 +162,7 @@ it('unsaved changes outlive a reload; a kit and its chart go out as files and co
   await page.getByText('2 marks, 3 words').waitFor();
   await section(page, 'Inks');
   await page.getByText('Nearest: ').waitFor();
+  await page.locator('.kit-differences').scrollIntoViewIfNeeded();
   await picture(page, 'desk-1024-kit-inks');
   await expectTidy(page, 'inks');
   await section(page, 'Drawing rules');

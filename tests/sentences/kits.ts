@@ -36,6 +36,7 @@ export function ofKits({ kit }: Wording): void {
   editor.between('0', '8000');
   each(['normal', 'protan', 'deutan', 'tritan'] as const, (sight) => [
     inks.sight(sight),
+    inks.look(sight, 'gamma'),
     inks.least(NAME, 'Ancla', 21.94, sight, 'linear'),
     inks.least(NAME, 'Ancla', 21.94, sight, 'gamma'),
   ]);

@@ -174,7 +174,7 @@ export function ofBefore({ calibration, prepCheck, supplies, lessonPlan, kept }:
   each([kept.until, kept.eraseRoom, kept.revokeLink, kept.undo.link], (say) => say('plum-42'));
   each([kept.room, kept.deskLink, kept.roomLink], (say) => say('plum-42', '4.3.2026'));
   each(
-    ['device', 'rota', 'check', 'keys', 'plays', 'outbox', 'drawings', 'files', 'other'] as const,
+    ['device', 'rota', 'check', 'kits', 'keys', 'plays', 'outbox', 'drawings', 'files', 'other'] as const,
     kept.hereThing,
   );
 }

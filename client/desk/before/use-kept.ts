@@ -34,14 +34,16 @@ export interface KeptList {
 }
 
 /** What a challenge or kit is called; its id where it has no name yet. */
-function nameOf({ id, body }: Shelved, locale: Locale): string {
+function nameOf(shelf: ShelfName, { id, body }: Shelved, locale: Locale): string {
   const read = Named.safeParse(body);
   if (!read.success) return id;
-  const { name, title } = read.data;
-  return name ?? title?.[locale] ?? Object.values(title ?? {})[0] ?? id;
+  const { kit, title } = read.data;
+  // A challenge has a kit too, which is not what it is called by.
+  if (shelf === 'kit') return kit?.name ?? id;
+  return title?.[locale] ?? Object.values(title ?? {})[0] ?? id;
 }
 const Named = z.object({
-  name: z.optional(z.string()),
+  kit: z.optional(z.object({ name: z.string() })),
   title: z.optional(z.record(z.string(), z.string())),
 });
 
@@ -53,7 +55,7 @@ async function listMade(locale: Locale): Promise<Made[]> {
       ? list.value.map((one) => ({
           shelf: shelves[i]!,
           id: one.id,
-          name: nameOf(one, locale),
+          name: nameOf(shelves[i]!, one, locale),
           savedAt: one.savedAt,
         }))
       : [],

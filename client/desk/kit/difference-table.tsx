@@ -64,6 +64,9 @@ function Difference({ of, isLeast }: { readonly of: SeenDifference; readonly isL
   const close = of.difference < COLOURS_APART;
   return (
     <td data-close={close} data-least={isLeast}>
+      <span className="kit-difference-of" aria-hidden="true">
+        {kit.inks.look(of.sight, of.convention)}{' '}
+      </span>
       {numbers.fixed(of.difference, 1)}
       {close && <span className="only-read-aloud"> {kit.inks.close}</span>}
     </td>

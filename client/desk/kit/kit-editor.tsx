@@ -15,7 +15,7 @@ import { ChartSection } from './chart-section.tsx';
 import { EditingContext, KitText } from './fields.tsx';
 import { changed, type History, begun as historyOf, redone, undone } from './history.ts';
 import { InkSection } from './ink-section.tsx';
-import { type Begun, isSameKit, keepUnsaved, newKitId, type OwnKits } from './own-kits.ts';
+import { type Begun, isSameKit, keepUnsaved, type OwnKits } from './own-kits.ts';
 import { PaceSection, RobotSection } from './robot-section.tsx';
 import type { KitRoom } from './room-kit.ts';
 import { RuleSection } from './rule-section.tsx';
@@ -64,7 +64,7 @@ export function KitEditor({ begun, kits, room, onBack }: KitEditorProps) {
   const use = async () => {
     if (!room || (kits.mayKeep && !(await saving.save()))) return;
     setAsked(now);
-    await room.choose(saving.named(now));
+    await room.choose({ ...now, id: begun.id });
   };
   const keys = (event: KeyboardEvent) => {
     const work = shortcut(event, {
@@ -123,28 +123,26 @@ export function KitEditor({ begun, kits, room, onBack }: KitEditorProps) {
 function useSaving(begun: Begun, now: Kit, kits: OwnKits) {
   const { editor } = useWords().kit;
   const announce = useAnnounce();
-  const [id, setId] = useState(begun.id);
+  const { id } = begun;
   const [saved, setSaved] = useState<Kit | null>(null);
   const [busy, setBusy] = useState(false);
-  const kept = saved ?? kits.list?.find((one) => one.id === begun.id)?.kit ?? null;
+  const kept = saved ?? kits.list?.find((one) => one.id === id)?.kit ?? null;
   const dirty = kept === null || !isSameKit(inOrder(kept), now);
   const untouched = saved === null && isSameKit(inOrder(begun.kit), now);
   useEffect(() => {
-    if (!untouched) keepUnsaved(dirty ? { id, kit: now } : null);
+    if (!untouched) keepUnsaved(id, dirty ? now : null);
   }, [dirty, untouched, id, now]);
   const save = async (): Promise<boolean> => {
     if (!dirty) return true;
     setBusy(true);
-    const own = id ?? newKitId();
-    const done = await kits.keep(own, now);
+    const done = await kits.keep(id, now);
     setBusy(false);
     if (!done) return false;
-    setId(own);
     setSaved(now);
     announce(editor.saved);
     return true;
   };
-  return { save, busy, dirty, named: (kit: Kit): Kit => (id === null ? kit : { ...kit, id }) };
+  return { save, busy, dirty };
 }
 
 interface Shortcuts {
@@ -178,6 +176,7 @@ function HistoryButtons({
         icon={<Icon of={Undo2} />}
         disabled={past.length === 0}
         aria-keyshortcuts="Control+Z"
+        title={`${editor.undo} (Ctrl+Z)`}
         onClick={() => onChange(undone(history))}
       >
         {editor.undo}
@@ -187,6 +186,7 @@ function HistoryButtons({
         icon={<Icon of={Redo2} />}
         disabled={future.length === 0}
         aria-keyshortcuts="Control+Y"
+        title={`${editor.redo} (Ctrl+Y)`}
         onClick={() => onChange(redone(history))}
       >
         {editor.redo}

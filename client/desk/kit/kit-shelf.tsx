@@ -14,7 +14,15 @@ import { useDesk } from '../desk-store.ts';
 import { ChallengesOfKit } from './challenges-of-kit.tsx';
 import { fileName, kitAsFile, kitFromFile, LARGEST_KIT_FILE, type ReadKit } from './kit-file.ts';
 
-import { type Begun, isSameKit, type KitOnShelf, keepUnsaved, type OwnKits, unsavedKit } from './own-kits.ts';
+import {
+  type Begun,
+  isSameKit,
+  type KitOnShelf,
+  keepUnsaved,
+  newKit,
+  type OwnKits,
+  unsavedKits,
+} from './own-kits.ts';
 import type { KitRoom } from './room-kit.ts';
 
 export interface KitShelfProps {
@@ -28,8 +36,7 @@ export function KitShelf({ kits, room, onEdit }: KitShelfProps) {
   const { kit: words } = useWords();
   const { shelf } = words;
   const { list, mayKeep, refusal } = kits;
-  const copy = (kit: Kit) =>
-    onEdit({ id: null, kit: { ...kit, name: shelf.copyOf(kit.name).slice(0, 200) } });
+  const copy = (kit: Kit) => onEdit(newKit({ ...kit, name: shelf.copyOf(kit.name).slice(0, 200) }));
   return (
     <section className="kit" aria-labelledby="kit-title">
       <h2 id="kit-title">{shelf.title}</h2>
@@ -51,7 +58,8 @@ export function KitShelf({ kits, room, onEdit }: KitShelfProps) {
         ))}
       </ul>
       {list === null && refusal === null && <p className="desk-quiet">{shelf.loading}</p>}
-      {list?.length === 0 && <p>{mayKeep ? shelf.none : shelf.notKept}</p>}
+      {list?.length === 0 && mayKeep && <p>{shelf.none}</p>}
+      {!mayKeep && <p>{shelf.notKept}</p>}
       <Refused refusal={refusal} />
       <MoreKits onEdit={onEdit} />
     </section>
@@ -60,23 +68,22 @@ export function KitShelf({ kits, room, onEdit }: KitShelfProps) {
 
 function UnsavedChanges({ onEdit }: Pick<KitShelfProps, 'onEdit'>) {
   const { shelf } = useWords().kit;
-  const [unsaved, setUnsaved] = useState(unsavedKit);
-  if (unsaved === null) return null;
-  const throwAway = () => {
-    keepUnsaved(null);
-    setUnsaved(null);
+  const [unsaved, setUnsaved] = useState(unsavedKits);
+  const throwAway = (id: string) => {
+    keepUnsaved(id, null);
+    setUnsaved(unsavedKits());
   };
-  return (
-    <Notice tone="caution">
-      <p>{shelf.unsaved(unsaved.kit.name)}</p>
+  return unsaved.map((begun) => (
+    <Notice key={begun.id} tone="caution">
+      <p>{shelf.unsaved(begun.kit.name)}</p>
       <p className="kit-buttons">
-        <Button onClick={() => onEdit(unsaved)}>{shelf.goOn}</Button>
-        <Button look="quiet" onClick={throwAway}>
+        <Button onClick={() => onEdit(begun)}>{shelf.goOn}</Button>
+        <Button look="quiet" onClick={() => throwAway(begun.id)}>
           {shelf.throwAway}
         </Button>
       </p>
     </Notice>
-  );
+  ));
 }
 
 interface KitRowProps extends KitShelfProps {
@@ -196,14 +203,14 @@ function MoreKits({ onEdit }: Pick<KitShelfProps, 'onEdit'>) {
     const found = file.size > LARGEST_KIT_FILE ? TOO_LARGE : kitFromFile(await file.text());
     setRead(found);
     if (input.current) input.current.value = '';
-    if (found.ok) onEdit({ id: null, kit: found.kit });
+    if (found.ok) onEdit(newKit(found.kit));
   };
   return (
     <>
       <p className="kit-buttons">
         <Button
           icon={<Icon of={Plus} />}
-          onClick={() => onEdit({ id: null, kit: { ...DEMO_KIT, name: shelf.newName, chart: [] } })}
+          onClick={() => onEdit(newKit({ ...DEMO_KIT, name: shelf.newName, chart: [] }))}
         >
           {shelf.make}
         </Button>

@@ -8,9 +8,9 @@ import type { Shelved } from '../../../shared/wire/desks.ts';
 import { OwnKit } from '../../../shared/wire/kits.ts';
 import { LIMITS, type WireRefusal } from '../../../shared/wire/protocol.ts';
 import { ROUTES } from '../../../shared/wire/routes.ts';
-import { getJson, postJson } from '../../parts/http.ts';
+import { getJson, type HttpAnswer, postJson } from '../../parts/http.ts';
 import { keepText, keptText } from '../../parts/kept-text.ts';
-import { deskAccess } from '../session.ts';
+import { deskAccess, eraseShelved, giveBackShelved } from '../session.ts';
 
 /** Kits of one's own: those that the server keeps for this desk, and one that is being changed here. */
 
@@ -19,9 +19,9 @@ export interface KitOnShelf extends OwnKit {
   readonly savedAt: number;
 }
 
-/** A kit that is being changed; `id` null: a new one. */
+/** A kit that is being changed, under the id by which the shelf has it or will have it. */
 export interface Begun {
-  readonly id: string | null;
+  readonly id: string;
   readonly kit: Kit;
 }
 
@@ -31,7 +31,8 @@ export const fileForm = (kit: Kit): unknown => writeDocument(Kit, kit);
 export const isSameKit = (a: Kit, b: Kit): boolean =>
   JSON.stringify(fileForm({ ...a, id: '-' })) === JSON.stringify(fileForm({ ...b, id: '-' }));
 
-export const newKitId = (): string => nanoid(12);
+/** A kit that the shelf does not have yet. */
+export const newKit = (kit: Kit): Begun => ({ id: nanoid(12), kit });
 
 export interface OwnKits {
   /** null until they have come. */
@@ -64,9 +65,9 @@ export function useOwnKits(room: RoomId | null): OwnKits {
     void load();
     void deskAccess().then((access) => access.ok && setMayKeep(access.value.kind !== 'room'));
   }, [load]);
-  const post = useCallback(
-    async (route: string, body: unknown): Promise<boolean> => {
-      const answer = await postJson(route, body);
+  const done = useCallback(
+    async (asked: Promise<HttpAnswer<null>>): Promise<boolean> => {
+      const answer = await asked;
       setRefusal(answer.ok ? null : answer.refusal);
       if (answer.ok) await load();
       return answer.ok;
@@ -79,30 +80,33 @@ export function useOwnKits(room: RoomId | null): OwnKits {
     const changed = before !== undefined && !isSameKit(before.kit, own);
     const past = changed ? [{ savedAt: before.savedAt, kit: before.kit }] : [];
     const earlier = [...past, ...(before?.earlier ?? [])].slice(0, LIMITS.earlierKits);
-    return post(ROUTES.saveKit, { id, body: writeDocument(OwnKit, { kit: own, earlier }) });
+    return done(postJson(ROUTES.saveKit, { id, body: writeDocument(OwnKit, { kit: own, earlier }) }));
   };
   return {
     list,
     mayKeep,
     refusal,
     keep,
-    erase: (id) => post(ROUTES.eraseKit, { id }),
-    giveBack: (id) => post(ROUTES.giveBackKit, { id }),
+    erase: (id) => done(eraseShelved('kit', id)),
+    giveBack: (id) => done(giveBackShelved('kit', id)),
   };
 }
 
-const KEPT = 'harbour-lines.desk.kit';
-const Unsaved = z.object({ id: z.nullable(z.string()), kit: Kit });
+const KEPT = 'harbour-lines.desk.kits';
+const Unsaved = z.array(z.object({ id: z.string(), kit: Kit }));
 
-/** Changes that were made in this browser and not saved; null where there are none. */
-export function unsavedKit(): Begun | null {
+/** Kits that were changed in this browser and not saved since. */
+export function unsavedKits(): readonly Begun[] {
   try {
     const read = parseDocument(Unsaved, JSON.parse(keptText(KEPT) ?? ''));
-    return read.ok ? read.value : null;
+    return read.ok ? read.value : [];
   } catch {
-    return null;
+    return [];
   }
 }
 
-export const keepUnsaved = (begun: Begun | null): void =>
-  keepText(KEPT, begun === null ? '' : JSON.stringify({ id: begun.id, kit: fileForm(begun.kit) }));
+/** Keeps what is not saved of a kit over a reload; null: nothing any more. */
+export function keepUnsaved(id: string, kit: Kit | null): void {
+  const others = unsavedKits().filter((one) => one.id !== id);
+  keepText(KEPT, JSON.stringify(writeDocument(Unsaved, [...others, ...(kit === null ? [] : [{ id, kit }])])));
+}

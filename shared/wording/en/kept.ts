@@ -7,6 +7,7 @@ export type KeptHere =
   | 'fit'
   | 'check'
   | 'builder'
+  | 'kits'
   | 'keys'
   | 'plays'
   | 'outbox'
@@ -20,6 +21,7 @@ const HERE: Readonly<Record<KeptHere, string>> = {
   fit: 'timed runs and limits of robots as they were typed',
   check: 'ticks of the five minutes before a lesson',
   builder: 'changes to challenges that the server does not have yet',
+  kits: 'changes to kits that are not saved',
   keys: 'whether single keys do something',
   plays: 'which ways to play this device has shown',
   outbox: 'what waits for the server',

@@ -29,6 +29,9 @@ const CONVENTIONS: Readonly<Record<ConventionName, string>> = {
   gamma: 'in screen values',
 };
 
+const lookOf = (sight: SightName, convention: ConventionName): string =>
+  sight === 'normal' ? SIGHTS[sight] : `${SIGHTS[sight]}, ${CONVENTIONS[convention]}`;
+
 const shelf = {
   title: 'Kit',
   first:
@@ -111,6 +114,7 @@ const inks = {
   how: 'CIEDE2000; from about 20 on nobody takes one for the other. Colour-deficient sight is simulated to its full extent by published matrices, which are applied to light or to screen values: which is right is disputed, so both are shown.',
   pair: 'Two colours',
   sight: (sight: SightName): string => SIGHTS[sight],
+  look: lookOf,
   convention: (convention: ConventionName): string => CONVENTIONS[convention],
   least: (
     one: string,
@@ -118,8 +122,7 @@ const inks = {
     difference: number,
     sight: SightName,
     convention: ConventionName,
-  ): string =>
-    `Nearest: ${one} and ${two}, ${numbers.fixed(difference, 1)}, ${SIGHTS[sight]}${sight === 'normal' ? '' : `, ${CONVENTIONS[convention]}`}.`,
+  ): string => `Nearest: ${one} and ${two}, ${numbers.fixed(difference, 1)}, ${lookOf(sight, convention)}.`,
   close: 'easily mixed up',
 };
 

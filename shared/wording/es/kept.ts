@@ -7,6 +7,7 @@ const HERE: Readonly<Record<KeptHere, string>> = {
   fit: 'recorridos con reloj y límites de los robots, tal como se escribieron',
   check: 'las marcas de los cinco minutos antes de una clase',
   builder: 'cambios de retos que el servidor todavía no tiene',
+  kits: 'cambios de kits sin guardar',
   keys: 'si las teclas sueltas hacen algo',
   plays: 'qué formas de jugar ha mostrado este aparato',
   outbox: 'lo que espera al servidor',

@@ -26,6 +26,9 @@ const CONVENTIONS: Readonly<Record<ConventionName, string>> = {
   gamma: 'en valores de pantalla',
 };
 
+const lookOf = (sight: SightName, convention: ConventionName): string =>
+  sight === 'normal' ? SIGHTS[sight] : `${SIGHTS[sight]}, ${CONVENTIONS[convention]}`;
+
 const shelf = {
   title: 'Kit',
   first:
@@ -109,6 +112,7 @@ const inks = {
   how: 'CIEDE2000; desde 20, más o menos, nadie toma uno por otro. La vista sin algún cono se imita por completo con matrices publicadas, que se aplican a la luz o a los valores de pantalla: no hay acuerdo sobre cuál es lo correcto, y por eso están las dos.',
   pair: 'Dos colores',
   sight: (sight: SightName): string => SIGHTS[sight],
+  look: lookOf,
   convention: (convention: ConventionName): string => CONVENTIONS[convention],
   least: (
     one: string,
@@ -117,7 +121,7 @@ const inks = {
     sight: SightName,
     convention: ConventionName,
   ): string =>
-    `Los más cercanos: ${one} y ${two}, ${numbers.fixed(difference, 1)}, ${SIGHTS[sight]}${sight === 'normal' ? '' : `, ${CONVENTIONS[convention]}`}.`,
+    `Los más cercanos: ${one} y ${two}, ${numbers.fixed(difference, 1)}, ${lookOf(sight, convention)}.`,
   close: 'se confunden',
 };
 

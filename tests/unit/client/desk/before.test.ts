@@ -20,6 +20,7 @@ describe('meantBy', () => {
     ['harbour-lines.desk.rota', 'rota'],
     ['harbour-lines.desk.check', 'check'],
     ['harbour-lines.outbox.tablet.abc', 'outbox'],
+    ['harbour-lines.desk.kits', 'kits'],
     ['harbour-lines.new-thing', 'other'],
     ['harbour-lines.erase-at', undefined],
     ['elsewhere', undefined],

@@ -14,6 +14,7 @@ import { Verdict } from '../../../../shared/documents/verdict.ts';
 import { DEMO_KIT } from '../../../../shared/kit/demo-kit.ts';
 import { SECOND_KIT } from '../../../../shared/kit/second-kit.ts';
 import { readyChallenges } from '../../../../shared/library/ready.ts';
+import { KIT_FILE, KitFile } from '../../../../shared/wire/kits.ts';
 
 const ROOT = fileURLToPath(new URL('../../../../', import.meta.url));
 const example = (name: string) => join(ROOT, 'shared/library/examples', `${name}.json`);
@@ -133,6 +134,12 @@ describe('npm run judge with another kit', () => {
       code: 2,
       err: expect.stringContaining('Usage:'),
     });
+  });
+
+  test('a kit as the desk saves it is read like a bare one', () => {
+    const saved = join(folder, 'saved-kit.json');
+    writeFileSync(saved, JSON.stringify(writeDocument(KitFile, { ...KIT_FILE, kit: SECOND_KIT })));
+    expect(command('--list', '--kit', saved)).toEqual(command('--list', '--kit', kit));
   });
 
   test('a kit that nothing can be driven with ends with 2 and the place', () => {
