@@ -83,6 +83,9 @@ async function showing(
 
 /** What the desk has beside the lesson: paper, keys, this device, rooms, cautions and rota. */
 async function beside(desk: Page, room: TestRoom, see: SeePage): Promise<void> {
+  await desk.keyboard.press('c');
+  await desk.getByText('What trips teams').waitFor();
+  await see(desk, 'desk-picture');
   await desk.keyboard.press('o');
   await desk.getByText('Drawing the page').waitFor({ state: 'detached' });
   await see(desk, 'desk-paper');

@@ -10,10 +10,12 @@ import { tryIt } from './tablet-page.ts';
 
 /**
  * One lesson as people play it: a desk worked by its buttons and keys, a board that is only looked at,
- * two tablets drawn on by touch. Nothing is done behind the pages' backs.
+ * six tablets drawn on by touch at once. Nothing is done behind the pages' backs.
  */
 
 const CHALLENGE = 'one-fast-stretch';
+/** Whose tablets come after the first two, in the order in which emblems are given. */
+const OTHERS = ['Key', 'Feather', 'Umbrella', 'Shell'];
 
 let browser: Browser;
 let server: TestServer;
@@ -55,6 +57,21 @@ async function placeMark(page: Page, hand: TestHand, name: string, [x, y]: [numb
   await hand.tap(x, y);
 }
 
+/** A tablet of one of the others: it comes in by the link, and is back on its sheet once it has handed in. */
+async function joins(page: Page, link: URL, emblem: string): Promise<void> {
+  await page.goto(`${server.url}${link.pathname}${link.search}`);
+  await page.getByRole('heading', { name: emblem }).waitFor();
+}
+
+async function drawsAndHandsIn(page: Page): Promise<void> {
+  const hand = await TestHand.on(page, challengeNamed(CHALLENGE).sheet);
+  await hand.drag([50, 160], [200, 160]);
+  await page.getByText('15 cm of line').waitFor();
+  await handIn(page);
+  await page.getByText('0 of 45').waitFor();
+  await page.getByRole('button', { name: 'Back to the drawing' }).click();
+}
+
 async function handIn(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Hand in' }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
@@ -65,7 +82,10 @@ it('plays from the prepared desk to the saved results', async () => {
   const board = await watchedPage(browser, server.url, { width: 1920, height: 1080 });
   const first = await watchedPage(browser, server.url, { width: 1180, height: 820, touch: true });
   const second = await watchedPage(browser, server.url, { width: 820, height: 1180, touch: true });
-  const all: Watched[] = [desk, board, first, second];
+  const others = await Promise.all(
+    OTHERS.map(() => watchedPage(browser, server.url, { width: 1180, height: 820, touch: true })),
+  );
+  const all: Watched[] = [desk, board, first, second, ...others];
 
   // Prepare: the tick, then the room.
   await board.page.goto(server.boardLink);
@@ -87,6 +107,8 @@ it('plays from the prepared desk to the saved results', async () => {
   await second.page.getByRole('button', { name: 'Go in' }).click();
   await second.page.getByRole('heading', { name: 'Bell' }).waitFor();
   await board.page.getByText('2 teams are in').waitFor();
+  for (const [i, emblem] of OTHERS.entries()) await joins(others[i]!.page, link, emblem);
+  await board.page.getByText('6 teams are in').waitFor();
   await first.page.reload();
   await first.page.getByRole('heading', { name: 'Sailboat' }).waitFor();
 
@@ -110,6 +132,22 @@ it('plays from the prepared desk to the saved results', async () => {
   await drawTrack(second.page, right);
   await placeMark(second.page, right, 'faster', [85, 160]);
   await placeMark(second.page, right, 'steady', [190, 50]);
+  await Promise.all(others.map(({ page }) => drawsAndHandsIn(page)));
+  await expect
+    .poll(() => desk.page.locator('.team-card', { hasText: 'entry 1' }).count())
+    .toBe(OTHERS.length);
+
+  // A word to one of them, which puts it away.
+  await desk.page.keyboard.press('3');
+  await desk.page.keyboard.press('m');
+  await desk.page.getByLabel('Take one goal first.').check();
+  await desk.page.getByRole('button', { name: 'Send' }).click();
+  const [key] = others;
+  await key!.page.getByRole('button', { name: 'A note for you' }).click();
+  await key!.page.getByText('Take one goal first.').waitFor();
+  await key!.page.getByRole('button', { name: 'Put it away' }).click();
+  await desk.page.getByText('Said so far (1)').click();
+  await desk.page.getByText(/, put away$/).waitFor();
 
   // Look here: the drawing waits.
   await desk.page.keyboard.press('h');
@@ -158,6 +196,16 @@ it('plays from the prepared desk to the saved results', async () => {
   await desk.page.keyboard.press('x');
   await board.page.getByRole('heading', { name: 'Standings' }).waitFor();
 
+  // The drawings of the others, one key each.
+  for (const emblem of OTHERS) {
+    await desk.page
+      .locator('.desk-head')
+      .getByRole('button', { name: 'Next drawing', disabled: false })
+      .waitFor();
+    await desk.page.keyboard.press('n');
+    await desk.page.locator('.show-team[data-on="true"]', { hasText: emblem }).waitFor();
+  }
+
   // Drive on paper: one turn, as there are as many robots as teams.
   await desk.page.keyboard.press('n');
   await desk.page.getByRole('heading', { name: 'Robots on paper' }).waitFor();
@@ -173,7 +221,7 @@ it('plays from the prepared desk to the saved results', async () => {
   const saved = desk.page.waitForEvent('download');
   await desk.page.getByRole('link', { name: 'Save the room (JSON)' }).click();
   expect((await saved).suggestedFilename()).toMatch(/\.json$/);
-  await first.page.getByText('Well done').waitFor();
+  await Promise.all([first, second, ...others].map(({ page }) => page.getByText('Well done').waitFor()));
 
   for (const one of all) expectClean(one);
   for (const { context } of all) await context.close();
