@@ -105,7 +105,13 @@ export function QueueButton({ room, marked }: { readonly room: RoomState; readon
   useKeys({ q: busy ? undefined : change }, keysOn);
   return (
     <>
-      <Button icon={<Icon of={waits ? ListX : ListPlus} />} shortcut="Q" disabled={busy} onClick={change}>
+      <Button
+        className="queue-put"
+        icon={<Icon of={waits ? ListX : ListPlus} />}
+        shortcut="Q"
+        disabled={busy}
+        onClick={change}
+      >
         {waits ? words.off : words.add}
       </Button>
       <Refused refusal={refusal} />

@@ -132,7 +132,7 @@ const building = {
     tries: (n: number) => `${counted(n, 'try', 'tries')}, not there yet`,
   },
   order: 'Order',
-  byNeed: 'who may need you',
+  byNeed: 'who is stuck first',
   byBerth: 'berths',
   trips: 'What trips the class',
   tripped: (title: string, teams: number) => `${title}: ${counted(teams, 'team', 'teams')}`,

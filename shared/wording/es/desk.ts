@@ -131,7 +131,7 @@ const building = {
     tries: (n: number) => `${counted(n, 'prueba', 'pruebas')}, aún sin lograrlo`,
   },
   order: 'Orden',
-  byNeed: 'quien quizá necesita ayuda',
+  byNeed: 'primero quien se atasca',
   byBerth: 'amarres',
   trips: 'Dónde tropieza la clase',
   tripped: (title: string, teams: number) => `${title}: ${counted(teams, 'equipo', 'equipos')}`,
