@@ -25,12 +25,14 @@ export const wallFigures = (): Promise<Figure[]> =>
       { kind: 'start-building', seconds: null },
       { kind: 'show-standings', on: true },
     );
-    await page.locator('.standings').waitFor();
+    // Before the first entry there is no table.
+    await room.handIn(0, drawings[BETTER[0]]!);
+    await page.locator('.standings-all').waitFor();
     await page.evaluate(() => {
       window.changedAt = [];
       const seen = () => requestAnimationFrame(() => window.changedAt.push(Date.now()));
       const all = { subtree: true, childList: true, characterData: true, attributes: true };
-      new MutationObserver(seen).observe(document.querySelector('.standings')!, all);
+      new MutationObserver(seen).observe(document.querySelector('.standings-all')!, all);
     });
     const times: number[] = [];
     let judgedAt = 0;
