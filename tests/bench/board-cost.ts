@@ -29,6 +29,8 @@ export const miniatureFigures = (): Promise<Figure[]> =>
       .locator('.team-card .miniature')
       .nth(TEAMS - 1)
       .waitFor();
+    // The first drawings are judged by and by.
+    await pause(6000);
     const still = await timeOver(browser, 5000, async () => pause(5000));
     let turn = 0;
     const busy = await timeOver(browser, MEASURED_MS, async () => {
