@@ -1,4 +1,5 @@
 import type { Action } from './kit.ts';
+import type { Texts } from './values.ts';
 import type { Unit } from './verdict.ts';
 
 /**
@@ -9,7 +10,7 @@ export type Impossibility =
   /** No robot stands on a line in this berth. */
   | { readonly code: 'no-start'; readonly berth: 'start' | 'finish' }
   /** Whatever the marks, no given line leads from a start to where the goal wants something. */
-  | { readonly code: 'out-of-reach'; readonly goal: string; readonly place: string }
+  | { readonly code: 'out-of-reach'; readonly goal: string; readonly place: Texts }
   /** The goal needs an action that the chart has no word for. */
   | { readonly code: 'action-missing'; readonly goal: string; readonly action: Action['kind'] }
   /** The goal needs more marks than may be drawn. */

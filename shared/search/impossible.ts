@@ -1,5 +1,6 @@
 import type { Formula } from '../documents/formula.ts';
 import type { Impossibility } from '../documents/par.ts';
+import type { Texts } from '../documents/values.ts';
 import type { GoalResult } from '../documents/verdict.ts';
 import { signedDistance } from '../geometry/polygon.ts';
 import type { StartBerth } from '../run/world.ts';
@@ -59,23 +60,23 @@ function missedPlace(
   wish: Formula,
   start: StartBerth,
   rails: readonly Rail[],
-): string | undefined {
+): Texts | undefined {
   const { sheet } = challenge;
   switch (wish.kind) {
     case 'finish':
     case 'time': {
       const aim = start === 'start' ? 'finish' : 'start';
       const berth = aim === 'finish' ? sheet.finish : sheet.start;
-      return rails.some((rail) => rail.berths[aim].length > 0) ? undefined : (berth?.name.en ?? aim);
+      return rails.some((rail) => rail.berths[aim].length > 0) ? undefined : (berth?.name ?? { en: aim });
     }
     case 'gates': {
       const missed = wish.gates.find((id) => !rails.some((rail) => rail.gates.some((g) => g.gate === id)));
-      return sheet.gates.find(({ id }) => id === missed)?.name.en;
+      return sheet.gates.find(({ id }) => id === missed)?.name;
     }
     case 'park':
     case 'act-in': {
       const area = sheet.areas.find(({ id }) => id === wish.area);
-      return area && !rails.some((rail) => comesInto(rail, area.polygon)) ? area.name.en : undefined;
+      return area && !rails.some((rail) => comesInto(rail, area.polygon)) ? area.name : undefined;
     }
     default:
       return undefined;

@@ -8,7 +8,7 @@ import { each } from './each.ts';
 
 const IMPOSSIBLE: readonly Impossibility[] = [
   { code: 'no-start', berth: 'finish' },
-  { code: 'out-of-reach', goal: 'g', place: 'p' },
+  { code: 'out-of-reach', goal: 'g', place: { en: 'p', es: 'p' } },
   { code: 'action-missing', goal: 'g', action: 'park' },
   { code: 'marks-needed', needed: 3, allowed: 1 },
   { code: 'goal-never-met', goal: 'g', marks: 2, margin: -34, unit: 'mm' },

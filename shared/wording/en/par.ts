@@ -38,7 +38,7 @@ const SENTENCES: Sentences = {
   'no-start': ({ berth }) =>
     `No line leads out of the ${berth} berth. Lay one under the front of a robot that stands there.`,
   'out-of-reach': ({ goal, place }) =>
-    `Goal “${goal}”: whatever the marks, no line leads to ${place}. Lay a line there, or move ${place}.`,
+    `Goal “${goal}”: whatever the marks, no line leads to ${place.en}. Lay a line there, or move ${place.en}.`,
   'action-missing': ({ goal, action }) =>
     `Goal “${goal}” needs ${ACTIONS[action]}, and the chart has no mark for it. Choose another kit or goal.`,
   'marks-needed': ({ needed, allowed }) =>

@@ -1,5 +1,6 @@
 import type { Action } from '../../documents/kit.ts';
 import type { Impossibility, ImpossibilityCode, ParProof } from '../../documents/par.ts';
+import { textIn } from '../../documents/values.ts';
 import type { Unit } from '../../documents/verdict.ts';
 import { numbers } from './numbers.ts';
 
@@ -40,7 +41,7 @@ const SENTENCES: Sentences = {
   'no-start': ({ berth }) =>
     `Ninguna línea sale del amarre ${BERTHS[berth]}. Conviene poner una bajo el frente de un robot que esté allí.`,
   'out-of-reach': ({ goal, place }) =>
-    `Objetivo «${goal}»: sean cuales sean las marcas, ninguna línea lleva a «${place}». Hay que poner una línea o mover «${place}».`,
+    `Objetivo «${goal}»: sean cuales sean las marcas, ninguna línea lleva a «${textIn(place, 'es')}». Hay que poner una línea o mover «${textIn(place, 'es')}».`,
   'action-missing': ({ goal, action }) =>
     `El objetivo «${goal}» pide ${ACTIONS[action]}, y la tabla no tiene marca para eso. Hay que elegir otro kit u otro objetivo.`,
   'marks-needed': ({ needed, allowed }) =>

@@ -92,7 +92,7 @@ describe('parOf, where the finish begins about where the line ends', () => {
   test('ten millimetres further: out of reach', () => {
     expect(parOf(beyond(10))).toMatchObject({
       kind: 'impossible',
-      why: [{ code: 'out-of-reach', goal: 'finish', place: 'Quay' }],
+      why: [{ code: 'out-of-reach', goal: 'finish', place: { en: 'Quay' } }],
     });
   });
 });

@@ -121,7 +121,7 @@ describe('parOf, where nothing does it', () => {
   test('no line comes to the finish', () => {
     const finish = { ...pier.sheet.finish!, at: { x: 150, y: 190 } };
     expect(why({ ...pier, sheet: { ...pier.sheet, finish } })).toEqual([
-      { code: 'out-of-reach', goal: 'finish', place: 'Lighthouse' },
+      { code: 'out-of-reach', goal: 'finish', place: { en: 'Lighthouse', es: 'Faro' } },
     ]);
   });
 
