@@ -15,7 +15,7 @@ export function DifferenceTable() {
   const { difference, sight, convention } = nearest.least;
   return (
     <section className="kit-differences" aria-labelledby="kit-differences">
-      <h3 id="kit-differences">{words.table}</h3>
+      <h2 id="kit-differences">{words.table}</h2>
       <p role="status">
         <strong>
           {words.least(nameOf(nearest.one), nameOf(nearest.two), difference, sight, convention)}
