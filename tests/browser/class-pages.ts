@@ -51,7 +51,7 @@ export async function everyLeafAndScene(pages: ClassPages, room: TestRoom, see: 
   await room.ask({ kind: 'end-building' });
   await both('build-over', 'building is over', 'Pens down');
   await showing(desk, room, both);
-  await room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
+  await room.ask({ kind: 'go-to', phase: 'close' });
   await both('close', 'Count back in', 'Robots back in their berths');
   await room.ask({ kind: 'look-here', on: true });
   await both('look', 'Count back in', 'Hands off the tablets');
