@@ -1,5 +1,6 @@
 import { endFromEdgeOf, inkLighterOf, type Kit, PACES, tolerancesOf } from '../../../shared/documents/kit.ts';
 import type { KitPath } from '../../../shared/kit/kit-problem.ts';
+import { withProfile } from '../../../shared/kit/versions.ts';
 import type { kit as words } from '../../../shared/wording/en/kit.ts';
 import { valueAt, withValue } from './changes.ts';
 
@@ -58,7 +59,7 @@ export const numberAt = (kit: Kit, path: KitPath): number => valueAt(filled(kit)
 export function withNumber(kit: Kit, path: KitPath, value: number): Kit {
   if (path[1] !== 'tolerances') return withValue(kit, path, value);
   const tolerances = { ...tolerancesOf(kit.robot), [path[2]!]: value };
-  return { ...kit, robot: { ...kit.robot, tolerances } };
+  return withProfile(kit, { ...kit.robot, tolerances });
 }
 
 type RuleWords = (typeof words)['rules'];
