@@ -11,17 +11,20 @@ export function DrivingScene({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const { turn } = room.driving;
   const turns = turnsOf(room);
-  const [now, next] = [turns[turn], turns[turn + 1]];
+  const now = turns[turn];
+  const size = sizeFor(now?.length ?? 0);
+  // Beside a long list there is no room for the next one.
+  const next = size === 'large' ? turns[turn + 1] : undefined;
   return (
     <>
       <Head title={board.drive.title} word={now ? board.drive.turn(turn + 1) : ''} />
       {now ? (
-        <div className="driving" data-size={sizeFor(now.length)}>
-          <Drives drives={now} />
+        <div className="driving" data-size={size}>
+          <Drives drives={now} numberAlone={size === 'small'} />
           {next && (
             <section className="driving-next">
               <h2>{board.drive.next}</h2>
-              <Drives drives={next} />
+              <Drives drives={next} numberAlone={false} />
             </section>
           )}
         </div>
@@ -34,14 +37,20 @@ export function DrivingScene({ room }: { readonly room: RoomState }) {
 
 const sizeFor = (drives: number) => (drives <= 6 ? 'large' : drives <= 14 ? 'middle' : 'small');
 
-function Drives({ drives }: { readonly drives: readonly Drive<Team>[] }) {
+interface DrivesProps {
+  readonly drives: readonly Drive<Team>[];
+  /** Without the word, where many stand side by side. */
+  readonly numberAlone: boolean;
+}
+
+function Drives({ drives, numberAlone }: DrivesProps) {
   const { board } = useWords();
   return (
     <ul className="driving-list">
       {drives.map(({ team, robot }) => (
         <li key={team.id}>
           <MemberBadge team={team} size="1.2em" />
-          <strong>{board.drive.robot(robot)}</strong>
+          <strong>{numberAlone ? robot : board.drive.robot(robot)}</strong>
         </li>
       ))}
     </ul>

@@ -51,6 +51,9 @@ export async function everyLeafAndScene(pages: ClassPages, room: TestRoom, see: 
   await room.ask({ kind: 'end-building' });
   await both('build-over', 'building is over', 'Pens down');
   await showing(desk, room, both);
+  await room.ask({ kind: 'go-to', phase: 'drive' });
+  await desk.locator('.trials-turn[data-now="true"] .trials-pick').first().click();
+  await both('drive', 'Foretold:', 'Robots on paper');
   await room.ask({ kind: 'go-to', phase: 'close' });
   await both('close', 'Count back in', 'Robots back in their berths');
   await room.ask({ kind: 'look-here', on: true });
@@ -99,7 +102,16 @@ async function beside(desk: Page, room: TestRoom, see: SeePage): Promise<void> {
   await desk.goto(`${room.server.url}/desk`);
   await desk.getByText('Rooms on this machine').first().waitFor();
   await see(desk, 'desk-lobby');
-  for (const leaf of ['Cautions', 'Charging rota', 'Kit', 'Supplies', 'Lesson plan', 'What is kept']) {
+  const leaves = [
+    'Cautions',
+    'Charging rota',
+    'Kit',
+    'Supplies',
+    'Fit to the robots',
+    'Lesson plan',
+    'What is kept',
+  ];
+  for (const leaf of leaves) {
     await desk.getByRole('button', { name: leaf, exact: true }).click();
     await see(desk, `desk-${leaf}`);
   }

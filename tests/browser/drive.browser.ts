@@ -71,6 +71,7 @@ it('a lesson goes from the stage to paper: turns, trials with two taps each, und
   }
 
   // Undone by key, and a note taken back at its row.
+  await page.getByText('Bell, robot 5: lost.').first().waitFor();
   await page.keyboard.press('u');
   await kept(1);
   await rows.nth(1).click();
@@ -128,6 +129,7 @@ it('numbers typed from the robots change the kit when the teacher says so, and t
   await page.getByRole('button', { name: 'Play with it from the next challenge on' }).click();
   await here.room.desk.until('the fitted kit', () => here.room.desk.state!.kit !== null);
   const fitted = here.room.desk.state!.kit;
+  await page.getByText('The next challenge is for the fitted kit.').first().waitFor();
   await page.keyboard.press('u');
   await here.room.desk.until('the kit before', () => here.room.desk.state!.kit !== fitted);
   await page.setViewportSize({ width: 1024, height: 768 });

@@ -94,7 +94,9 @@ async function lesson(
   await look('fleet', scenes.again, scenes.fleet.title('breezy'));
   await here.room.ask({ kind: 'foretell', entry: entries[0]!.id });
   await look('foretell', scenes.foretell.driveOn, scenes.foretell.ask);
-  await here.room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'close' });
+  await here.room.ask({ kind: 'show-standings', on: false }, { kind: 'go-to', phase: 'drive' });
+  await look('drive', es.driving.robots, board.drive.title);
+  await here.room.ask({ kind: 'go-to', phase: 'close' });
   await look('close', desk.closing.together, board.close.count);
   await here.room.ask({ kind: 'look-here', on: true });
   await look('look', desk.lookHere, board.look.note);
@@ -136,8 +138,8 @@ it('the pages before and beside a lesson speak Spanish: lobby, cautions, rota, p
   await page.goto(`${here.room.server.url}/desk`);
   await page.getByText(desk.preparing.roomsTitle).waitFor();
   await see(page, 'desk-lobby');
-  const { supplies, lessonPlan, kept } = es;
-  for (const leaf of [safety.leaf, rota.title, supplies.leaf, lessonPlan.leaf, kept.leaf]) {
+  const { fitting, supplies, lessonPlan, kept } = es;
+  for (const leaf of [safety.leaf, rota.title, fitting.leaf, supplies.leaf, lessonPlan.leaf, kept.leaf]) {
     await page.getByText(leaf, { exact: true }).first().click();
     await see(page, `desk-${leaf}`);
   }

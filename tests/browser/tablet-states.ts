@@ -40,6 +40,9 @@ export async function everyTabletState(
   await page.getByText(showing.own).waitFor();
   await see('show');
   await predicting(page, room, see, words);
+  await room.ask({ kind: 'go-to', phase: 'drive' });
+  await page.getByText(words.onPaper.title).waitFor();
+  await see('drive');
   await room.ask({ kind: 'go-to', phase: 'close' });
   await page.getByText(closing.title).waitFor();
   await see('close');

@@ -1,12 +1,12 @@
 import type { Bin } from '../../../shared/prep/foretold.ts';
 import { useWords } from '../../parts/use-words.ts';
 
-/** Side of the picture and its margin, in units of its own. */
-const [SIDE, EDGE] = [200, 44];
+/** Side of the picture and its margins, in units of its own. */
+const [SIDE, EDGE, TOP] = [200, 44, 18];
 const TICKS = [0, 0.5, 1] as const;
 
 const x = (share: number) => EDGE + share * SIDE;
-const y = (share: number) => 12 + (1 - share) * SIDE;
+const y = (share: number) => TOP + (1 - share) * SIDE;
 
 /** The calibration curve: what came over what was foretold, with ranges, beside the line where both are the same. */
 export function CalibrationPicture({ bins }: { readonly bins: readonly Bin[] }) {
@@ -14,8 +14,8 @@ export function CalibrationPicture({ bins }: { readonly bins: readonly Bin[] }) 
   const { mean, axes } = beside;
   return (
     <figure className="calibration">
-      <svg viewBox={`0 0 ${EDGE + SIDE + 24} ${SIDE + 50}`} role="img" aria-label={beside.picture}>
-        <rect className="calibration-frame" x={EDGE} y={12} width={SIDE} height={SIDE} />
+      <svg viewBox={`0 0 ${EDGE + SIDE + 24} ${TOP + SIDE + 38}`} role="img" aria-label={beside.picture}>
+        <rect className="calibration-frame" x={EDGE} y={TOP} width={SIDE} height={SIDE} />
         <line className="calibration-same" x1={x(0)} y1={y(0)} x2={x(1)} y2={y(1)} />
         {TICKS.map((share) => (
           <g key={share}>
@@ -27,6 +27,9 @@ export function CalibrationPicture({ bins }: { readonly bins: readonly Bin[] }) 
             </text>
           </g>
         ))}
+        <text x={x(0)} y={8} textAnchor="middle">
+          {axes.came}
+        </text>
         <text x={x(0.5)} y={y(0) + 30} textAnchor="middle">
           {axes.foretold}
         </text>

@@ -1,20 +1,15 @@
 import { BookmarkPlus, Check } from 'lucide-react';
-import { nanoid } from 'nanoid';
 import { useState } from 'react';
-import { Kit } from '../../../shared/documents/kit.ts';
-import { writeDocument } from '../../../shared/documents/values.ts';
+import type { Kit } from '../../../shared/documents/kit.ts';
 import { changesOf, type KitChange } from '../../../shared/prep/fit-kit.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
-import { OwnKit } from '../../../shared/wire/kits.ts';
-import type { WireRefusal } from '../../../shared/wire/protocol.ts';
-import { ROUTES } from '../../../shared/wire/routes.ts';
 import { Button } from '../../parts/button.tsx';
-import { postJson } from '../../parts/http.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { useAsk } from '../../parts/use-ask.ts';
 import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
+import { fileForm, newKit, useOwnKits } from '../kit/own-kits.ts';
 
 interface UseKitProps {
   readonly room: RoomState | null;
@@ -41,7 +36,7 @@ export function UseKit({ room, kit, changed }: UseKitProps) {
       </ul>
       <p className="desk-quiet">{fitting.useNote}</p>
       <div className="fit-buttons">
-        <KeepKit key={JSON.stringify(changes)} own={own} />
+        <KeepKit key={JSON.stringify(changes)} room={room} own={own} />
         {room && <PlayKit kit={kit} own={own} />}
       </div>
     </div>
@@ -72,21 +67,18 @@ function ChangeRow({ change }: { readonly change: KitChange }) {
 }
 
 /** On the shelf of this desk's own kits, from which any room may take it. */
-function KeepKit({ own }: { readonly own: Kit }) {
+function KeepKit({ room, own }: { readonly room: RoomState | null; readonly own: Kit }) {
   const { fitting } = useWords();
-  const [refusal, setRefusal] = useState<WireRefusal | null>(null);
+  const { keep, mayKeep, refusal } = useOwnKits(room?.id ?? null);
   const [state, setState] = useState<'not' | 'busy' | 'done'>('not');
-  const keep = async () => {
+  if (!mayKeep) return null;
+  const put = async () => {
     setState('busy');
-    const id = nanoid(12);
-    const body = writeDocument(OwnKit, { kit: { ...own, id }, earlier: [] });
-    const answer = await postJson(ROUTES.saveKit, { id, body });
-    setRefusal(answer.ok ? null : answer.refusal);
-    setState(answer.ok ? 'done' : 'not');
+    setState((await keep(newKit(own).id, own)) ? 'done' : 'not');
   };
   return (
     <>
-      <Button icon={<Icon of={BookmarkPlus} />} disabled={state !== 'not'} onClick={() => void keep()}>
+      <Button icon={<Icon of={BookmarkPlus} />} disabled={state !== 'not'} onClick={() => void put()}>
         {state === 'done' ? fitting.saved : fitting.save}
       </Button>
       <Refused refusal={refusal} />
@@ -99,7 +91,7 @@ function PlayKit({ kit, own }: { readonly kit: Kit; readonly own: Kit }) {
   const { fitting } = useWords();
   const { ask, refusal, busy } = useAsk();
   const offerUndo = useDesk((state) => state.offerUndo);
-  const choose = (chosen: Kit) => ask({ kind: 'choose-kit', kit: writeDocument(Kit, chosen) });
+  const choose = (chosen: Kit) => ask({ kind: 'choose-kit', kit: fileForm(chosen) });
   const play = async () => {
     if (await choose(own)) offerUndo({ said: fitting.plays, back: () => void choose(kit) });
   };

@@ -58,7 +58,6 @@ export const driving = {
   nothingForetold: 'Nothing is foretold for this one.',
   lostHere: 'Lost: tap the place on the sheet',
   lostSomewhere: 'Lost, place not seen',
-  clock: 'Watch',
   setsOff: 'It sets off',
   running: (ms: number) => onClock(ms),
   stopClock: 'Stop the watch',
@@ -79,7 +78,6 @@ export const beside = {
   heads: {
     foretold: 'Foretold steadiness',
     mean: 'Mean',
-    trials: 'Trials',
     came: 'As predicted',
     range: '95 % range',
   },

@@ -58,7 +58,6 @@ export const driving = {
   nothingForetold: 'Para este no hay nada anunciado.',
   lostHere: 'Perdido: tocar el lugar en la hoja',
   lostSomewhere: 'Perdido, lugar no visto',
-  clock: 'Reloj',
   setsOff: 'Sale',
   running: (ms: number) => onClock(ms),
   stopClock: 'Parar el reloj',
@@ -79,7 +78,6 @@ export const beside = {
   heads: {
     foretold: 'Firmeza anunciada',
     mean: 'Media',
-    trials: 'Pruebas',
     came: 'Como se predijo',
     range: 'Intervalo del 95 %',
   },
