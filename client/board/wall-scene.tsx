@@ -90,6 +90,7 @@ export function HarbourWall({ teams, berths, calibrations = [] }: HarbourWallPro
           number={number}
           team={teams.find((team) => team.berth === number)}
           calibrated={calibrationOf(calibrations, number)?.due === false}
+          large={berths <= 12}
         />
       ))}
     </ol>
@@ -100,9 +101,11 @@ interface BerthProps {
   readonly number: number;
   readonly team: Team | undefined;
   readonly calibrated: boolean;
+  /** Has room for words beside the signs. */
+  readonly large: boolean;
 }
 
-function Berth({ number, team, calibrated }: BerthProps) {
+function Berth({ number, team, calibrated, large }: BerthProps) {
   const { board, emblems } = useWords();
   const name = team ? emblems.name(team.emblem) : null;
   return (
@@ -122,7 +125,7 @@ function Berth({ number, team, calibrated }: BerthProps) {
       {calibrated && (
         <span className="berth-calibrated">
           <Icon of={CircleCheck} size="1em" />
-          <span>{board.gather.calibrated}</span>
+          <span className={large ? '' : 'only-read-aloud'}>{board.gather.calibrated}</span>
         </span>
       )}
     </li>
