@@ -43,7 +43,8 @@ const team = (emblem: string, berth: number) => ({
   berth,
   moves: 0,
   help: null,
-  wall: 'shown',
+  // Nobody had been asked yet: a drawing stands without its emblem until its team agrees.
+  wall: null,
   mended: [],
 });
 
