@@ -13,8 +13,7 @@ import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './st
  * knows. How a team is helped, what it was told, what it foretold, what it answered in a closing check and what
  * it had mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for
  * the board too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is
- * told to all when it ends. What real robots did is for the desk
- * alone.
+ * told to all when it ends. What real robots did is for the desk alone.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -141,7 +140,8 @@ export function mayRead(state: RoomState, seat: Seat, id: DocumentId): boolean {
   if (own.kit === id || own.rounds.some((round) => round.challenge === id)) return true;
   if (own.checks.some((check) => check.document === id && (seat.role !== 'board' || check.ended)))
     return true;
-  if (own.rounds.some(({ gentler }) => gentler === id)) return mayReadLines(own, seat);
+  if (mayReadLines(own, seat) && own.rounds.some(({ gentler }) => gentler === id)) return true;
+  // A team may have handed in just the lines that it was given: that is the same document.
   return own.entries.some(
     (e) => e.design === id || (e.verdict?.document === id && (seat.role !== 'board' || e.shown)),
   );

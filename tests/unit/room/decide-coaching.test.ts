@@ -113,6 +113,22 @@ describe('the gentler form', () => {
     expect(everySeat.filter((seat) => mayRead(roomAfter(...BUILDING), seat, 'g1'))).toEqual([DESK]);
   });
 
+  it('handed in with the lines alone is read like any other entry, the same document though it is', () => {
+    const off = atDesk({ kind: 'set-gentler', team: 't1', on: false });
+    const moves: Move[] = [
+      ...BUILDING,
+      GENTLER,
+      [team('t1'), { kind: 'hand-in', round: 0, entry: 'e1', design: 'g1' }],
+      [SERVER, { kind: 'judge', entry: 'e1', document: 'v1', points: 20, met: false }],
+      off,
+      atDesk({ kind: 'go-to', phase: 'show' }),
+    ];
+    const readers = (...more: Move[]) =>
+      everySeat.filter((seat) => mayRead(roomAfter(...moves, ...more), seat, 'g1'));
+    expect(readers()).toEqual([DESK, team('t1')]);
+    expect(readers(atDesk({ kind: 'stage', entries: ['e1'] }))).toEqual(everySeat);
+  });
+
   it('is written down with what was handed in in it, and stays with that', () => {
     const off = atDesk({ kind: 'set-gentler', team: 't1', on: false });
     const handIn = (entry: string): Move => [

@@ -75,7 +75,6 @@ describe('verdicts on the board', () => {
           fact?.kind !== 'verdicts-told' &&
           (fact?.kind !== 'phase-changed' || fact.phase !== 'close') &&
           (fact?.kind !== 'scene-shown' || fact.scene !== 'closing') &&
-          (fact?.kind !== 'phase-changed' || fact.phase !== 'close') &&
           (fact?.kind !== 'standings-shown' || !fact.on),
       );
       if (neverShown) expect(told).not.toContain('"points"');
