@@ -2,7 +2,7 @@ import { wordOf } from '../documents/design.ts';
 import { reversed } from '../documents/kit.ts';
 import { questionsOf } from '../judge/questions.ts';
 import type { Entry, RoomCheck, RoomState, TeamId, Try } from '../room/state.ts';
-import { answersOf, isRight, rightIn } from './check-answers.ts';
+import { type Answered, answersOf, isRight, rightIn } from './check-answers.ts';
 import { graveFindings, judgedEntries, type LessonRecord, type Shown } from './record.ts';
 
 /** What a team may show in a lesson. */
@@ -165,13 +165,11 @@ function askedFromBoth(
 /** In a closing check that asks about one mark from both sides; whoever left one out was not asked. */
 function bothSidesAtEnd(check: RoomCheck, team: TeamId): Shown {
   const given = answersOf(check, team);
-  const pairs = given.flatMap((one, i) =>
-    given
-      .slice(i + 1)
-      .flatMap((other) => (areSides(one.answer.word, other.answer.word) ? [[one, other]] : [])),
-  );
-  return { shown: pairs.filter((pair) => pair.every(isRight)).length, of: pairs.length };
+  return { shown: fromBothSides(given.filter(isRight)), of: fromBothSides(given) };
 }
 
-const areSides = (word: string | undefined, other: string | undefined): boolean =>
-  word !== undefined && word !== other && other !== undefined && reversed(other) === word;
+/** Of how many one-way marks both sides are among these; the same mark in several drawings is one. */
+function fromBothSides(answers: readonly Answered[]): number {
+  const words = new Set(answers.flatMap(({ answer }) => answer.word ?? []));
+  return [...words].filter((word) => word < reversed(word) && words.has(reversed(word))).length;
+}

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { AnswersVerdict } from '../../../shared/documents/answers.ts';
+import type { ClosingKey } from '../../../shared/documents/closing-check.ts';
 import { questionFigures } from '../../../shared/evidence/check-answers.ts';
 import { type EvidenceKind, evidenceOf, headlineOf } from '../../../shared/evidence/evidence.ts';
 import type { LessonRecord } from '../../../shared/evidence/record.ts';
@@ -149,15 +150,16 @@ describe('marks from both sides', () => {
 
 describe('a closing check', () => {
   // Two questions: r is right of the first, where the mark reads C A, and right of the second, A C.
-  const asked = (...picked: string[]) =>
+  const askedOf = (key: ClosingKey, picked: readonly string[]) =>
     record([
       ...joined('a'),
       [DESK, { kind: 'go-to', phase: 'close' }],
-      [DESK, { kind: 'start-check', check: 'q', key: KEY }],
+      [DESK, { kind: 'start-check', check: 'q', key }],
       ...picked.map(
         (one, question) => [team('a'), { kind: 'answer-check', check: 0, question, picked: one }] as const,
       ),
     ]);
+  const asked = (...picked: string[]) => askedOf(KEY, picked);
 
   it('shows right answers, of those that were given', () => {
     expect(first(asked('r', 'wrong'), 'closing')).toBe('1 of 2');
@@ -168,6 +170,12 @@ describe('a closing check', () => {
     expect(
       [asked('r', 'right'), asked('r', 'wrong'), asked('r')].map((one) => first(one, 'both-sides')),
     ).toEqual(['1 of 1', '0 of 1', '0 of 0']);
+  });
+
+  it('counts a mark that another drawing has too, C A once more, as one mark', () => {
+    const key = [...KEY, KEY[0]!];
+    const shown = [['r', 'right', 'r'] as const, ['w', 'right', 'w'] as const];
+    expect(shown.map((picked) => first(askedOf(key, picked), 'both-sides'))).toEqual(['1 of 1', '0 of 1']);
   });
 
   it('says which mistakes wrong answers come from', () => {
