@@ -138,19 +138,17 @@ function workOf(team: TeamId, { entries: all, tries }: RoomState, round: number)
   };
 }
 
-/** `drive` by its name: a room that was kept before there was such a phase has none. */
-const AT: Readonly<Record<keyof Minutes, readonly string[]>> = { screen: ['build'], paper: ['drive'] };
+const AT: Readonly<Record<keyof Minutes, Phase>> = { screen: 'build', paper: 'drive' };
 
 /** How long a round was spent at the screen and on paper; all rounds where `round` is null. */
 export function minutesOf(state: RoomState, round: number | null, now: Millis): Minutes {
   const last = state.rounds.length - 1;
   const rounds = round === null ? state.rounds.map((_, i) => i) : [round];
-  const inPhase = (phase: string, of: number): Millis => {
-    const before = state.spent[of]?.[phase as Phase] ?? 0;
+  const inPhase = (phase: Phase, of: number): Millis => {
+    const before = state.spent[of]?.[phase] ?? 0;
     const running = of === last && state.phase === phase ? timeIn(state, now) - state.phaseSince : 0;
     return before + Math.max(0, running);
   };
-  const sum = (phases: readonly string[]): Millis =>
-    rounds.reduce((all, of) => phases.reduce((time, phase) => time + inPhase(phase, of), all), 0);
+  const sum = (phase: Phase): Millis => rounds.reduce((all, of) => all + inPhase(phase, of), 0);
   return { screen: sum(AT.screen), paper: sum(AT.paper) };
 }

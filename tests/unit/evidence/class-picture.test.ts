@@ -146,4 +146,14 @@ describe('minutesOf', () => {
     expect(minutesOf(state, 1, now)).toEqual({ screen: 2 * MINUTE, paper: 0 });
     expect(minutesOf(state, null, now)).toEqual({ screen: 7 * MINUTE, paper: 0 });
   });
+
+  it('counts the driving phases as minutes on paper', () => {
+    const driven = roomAfter(
+      ...BUILDING,
+      at(400, DESK, { kind: 'go-to', phase: 'drive' }),
+      at(520, DESK, { kind: 'go-to', phase: 'show' }),
+      at(700, DESK, { kind: 'go-to', phase: 'drive' }),
+    );
+    expect(minutesOf(driven, 0, 760 * SECOND)).toEqual({ screen: 5 * MINUTE, paper: 3 * MINUTE });
+  });
 });
