@@ -59,7 +59,7 @@ export function lowerBound(times: readonly number[], count: number): number {
 /** The least time for `times` (whole numbers above 0) on `count` machines, 1 or more. */
 export function shortestSchedule(times: readonly number[], count: number): Schedule {
   const order = longestFirst(times);
-  let machines: readonly (readonly number[])[] = listSchedule(times, count, order);
+  let machines: readonly (readonly number[])[] = longestFirstSchedule(times, count);
   let makespan = makespanOf(times, machines);
   let bound = lowerBound(times, count);
   let left = MOST_STEPS;
