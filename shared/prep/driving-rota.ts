@@ -8,24 +8,28 @@ export interface Drive<T> {
 }
 
 /**
- * So many turns of as many teams as there are robots, or of all. Teams come in their order, round and round, so
- * that none is ever more than one drive ahead of another; of the robots that are free a team gets one that
- * it has had least, the first such from where the turn before began.
+ * For each turn the robots that drive in it, as many teams at once as there are of them, or all. Teams come in
+ * their order, round and round, so that none is ever more than one drive ahead of another, also where a robot
+ * rests for a turn; of the robots that are free a team gets one that it has had least, the first such from where
+ * the turn before began.
  */
-export function drivingRota<T>(teams: readonly T[], robots: readonly number[], turns: number): Drive<T>[][] {
-  const at = Math.min(teams.length, robots.length);
-  if (at === 0) return [];
+export function drivingRota<T>(
+  teams: readonly T[],
+  turns: readonly (readonly number[])[],
+): readonly Drive<T>[][] {
   const had = new Map(teams.map((team) => [team, new Map<number, number>()]));
-  return Array.from({ length: turns }, (_, turn) => {
+  let place = 0;
+  return turns.map((robots, turn) => {
     const free = robots.map((_, i) => robots[(i + turn) % robots.length]!);
-    return Array.from({ length: at }, (_, i) => {
-      const place = turn * at + i;
+    return Array.from({ length: Math.min(teams.length, robots.length) }, () => {
       const team = teams[place % teams.length]!;
+      const time = Math.floor(place / teams.length);
       const before = had.get(team)!;
       const robot = free.reduce((best, each) => (often(before, each) < often(before, best) ? each : best));
       free.splice(free.indexOf(robot), 1);
       before.set(robot, often(before, robot) + 1);
-      return { team, robot, time: Math.floor(place / teams.length) };
+      place++;
+      return { team, robot, time };
     });
   });
 }

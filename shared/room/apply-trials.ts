@@ -10,7 +10,7 @@ type Folds = {
 /** The part about real robots after one more of its facts. */
 export const DRIVING_FOLDS: Folds = {
   'robots-set': (state, { robots }) => withDriving(state, { robots }),
-  'turn-called': (state, { turn }) => withDriving(state, { turn }),
+  'turn-called': (state, { turn }) => withDriving(state, { turn, over: turnsBefore(state.driving, turn) }),
   'trial-noted': (state, { kind, ...trial }, { at }) => {
     const trials = [...state.driving.trials, { ...trial, at, withdrawn: false }];
     return withDriving(state, { trials });
@@ -20,6 +20,11 @@ export const DRIVING_FOLDS: Folds = {
     return withDriving(state, { trials });
   },
 };
+
+function turnsBefore({ robots, over }: Driving, turn: number): Driving['over'] {
+  const known = over.slice(0, turn);
+  return [...known, ...Array.from({ length: turn - known.length }, () => robots)];
+}
 
 export const withDriving = (state: RoomState, change: Partial<Driving>): RoomState => ({
   ...state,

@@ -103,7 +103,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   },
   'kit-chosen': (state, { kit }) => ({ ...state, kit }),
   'challenge-chosen': (state, { kind, ...chosen }, { at }) => ({
-    ...withDriving(clearedBoard(state), { turn: 0 }),
+    ...withDriving(clearedBoard(state), { turn: 0, over: [] }),
     ...timesAt(state, at),
     rounds: [...state.rounds, { ...chosen, varied: state.variedSheets }],
     plan: { ...state.plan, queue: queueWith(state.plan.queue, chosen.key, null) },

@@ -40,11 +40,13 @@ export interface Driving {
   readonly robots: readonly number[] | null;
   /** Which turn it is, from 0. */
   readonly turn: number;
+  /** The robots of each turn before that, as `robots` was then: a robot that rests later has driven all the same. */
+  readonly over: readonly (readonly number[] | null)[];
   /** In the order in which they were noted; a trial is known by its place. */
   readonly trials: readonly Trial[];
 }
 
-export const NO_DRIVING: Driving = { robots: null, turn: 0, trials: [] };
+export const NO_DRIVING: Driving = { robots: null, turn: 0, over: [], trials: [] };
 
 /** What a class may have and need. */
 export const DRIVING_LIMITS = {

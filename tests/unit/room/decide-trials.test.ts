@@ -79,9 +79,30 @@ describe('robots and turns', () => {
       { kind: 'robots-set', robots: [2, 4, 9] },
     ]);
     const room = roomAfter(...ENTERED, [DESK, set], [DESK, { kind: 'call-turn', turn: 2 }]);
-    expect(view(room, team('t2')).driving).toEqual({ robots: [2, 4, 9], turn: 2, trials: [] });
+    expect(view(room, team('t2')).driving).toEqual({
+      robots: [2, 4, 9],
+      turn: 2,
+      over: [
+        [2, 4, 9],
+        [2, 4, 9],
+      ],
+      trials: [],
+    });
     expect(codeOf(decide(room, set, DESK, 0))).toBe('already-so');
     expect(codeOf(decide(room, { kind: 'call-turn', turn: 2 }, DESK, 0))).toBe('already-so');
+  });
+
+  it('of a turn that is over stay those that drove, and a turn that is called again has those of now', () => {
+    const resting: Move[] = [
+      ...ENTERED,
+      [DESK, { kind: 'set-robots', robots: [1, 2] }],
+      [DESK, { kind: 'call-turn', turn: 1 }],
+      [DESK, { kind: 'set-robots', robots: [2] }],
+      [DESK, { kind: 'call-turn', turn: 2 }],
+    ];
+    expect(roomAfter(...resting).driving.over).toEqual([[1, 2], [2]]);
+    const again: Move[] = [...resting, [DESK, { kind: 'call-turn', turn: 1 }]];
+    expect(roomAfter(...again).driving.over).toEqual([[1, 2]]);
   });
 
   it('begin anew with the next challenge: the first turn; robots and trials stay', () => {
@@ -93,7 +114,7 @@ describe('robots and turns', () => {
       [DESK, { kind: 'go-to', phase: 'show' }],
       [DESK, { kind: 'choose-challenge', challenge: 'c2', key: 'k2' }],
     );
-    expect(driving).toMatchObject({ robots: [4], turn: 0 });
+    expect(driving).toMatchObject({ robots: [4], turn: 0, over: [] });
     expect(driving.trials).toHaveLength(1);
   });
 });
