@@ -33,12 +33,18 @@ export class RoomKits {
   }
 }
 
-/** A kit that somebody wants to play with, ready to be kept; refused where its checks find something wrong. */
-export function kitToUse(input: unknown): Checked<StoredDocument> {
+const BEGINNING = storedKit(DEMO_KIT).id;
+
+/**
+ * A kit that somebody wants to play with, ready to be kept; null where it is the one that every room begins
+ * with, so that who goes back to it is where they were. Refused where its checks find something wrong.
+ */
+export function kitToUse(input: unknown): Checked<StoredDocument | null> {
   const kit = checkKitForm(input);
   if (!kit.ok) return kit;
   const [first, ...others] = hindrances(kit.value);
-  if (!first) return { ok: true, value: storedKit(kit.value) };
+  const stored = storedKit(kit.value);
+  if (!first) return { ok: true, value: stored.id === BEGINNING ? null : stored };
   const { code: problem, path } = first;
   return {
     ok: false,

@@ -148,8 +148,8 @@ export class Rooms extends OpenRooms {
       if (ask.kind === 'choose-kit') {
         const kit = kitToUse(ask.kit);
         if (!kit.ok) return kit;
-        const command = { kind: ask.kind, kit: kit.value.id };
-        return await room.carryOut({ seat, id, command, documents: [kit.value] });
+        const command = { kind: ask.kind, kit: kit.value?.id ?? null };
+        return await room.carryOut({ seat, id, command, documents: kit.value ? [kit.value] : [] });
       }
       if (ask.kind === 'queue-challenge' && ask.place !== null) {
         const known = await this.parts.challenge(ask.key, room.state.id, await this.kitOf(room));

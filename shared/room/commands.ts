@@ -37,7 +37,8 @@ export type RoomCommand =
   | { readonly kind: 'keep-seat'; readonly team: TeamId }
   /** By the server only: another tablet has come with the desk's leave. */
   | { readonly kind: 'move-seat'; readonly team: TeamId }
-  | { readonly kind: 'choose-kit'; readonly kit: DocumentId }
+  /** `kit` null: the demo kit again, with which every room begins. */
+  | { readonly kind: 'choose-kit'; readonly kit: DocumentId | null }
   | ({ readonly kind: 'choose-challenge' } & Omit<Round, 'varied'>)
   /** `place` from 0, the end where it is beyond that; null takes it off. */
   | { readonly kind: 'queue-challenge'; readonly key: string; readonly place: number | null }

@@ -69,7 +69,8 @@ export type RoomFact =
   /** Of the team's last try in that round. */
   | ({ readonly kind: 'explained'; readonly team: TeamId; readonly round: number } & Because)
   | { readonly kind: 'mended'; readonly team: TeamId; readonly round: number }
-  | { readonly kind: 'kit-chosen'; readonly kit: DocumentId }
+  /** `kit` null: the demo kit. */
+  | { readonly kind: 'kit-chosen'; readonly kit: DocumentId | null }
   | ({ readonly kind: 'challenge-chosen' } & Omit<Round, 'varied'>)
   /** Neighbours get mirrored or turned sheets, or no longer: for rounds in which nobody has built yet. */
   | { readonly kind: 'sheets-varied'; readonly on: boolean }

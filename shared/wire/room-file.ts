@@ -114,7 +114,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('tried'), team: Name, ...TRIED }),
   z.strictObject({ kind: z.literal('explained'), team: Name, ...BECAUSE }),
   z.strictObject({ kind: z.literal('mended'), team: Name, round: TRIED.round }),
-  z.strictObject({ kind: z.literal('kit-chosen'), kit: DocId }),
+  z.strictObject({ kind: z.literal('kit-chosen'), kit: z.nullable(DocId) }),
   z.strictObject({
     kind: z.literal('challenge-chosen'),
     challenge: DocId,

@@ -129,6 +129,11 @@ describe('the kit of a room', () => {
     expect((await challengeOf(1)).kit).toEqual(SECOND_KIT);
     expect(desk.state!.rounds.map(({ kit }) => kit)).toEqual([undefined, desk.state!.kit]);
     expect(desk.state!.entries.map(({ round }) => round)).toEqual([0]);
+    const second = desk.state!.kit;
+    await desk.reaches(seqOf(await choose(DEMO_KIT)));
+    expect(desk.state!.kit).toBeNull();
+    await desk.reaches(seqOf(await choose(SECOND_KIT)));
+    expect(desk.state!.kit).toBe(second);
     tablet.close();
   });
 

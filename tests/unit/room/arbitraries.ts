@@ -83,7 +83,7 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     key: fc.constantFrom('k1', 'k2'),
     gentler: fc.constantFrom(undefined, 'g1'),
   }),
-  fc.record({ kind: fc.constant('choose-kit' as const), kit: fc.constantFrom('kit-1', 'kit-2') }),
+  fc.record({ kind: fc.constant('choose-kit' as const), kit: fc.constantFrom('kit-1', 'kit-2', null) }),
   fc.record({ kind: fc.constant('go-to' as const), phase: fc.constantFrom(...PHASES) }),
   fc.record({
     kind: fc.constant('start-building' as const),

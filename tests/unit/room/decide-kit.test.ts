@@ -37,6 +37,13 @@ describe('choose-kit', () => {
     expect([isOfKit(before, before.rounds[0]!), isOfKit(after, after.rounds[0]!)]).toEqual([true, false]);
   });
 
+  it('of the beginning again has the rounds before the other one be of its kit', () => {
+    const state = roomAfter(CHOOSE, KIT, [DESK, { kind: 'choose-kit', kit: null }]);
+    expect(state.kit).toBeNull();
+    expect(isOfKit(state, state.rounds[0]!)).toBe(true);
+    expect(codeOf(decide(opened(), { kind: 'choose-kit', kit: null }, DESK, 0))).toBe('already-so');
+  });
+
   it('everybody in the room may read the kit, and no earlier one that no challenge was made for', () => {
     const state = roomAfter(KIT, OTHER);
     const event = { seq: 2, at: 0, version: 2, fact: { kind: 'kit-chosen', kit: 'kit-1' } } as const;
