@@ -1,5 +1,6 @@
 import { growth, scoredOf } from '../../shared/points/standings.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
+import { hasMet } from '../parts/figures.ts';
 
 /** What can be said well of a team at the end. Nobody is compared with anybody else. */
 export interface TeamGrowth {
@@ -20,7 +21,7 @@ export function growthOf({ teams, entries }: RoomState): TeamGrowth[] {
     return {
       team,
       grown: grown[i]!.grown,
-      met: own.some(({ verdict }) => verdict?.met === true),
+      met: own.some(hasMet),
       entries: own.length,
     };
   });

@@ -59,10 +59,13 @@ const countedEntries = (room: RoomState): Entry[] =>
 
 const scoredIn = (room: RoomState): Scored[] => scoredOf(countedEntries(room));
 
+/** Whether an entry met every goal, and stands: also a late one, but none that was given back. */
+export const hasMet = ({ verdict, returned }: Entry): boolean => verdict?.met === true && !returned;
+
 /** What the class did together. */
 export function classFigures(room: RoomState): Together {
   const entries = countedEntries(room);
-  const met = new Set(entries.filter((entry) => entry.verdict?.met).map((entry) => entry.team));
+  const met = new Set(entries.filter(hasMet).map((entry) => entry.team));
   const better = room.teams.filter((team) =>
     room.rounds.some((_, round) => {
       const first = entriesOf(room, team.id, round).find((entry) => entry.verdict !== null);

@@ -26,4 +26,15 @@ describe('growthOf', () => {
       { id: 't4', grown: 0, met: false, entries: 0 },
     ]);
   });
+
+  it('says of no team that it met a challenge by an entry that was given back', () => {
+    const room = roomAfter(
+      [SERVER, { kind: 'join', team: 't1' }],
+      [DESK, { kind: 'choose-challenge', challenge: 'c1', key: 'k1' }],
+      [DESK, { kind: 'start-building', seconds: null }],
+      ...judged('t1', 'a', 100),
+      [DESK, { kind: 'return-entry', entry: 'a', reason: 'by-mistake' }],
+    );
+    expect(growthOf(room)).toMatchObject([{ met: false, grown: 0 }]);
+  });
 });

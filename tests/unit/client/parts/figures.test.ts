@@ -95,6 +95,11 @@ describe('classFigures', () => {
     });
   });
 
+  it('counts no team as one that met a challenge by an entry that was given back', () => {
+    const back = entries.map((one) => (one.team === 'b' ? { ...one, returned: true } : one));
+    expect(classFigures(roomState(9, { teams, rounds, entries: back })).teamsMet).toBe(1);
+  });
+
   it('leaves out a team that was taken out of the room', () => {
     const [first, ...rest] = teams;
     const without = roomState(9, { teams: rest, removed: [first!], rounds, entries });
