@@ -25,10 +25,10 @@ function playable(kit: Kit): ReadonlyMap<string, Challenge> {
 export const readyChallenge = (key: string, kit: Kit = DEMO_KIT): Challenge | undefined =>
   playable(kit).get(key);
 
-/** What a ready challenge is called; a key that no challenge of this library has stands for itself. */
-export const readyTitle = (key: string, locale: Locale): string => {
+/** What a ready challenge is called; undefined for a key that no challenge of this library has. */
+export const readyTitle = (key: string, locale: Locale): string | undefined => {
   const title = TITLES.get(key);
-  return title === undefined ? key : textIn(title, locale);
+  return title && textIn(title, locale);
 };
 
 /** A ready challenge with its title in a language. */
@@ -38,5 +38,5 @@ export function readyNamed(
   kit: Kit = DEMO_KIT,
 ): { title: string; challenge: Challenge } | undefined {
   const challenge = readyChallenge(key, kit);
-  return challenge && { title: readyTitle(key, locale), challenge };
+  return challenge && { title: readyTitle(key, locale) ?? key, challenge };
 }
