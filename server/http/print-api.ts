@@ -34,6 +34,7 @@ import { storedChallenge, storedDesign } from '../rooms/documents.ts';
 import { lessonRecord } from '../rooms/lesson-record.ts';
 import type { OpenRoom } from '../rooms/outlet.ts';
 import { readyNamed, readyTitle } from '../rooms/ready.ts';
+import { deskNamed } from '../seats/access.ts';
 import { ownRoom } from './desks.ts';
 import { dateOf } from './evidence.ts';
 import { carried, type HttpParts } from './parts.ts';
@@ -93,7 +94,7 @@ async function aheadOf(parts: HttpParts, request: Request): Promise<Checked<ToPr
   const ask = form.value;
   const access = await parts.accesses.of(carried(request));
   if (access.kind === 'none') return undefined;
-  if (!(await parts.rates.allows('print', 'ahead'))) return refused({ code: 'too-fast' });
+  if (!(await parts.rates.allows('print', deskNamed(access)))) return refused({ code: 'too-fast' });
   const named = ask.challenge === undefined ? undefined : readyNamed(ask.challenge, ask.language);
   const challenge = named && { ...named, id: storedChallenge(named.challenge).id };
   const about = { word: null, teamCount: 0, address: addressOf(parts), kit: DEMO_KIT, teams: [] };

@@ -5,7 +5,7 @@ import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
 import { lessonRecord } from '../rooms/lesson-record.ts';
 import { type Beginning, newRoomId } from '../rooms/rooms.ts';
-import { type Access, mayOpen } from '../seats/access.ts';
+import { type Access, deskNamed, mayOpen } from '../seats/access.ts';
 import { forDesk, forOpener, managedRoom, ownRoom } from './desks.ts';
 import { erasingApi } from './erasing-api.ts';
 import { evidenceCsv } from './evidence.ts';
@@ -37,7 +37,7 @@ export function roomsApi(parts: HttpParts): Router {
     forOpener(parts, async (request, response, access) => {
       const form = checkForm(OpenForm, request.body);
       if (!form.ok) return refuse(response, form.refusal);
-      if (!(await rates.allows('openRoom', nameOf(access)))) return refuse(response, { code: 'too-fast' });
+      if (!(await rates.allows('openRoom', deskNamed(access)))) return refuse(response, { code: 'too-fast' });
       const { chargerWatched, continues } = form.value;
       const before = continues === undefined ? undefined : await managedRoom(parts, access, continues);
       if (continues !== undefined && !before) return refuse(response, { code: 'unknown-room' });
@@ -98,9 +98,6 @@ export function roomsApi(parts: HttpParts): Router {
   );
   return router.use(erasingApi(parts));
 }
-
-/** Whose rate is counted. */
-const nameOf = (access: Access): string => (access.kind === 'link' ? access.link.id : access.kind);
 
 async function roomList({ rooms, accesses, erasing }: HttpParts, access: Access): Promise<RoomInList[]> {
   const own = await accesses.rooms(access);

@@ -46,6 +46,9 @@ export class Accesses {
   }
 }
 
+/** By which the rates of a desk are counted. */
+export const deskNamed = (access: Access): string => (access.kind === 'link' ? access.link.id : access.kind);
+
 /** Whether it may open rooms of its own. */
 export const mayOpen = (access: Access): boolean =>
   access.kind === 'owner' || (access.kind === 'link' && access.link.kind === 'desk');

@@ -5,6 +5,8 @@ import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
   joinCookie,
+  makeLink,
+  NO_RATES,
   openRoom,
   ownerCookie,
   pagesOfTest,
@@ -12,6 +14,7 @@ import {
   seqOf,
   type TestServer,
   testServer,
+  visitLink,
 } from './harness.ts';
 
 let server: TestServer;
@@ -49,6 +52,21 @@ describe('before any room is open', () => {
   ] as const)('%s for %j is refused', async (kind, more) =>
     expect((await print({ kind, ...more }, owner)).status).toBe(400),
   );
+
+  it('each desk has a rate of its own for them', async () => {
+    const counted: string[] = [];
+    const allows = async (name: string, key: string) => {
+      if (name === 'print') counted.push(key);
+      return true;
+    };
+    const other = await testServer({ rates: { ...NO_RATES, allows } });
+    const asked = await ownerCookie(other);
+    const desk = await visitLink(other.url, await makeLink(other.url, { kind: 'desk' }, asked));
+    for (const cookie of [asked, desk.cookie])
+      await fetch(other.url + printPath({ kind: 'supplies', format: 'svg' }), { headers: { cookie } });
+    await other.end();
+    expect([counted.length, new Set(counted).size]).toEqual([2, 2]);
+  });
 
   it('nobody else prints them', async () => {
     expect((await print({ kind: 'supplies' }, '')).status).toBe(401);
