@@ -3,7 +3,7 @@ import type * as z from 'zod/mini';
 import { writeDocument } from '../../shared/documents/values.ts';
 import { checkForm, ShelfForm, ShelfIdForm } from '../../shared/wire/schemas.ts';
 import type { Access } from '../seats/access.ts';
-import { OWNERS_SHELF, type Shelf } from '../seats/shelf.ts';
+import { FORGET_AFTER_MS, OWNERS_SHELF, type Shelf } from '../seats/shelf.ts';
 import { forDesk, forOpener } from './desks.ts';
 import { asked, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -78,7 +78,12 @@ export function shelfApi<T>(parts: HttpParts, { shelf, form, mostBytes, routes }
     });
   router.post(
     routes.erase,
-    changing((of, id) => shelf.erase(of, id)),
+    changing(async (of, id) => {
+      const erased = await shelf.erase(of, id);
+      // Whoever lists a shelf forgets what is past giving back, and nobody else may do so for long.
+      if (erased === 'done') parts.erasing.later(() => shelf.list(of), FORGET_AFTER_MS);
+      return erased;
+    }),
   );
   router.post(
     routes.giveBack,

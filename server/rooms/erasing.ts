@@ -36,6 +36,8 @@ const keyOf = (room: RoomId) => PREFIX + room;
 export class Erasing {
   readonly #parts: ErasingParts;
   readonly #timers = new Map<RoomId, NodeJS.Timeout>();
+  /** Of what is erased beside rooms. */
+  readonly #others = new Set<NodeJS.Timeout>();
   #daily: NodeJS.Timeout | undefined;
 
   constructor(parts: ErasingParts) {
@@ -92,6 +94,15 @@ export class Erasing {
     return this.#parts.log.dropValue(keyOf(room));
   }
 
+  /** Forgets something else that was erased, in so many ms, when that can't be taken back any more. */
+  later(forget: () => Promise<unknown>, waitMs: number): void {
+    const timer = setTimeout(() => {
+      this.#others.delete(timer);
+      forget().catch((error: unknown) => this.#parts.trouble('forgetting what was erased', error));
+    }, waitMs);
+    this.#others.add(timer);
+  }
+
   #soon(erasure: Erasure): void {
     const wait = Math.max(0, erasure.at + UNDO_MS - this.#parts.now());
     const timer = setTimeout(() => void this.#finish(erasure), wait);
@@ -146,7 +157,8 @@ export class Erasing {
 
   close(): void {
     clearInterval(this.#daily);
-    for (const timer of this.#timers.values()) clearTimeout(timer);
+    for (const timer of [...this.#timers.values(), ...this.#others]) clearTimeout(timer);
     this.#timers.clear();
+    this.#others.clear();
   }
 }

@@ -11,6 +11,8 @@ export const OWNERS_SHELF = 'owner';
 
 /** A request that was on its way when the ten seconds ended still counts. */
 const GRACE_MS = 5000;
+/** When what was erased can be forgotten, with some time to spare. */
+export const FORGET_AFTER_MS = UNDO_MS + GRACE_MS + 1000;
 
 interface Stored extends Shelved {
   readonly erasedAt: Millis | null;

@@ -1,9 +1,10 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { MemoryLog } from '../../server/log/memory.ts';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
-import type { Shelved } from '../../shared/wire/desks.ts';
+import { type Shelved, UNDO_MS } from '../../shared/wire/desks.ts';
 import { LIMITS, ROUTES } from '../../shared/wire/protocol.ts';
 import {
   codeOf,
@@ -94,6 +95,27 @@ describe('a challenge of one’s own', () => {
     expect((await send(ROUTES.giveBackChallenge, 'own-1')).status).toBe(204);
     expect((await listed()).length).toBe(1);
     expect((await refusalOf(await send(ROUTES.eraseChallenge, 'own-2'))).code).toBe('not-on-shelf');
+  });
+
+  it('leaves nothing in the store once its erasure cannot be undone, whether or not anybody looks', async () => {
+    const log = new MemoryLog();
+    let now = 1_800_000_000_000;
+    const other = await testServer({ judging: quickJudging, rates: NO_RATES, log, now: () => now });
+    const cookie = await ownerCookie(other);
+    const body = file(made);
+    await post(other.url + ROUTES.saveChallenge, { id: 'own-1', body }, cookie);
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    try {
+      await post(other.url + ROUTES.eraseChallenge, { id: 'own-1' }, cookie);
+      await vi.advanceTimersByTimeAsync(UNDO_MS);
+      expect((await log.values('shelf-')).length).toBe(1);
+      now += 2 * UNDO_MS;
+      await vi.advanceTimersByTimeAsync(UNDO_MS);
+    } finally {
+      vi.useRealTimers();
+    }
+    expect(await log.values('shelf-')).toEqual([]);
+    await other.end();
   });
 
   it('is one of so many', async () => {
