@@ -1,5 +1,8 @@
+import { type ClassPicture, classPicture, rulesThatTrip } from '../../shared/evidence/class-picture.ts';
+import type { LessonRecord } from '../../shared/evidence/record.ts';
+import type { Millis } from '../../shared/geometry/units.ts';
 import { bestOfRounds, scoredOf, standings } from '../../shared/points/standings.ts';
-import { counts, type RoomState } from '../../shared/room/state.ts';
+import { counts, type Entry } from '../../shared/room/state.ts';
 import { type Cell, csv } from './csv.ts';
 
 const COLUMNS = [
@@ -16,10 +19,53 @@ const COLUMNS = [
   'best of round',
   'points of lesson',
   'rank',
+  'drawing rules',
+  'runs failed at (mm)',
+  'tries in round',
+  'minutes on task',
+  'minutes at screen',
+  'minutes on paper',
 ] as const;
 
+const nothing = (cells: number): Cell[] => new Array<Cell>(cells).fill(null);
+
+/** To a tenth. */
+const minutes = (ms: Millis): number => Math.round(ms / 6000) / 10;
+
+const judgedOf = ({ verdicts }: LessonRecord, entry: Entry) => ({
+  entry,
+  verdict: (entry.verdict && verdicts.get(entry.verdict.document)) ?? null,
+});
+
+/** What the desk shows of each round as the picture of the class; none where its challenge is missing. */
+function picturesOf(record: LessonRecord, now: Millis): (ClassPicture | undefined)[] {
+  const { room, challenges } = record;
+  return room.rounds.map(({ challenge }, round) => {
+    const sheet = challenges.get(challenge)?.sheet;
+    const judged = room.entries.filter((e) => e.round === round).map((entry) => judgedOf(record, entry));
+    return sheet && classPicture(room, round, judged, sheet, now);
+  });
+}
+
+/** The same picture beside an entry: its own rules and runs, what its team did, how long the round took. */
+function pictured(entry: Entry, record: LessonRecord, picture: ClassPicture | undefined): Cell[] {
+  const rules = rulesThatTrip([judgedOf(record, entry)]).map(({ rule }) => rule);
+  const failed = picture?.failures.filter((run) => run.entry === entry.id) ?? [];
+  const work = picture?.teams.find(({ team }) => team === entry.team);
+  return [
+    rules.join('; '),
+    failed.map(({ ending, at }) => `${ending} ${Math.round(at.x)} ${Math.round(at.y)}`).join('; '),
+    work?.tries ?? null,
+    work && work.onTask !== null ? minutes(work.onTask) : null,
+    picture ? minutes(picture.minutes.screen) : null,
+    picture ? minutes(picture.minutes.paper) : null,
+  ];
+}
+
 /** One row an entry, team by team in the order of the berths; teams without one get a row too. */
-export function resultsCsv(state: RoomState): string {
+export function resultsCsv(record: LessonRecord, now: Millis): string {
+  const { room: state } = record;
+  const pictures = picturesOf(record, now);
   const scored = scoredOf(state.entries);
   const table = standings(
     state.teams.map((team) => team.id),
@@ -31,7 +77,7 @@ export function resultsCsv(state: RoomState): string {
     const best = bestOfRounds(team.id, scored);
     const entries = state.entries.filter((e) => e.team === team.id);
     if (entries.length === 0) {
-      return [[null, null, team.berth, team.emblem, null, null, null, null, null, null, null, ...lesson]];
+      return [[...nothing(2), team.berth, team.emblem, ...nothing(7), ...lesson, ...nothing(6)]];
     }
     return entries.map((e) => [
       e.round + 1,
@@ -46,6 +92,7 @@ export function resultsCsv(state: RoomState): string {
       e.verdict?.points ?? null,
       e.verdict ? counts(e) && e.verdict.points === best.get(e.round) : null,
       ...lesson,
+      ...pictured(e, record, pictures[e.round]),
     ]);
   });
   return csv([COLUMNS, ...rows]);

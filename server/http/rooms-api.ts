@@ -80,8 +80,10 @@ export function roomsApi(parts: HttpParts): Router {
     forDesk(parts, async (request, response, access) => {
       const open = await ownRoom(parts, request, access);
       if (!open) return refuse(response, { code: 'unknown-room' });
-      const name = `harbour-lines-${open.room.state.word}.csv`;
-      response.attachment(name).type('text/csv; charset=utf-8').send(resultsCsv(open.room.state));
+      const { state } = open.room;
+      const record = await lessonRecord(state, await rooms.documents(open.room));
+      const name = `harbour-lines-${state.word}.csv`;
+      response.attachment(name).type('text/csv; charset=utf-8').send(resultsCsv(record, parts.now()));
     }),
   );
 
