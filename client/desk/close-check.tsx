@@ -52,14 +52,13 @@ function Start({ room, again }: { readonly room: RoomState; readonly again: bool
         >
           {busy ? desk.making : again ? desk.again : desk.start}
         </Button>
-        {!again && <OnPaper room={room} />}
       </div>
       <Refused refusal={refusal} />
     </>
   );
 }
 
-/** The same questions to be ticked on paper, and their key. */
+/** The questions to be ticked on paper, and their key: once they are asked, since later ones may be others. */
 function OnPaper({ room }: { readonly room: RoomState }) {
   const { desk } = useWords().closing;
   const { language, units } = useDevice();

@@ -70,7 +70,7 @@ const check = {
 /** The desk's part. */
 const desk = {
   title: 'Closing check',
-  note: 'Questions that the engine makes of drawings of this class, without saying whose they are. Wrong answers come from known mistakes.',
+  note: 'Questions that the engine makes of drawings of this class, without saying whose they are. Wrong answers come from known mistakes. Once they are asked they can be printed too.',
   count: 'Questions, at most',
   start: 'Ask on the tablets',
   again: 'Ask new questions',

@@ -128,7 +128,8 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   mend: 'A faulty drawing, and a key that says what is wrong.',
   supplies: 'What the tables need, counted for the teams, with its cautions.',
   'lesson-plan': 'Phase by phase: what to do, to say and to heed, also for a substitute.',
-  closing: 'The last questions, about drawings of this class, to be ticked; the engine makes the key.',
+  closing:
+    'The last questions, about drawings of this class, to be ticked; the engine makes the key. Ask them first: until then they may change.',
   evidence: 'What the class and each team have shown, a page each, with pointers into published frameworks.',
   pack: 'The team’s drawing, or the sheet where nothing is drawn yet, and slips.',
   class: 'Cautions, chart, patches, test strip, gauge cards, and a pack for each team, in one file.',

@@ -67,7 +67,7 @@ const check = {
 /** The desk's part. */
 const desk = {
   title: 'Preguntas finales',
-  note: 'Preguntas que el programa saca de los dibujos de esta clase, sin decir de quién son. Las respuestas falsas vienen de errores conocidos.',
+  note: 'Preguntas que el programa saca de los dibujos de esta clase, sin decir de quién son. Las respuestas falsas vienen de errores conocidos. Una vez hechas, también se pueden imprimir.',
   count: 'Preguntas, como mucho',
   start: 'Preguntar en las tabletas',
   again: 'Hacer otras preguntas',

@@ -132,7 +132,7 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   supplies: 'Lo que hace falta en las mesas, contado por equipos, con sus cuidados.',
   'lesson-plan': 'Fase por fase: qué hacer, qué decir y qué cuidar, también para quien sustituye.',
   closing:
-    'Las últimas preguntas, sobre dibujos de esta clase, para marcar; las soluciones las saca el programa.',
+    'Las últimas preguntas, sobre dibujos de esta clase, para marcar; las soluciones las saca el programa. Primero hay que hacerlas: hasta entonces pueden cambiar.',
   evidence:
     'Lo que han mostrado la clase y cada equipo, una página por equipo, con referencias a marcos publicados.',
   pack: 'El dibujo del equipo, o la hoja si aún no hay nada dibujado, y papeletas.',
