@@ -58,6 +58,9 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
   const board = await opened(`/board?room=${room.word}`, { width: 1024, height: 768 });
   await desk.page.getByRole('heading', { name: 'Closing check' }).waitFor();
   await look(desk.page, 'evidence-desk-before');
+  // Until they are asked the questions may change, so that there is no paper yet.
+  const toPaper = desk.page.getByRole('link', { name: 'Questions and key (PDF)' });
+  expect(await toPaper.count()).toBe(0);
   await desk.page.getByRole('button', { name: 'Ask on the tablets' }).click();
   await tablet.page.getByRole('heading', { name: 'Three last questions' }).waitFor();
   await board.page.getByText('They are on your tablets.').waitFor();
@@ -73,6 +76,7 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
   await tablet.page.setViewportSize(UPRIGHT);
   await look(tablet.page, 'evidence-tablet-upright');
   await desk.page.getByText('2 of 3', { exact: true }).waitFor();
+  await toPaper.waitFor();
   await desk.page.getByText('Answered on paper').click();
   await desk.page.getByLabel('Team', { exact: true }).selectOption({ label: 'Bell' });
   await desk.page.locator('.close-paper-question').first().getByText('faster').click();
