@@ -25,7 +25,7 @@ export function Single({ room, staged }: { readonly room: RoomState; readonly st
         {sensors && !whole && <Bar staged={staged} duration={duration} />}
         {!room.standingsShown && !staged.answers && <RunLogNow staged={staged} duration={duration} />}
       </div>
-      {room.standingsShown && <StandingsSide room={room} onStage={[staged.team.id]} />}
+      {room.standingsShown && <StandingsSide room={room} onStage={staged.team} />}
     </div>
   );
 }

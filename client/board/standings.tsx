@@ -1,4 +1,4 @@
-import type { RoomState } from '../../shared/room/state.ts';
+import type { RoomState, Team, TeamId } from '../../shared/room/state.ts';
 import type { TeamStanding } from '../parts/figures.ts';
 import { useWords } from '../parts/use-words.ts';
 import { PointsLine } from './points-line.tsx';
@@ -11,12 +11,12 @@ const ROW = 1.72;
 
 export interface StandingsSideProps {
   readonly room: RoomState;
-  /** Teams whose drawing is being shown. */
-  readonly onStage?: readonly string[];
+  /** The team whose drawing is being shown: its row is marked once it has agreed to be named there. */
+  readonly onStage?: Team;
 }
 
 /** The table at the side of a scene, with the points line under it. What does not fit is only counted. */
-export function StandingsSide({ room, onStage = [] }: StandingsSideProps) {
+export function StandingsSide({ room, onStage }: StandingsSideProps) {
   const { board } = useWords();
   const { box, fit } = useFittedRows(ROW);
   const all = standingsOnWall(room);
@@ -28,7 +28,7 @@ export function StandingsSide({ room, onStage = [] }: StandingsSideProps) {
         <span>{board.standings.points}</span>
       </header>
       <div className="standings-box" ref={box}>
-        <StandingsRows rows={shown} onStage={onStage} />
+        <StandingsRows rows={shown} marked={onStage?.wall === 'shown' ? onStage.id : null} />
         {all.length > shown.length && (
           <p className="standings-more">{board.standings.more(all.length - shown.length)}</p>
         )}
@@ -40,14 +40,14 @@ export function StandingsSide({ room, onStage = [] }: StandingsSideProps) {
 
 export interface StandingsRowsProps {
   readonly rows: readonly TeamStanding[];
-  readonly onStage?: readonly string[];
+  readonly marked?: TeamId | null;
 }
 
-export function StandingsRows({ rows, onStage = [] }: StandingsRowsProps) {
+export function StandingsRows({ rows, marked = null }: StandingsRowsProps) {
   return (
     <ol className="standings-rows">
       {rows.map(({ team, points, rank }) => (
-        <li key={team.id} className="standing" data-on={onStage.includes(team.id)}>
+        <li key={team.id} className="standing" data-on={team.id === marked}>
           <span className="standing-rank">{rank ?? '–'}</span>
           <MemberBadge team={team} size="1.25em" />
           <strong className="standing-points">{rank === null ? '' : points}</strong>

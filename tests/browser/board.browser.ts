@@ -185,6 +185,12 @@ it('ranks are off until the desk turns them on; equal points share a rank', asyn
   await here.room.ask({ kind: 'take-late', entries: [entryOf(1)], on: true });
   await page.locator('.standing-rank', { hasText: '3' }).waitFor();
   expect(await page.locator('.standing-rank').allInnerTexts()).toEqual(['1', '1', '3']);
+  // Beside a drawing the table does not tell whose it is before the team has agreed to that.
+  await here.room.ask({ kind: 'stage', entries: [entryOf(0)] });
+  await page.locator('.stage-beside .standing').nth(2).waitFor();
+  expect(await page.locator('.standing[data-on="true"]').count()).toBe(0);
+  await here.room.teams[0]!.command({ kind: 'wish-wall', wish: 'shown' });
+  await page.locator('.standing[data-on="true"]', { hasText: 'Sailboat' }).waitFor();
 });
 
 it('a board whose server has gone says so, keeps its scene and comes back by itself', async () => {
