@@ -72,8 +72,9 @@ export function useTones(tones: readonly Tone[], timeAt: () => Seconds): { reado
   const before = useRef<Seconds>(Number.POSITIVE_INFINITY);
   const show = useCallback(
     (t: Seconds) => {
-      for (const { kind } of between(tones, before.current, t))
-        if (context.current) play(context.current, kind);
+      const now = context.current;
+      // Time stands still in one that waits: what is put there sounds all at once when it wakes.
+      if (now?.state === 'running') for (const { kind } of between(tones, before.current, t)) play(now, kind);
       before.current = t;
     },
     [tones],

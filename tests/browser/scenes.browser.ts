@@ -169,7 +169,7 @@ it('a still picture keeps scene, words and robot until the desk lets it go; the 
 
 /** Runs in the page before all else: counts what changes the picture as a whole, and every tone. */
 function watchBoard(): void {
-  const seen = { changes: [] as number[], tones: 0, contexts: 0 };
+  const seen = { changes: [] as number[], tones: 0, contexts: 0, running: false };
   Object.assign(window, { seen });
   new MutationObserver(() => seen.changes.push(performance.now())).observe(document, {
     attributes: true,
@@ -181,6 +181,9 @@ function watchBoard(): void {
     constructor() {
       super();
       seen.contexts++;
+      this.addEventListener('statechange', () => {
+        seen.running = this.state === 'running';
+      });
     }
   };
   const Oscillator = window.OscillatorNode;
@@ -229,6 +232,9 @@ it('is silent until the desk turns sound on; then a reading and an arrival sound
   expect(await seenOn(page)).toMatchObject({ tones: 0, contexts: 0 });
   await room.ask({ kind: 'set-board', setting: 'sound', on: true });
   await page.waitForFunction(() => (window as unknown as { seen: { contexts: number } }).seen.contexts === 1);
+  // A browser lets a page sound once somebody has pressed a key on it.
+  await page.keyboard.press('x');
+  await page.waitForFunction(() => (window as unknown as { seen: { running: boolean } }).seen.running);
   drive();
   // Three readings of one tone each, and an arrival of two.
   await page.waitForFunction(() => (window as unknown as { seen: { tones: number } }).seen.tones === 5);
