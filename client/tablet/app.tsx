@@ -1,5 +1,5 @@
 import { Suspense, useEffect } from 'react';
-import type { RoomState, Team } from '../../shared/room/state.ts';
+import { isGentler, type RoomState, type Team } from '../../shared/room/state.ts';
 import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { useLinkState } from '../parts/use-link.tsx';
@@ -49,7 +49,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   const round = currentRound(room);
   const loaded = useTeamsChallenge(room, team);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
-  const gentler = room.coaching.gentler.includes(team.id);
+  const gentler = isGentler(room, team.id, round);
   // While a team draws, the pause lies over the drawing instead.
   if (room.paused !== null && (room.phase !== 'build' || !challenge)) return <RestingScreen why="paused" />;
   if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;

@@ -1,5 +1,5 @@
 import type { RoomEvent, RoomFact } from './events.ts';
-import { type Entry, freePlace, type RoomState, type Team, timeIn, variantFor } from './state.ts';
+import { type Entry, freePlace, isGentler, type RoomState, type Team, timeIn, variantFor } from './state.ts';
 
 type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
 
@@ -30,7 +30,7 @@ export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: Roo
     late: fact.late,
     variant: team ? variantFor(state.rounds[round], team) : null,
     mended: team?.mended.includes(round) ?? false,
-    gentler: state.rounds[round]?.gentler !== undefined && state.coaching.gentler.includes(fact.team),
+    gentler: isGentler(state, fact.team, round),
     spent: state.building ? timeIn(state, event.at) - state.building.since : 0,
     taken: fact.taken ?? true,
     returned: false,

@@ -87,6 +87,13 @@ const VARIANT_OF_BERTH: readonly (Variant | null)[] = [null, 'mirrored', 'turned
 export const variantFor = (round: Round | undefined, { berth }: Pick<Team, 'berth'>): Variant | null =>
   round?.varied ? VARIANT_OF_BERTH[(berth - 1) % VARIANT_OF_BERTH.length]! : null;
 
+/** Whether a team draws a round in its gentler form: the desk wants it for that team, and the round has one. */
+export const isGentler = (
+  { rounds, coaching }: Pick<RoomState, 'rounds' | 'coaching'>,
+  team: TeamId,
+  round: number,
+): boolean => rounds[round]?.gentler !== undefined && coaching.gentler.includes(team);
+
 export interface EntryVerdict {
   readonly document: DocumentId;
   readonly points: number;

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { Design } from '../../../shared/documents/design.ts';
 import { writeDocument } from '../../../shared/documents/values.ts';
-import type { RoomState, Team } from '../../../shared/room/state.ts';
+import { isGentler, type RoomState, type Team } from '../../../shared/room/state.ts';
 import type { ClientAsk, Doing } from '../../../shared/wire/protocol.ts';
 import type { DrawingSession } from '../../editor/surface/session.ts';
 import { Tools } from '../../editor/surface/tools.tsx';
@@ -50,7 +50,7 @@ export function BuildScreen(props: BuildScreenProps) {
     warmUpStudying();
   }, []);
   const { room, team, round, challenge } = props;
-  const gentler = room.coaching.gentler.includes(team.id);
+  const gentler = isGentler(room, team.id, round);
   const place = { room: room.id, team: team.id, round, moves: team.moves, gentler };
   const session = useSession(challenge, place);
   return session && <Workbench {...props} session={session} />;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import { mayRead, view } from '../../../shared/room/seen.ts';
+import { isGentler } from '../../../shared/room/state.ts';
 import { BOARD, codeOf, DESK, type Move, roomAfter, SERVER, team } from './arbitraries.ts';
 
 const join = (id: string): Move => [SERVER, { kind: 'join', team: id }];
@@ -127,6 +128,14 @@ describe('the gentler form', () => {
       everySeat.filter((seat) => mayRead(roomAfter(...moves, ...more), seat, 'g1'));
     expect(readers()).toEqual([DESK, team('t1')]);
     expect(readers(atDesk({ kind: 'stage', entries: ['e1'] }))).toEqual(everySeat);
+  });
+
+  it('is that of a round which has one; in another one the team draws as all do', () => {
+    const [joinOne, joinTwo, choose] = BUILDING;
+    const plain = atDesk({ kind: 'choose-challenge', challenge: 'c2', key: 'k2' });
+    const state = roomAfter(joinOne!, joinTwo!, choose!, GENTLER, plain);
+    expect(state.rounds.map((_, round) => isGentler(state, 't1', round))).toEqual([true, false]);
+    expect(state.rounds.map((_, round) => isGentler(state, 't2', round))).toEqual([false, false]);
   });
 
   it('is written down with what was handed in in it, and stays with that', () => {
