@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { UNDO_MS } from '../../shared/wire/desks.ts';
 import { expectClean, picture, watchedPage } from './browser.ts';
-import { axeFindings, expectTidy, smallTargets } from './looks.ts';
+import { axeFindings, expectTidy, smallTargets, smallTexts } from './looks.ts';
 import { deskPage } from './room.ts';
 import { stage } from './stage.ts';
 
@@ -74,6 +74,8 @@ it('a tap on a berth calibrates its robot on the board, until the light changes;
   await onBoard.nth(1).waitFor();
   await picture(board.page, 'before-board-calibrated');
   await expectTidy(board.page, 'board');
+  // A thirtieth of the picture's height is read from 8 m.
+  expect(await smallTexts(board.page, SMALL.height / 30)).toEqual([]);
   await page.getByRole('button', { name: 'The light changed' }).click();
   await berth(2).getByText('due again').waitFor();
   await onBoard.first().waitFor({ state: 'detached' });
