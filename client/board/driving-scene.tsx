@@ -10,7 +10,8 @@ import './driving-scene.css';
 export function DrivingScene({ room }: { readonly room: RoomState }) {
   const { board } = useWords();
   const { turn } = room.driving;
-  const turns = turnsOf(room);
+  // Who would rather not be on the wall learns of its turn on its tablet.
+  const turns = turnsOf(room).map((drives) => drives.filter(({ team }) => team.wall !== 'not-at-all'));
   const now = turns[turn];
   const size = sizeFor(now?.length ?? 0);
   // Beside a long list there is no room for the next one.

@@ -43,6 +43,9 @@ it('a lesson goes from the stage to paper: turns, trials with two taps each, und
   await board.page.getByText('robot 5').first().waitFor();
   await picture(board.page, 'board-1024-drive');
   await expectTidy(board.page, 'board');
+  here.room.teams[1]!.command({ kind: 'wish-wall', wish: 'not-at-all' });
+  await board.page.locator('.driving', { hasText: 'Bell' }).waitFor({ state: 'detached' });
+  expect(await board.page.locator('.driving', { hasText: 'Sailboat' }).count()).toBe(1);
 
   // As predicted, with the watch; then lost at a place.
   await rows.nth(0).click();
