@@ -17,6 +17,8 @@ export interface LeavesProps {
   readonly room: RoomState | null;
   /** That challenges are made for; null until it is here. */
   readonly kit: Kit | null;
+  /** Tells the room that somebody stays with the charger; null before one is open. */
+  readonly onStay: (() => void) | null;
   /** What ends the five minutes. */
   readonly end: ReactNode;
 }

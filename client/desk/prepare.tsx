@@ -30,6 +30,7 @@ export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLi
       <PrepareLeaves
         room={null}
         kit={DEMO_KIT}
+        onStay={null}
         end={
           <Button look="primary" shortcut="N" disabled={opening.busy} onClick={opening.open}>
             {prepCheck.open}
@@ -138,9 +139,10 @@ export function PrepareStep({ room }: { readonly room: RoomState }) {
   const { desk, safety } = useWords();
   const watched = room.chargerWatched;
   const { ask, refusal, busy } = useAsk();
+  const stay = () => void ask({ kind: 'watch-charger' });
   return (
     <main className="desk-main prepare">
-      <PrepareLeaves room={room} kit={useRoomKit(room)} end={null} />
+      <PrepareLeaves room={room} kit={useRoomKit(room)} onStay={stay} end={null} />
       <div className="prepare-side">
         <section className="prepare-box">
           {watched ? (
@@ -148,11 +150,7 @@ export function PrepareStep({ room }: { readonly room: RoomState }) {
           ) : (
             <>
               <Notice tone="caution">{safety.nobodyStays}</Notice>
-              <StaysTick
-                checked={false}
-                disabled={busy}
-                onChange={() => void ask({ kind: 'watch-charger' })}
-              />
+              <StaysTick checked={false} disabled={busy} onChange={stay} />
             </>
           )}
           <Refused refusal={refusal} />

@@ -150,7 +150,8 @@ it('single keys can be switched off, and stay off after a reload', async () => {
   expect(here.room.desk.state!.lookHere).toBe(false);
 });
 
-it('a room opened without the tick says so until somebody ticks it', async () => {
+const STAYS = [/Somebody stays with the charger/, /The charger is watched/] as const;
+it.each(STAYS)('a room opened without the tick says so until somebody ticks %s', async (tick) => {
   const desk = await deskBrowser();
   const { page } = desk;
   await page.getByRole('button', { name: 'Open a room', exact: true }).click();
@@ -158,7 +159,7 @@ it('a room opened without the tick says so until somebody ticks it', async () =>
   const notice = page.getByText('Nobody has said that they stay with the charger.').first();
   await notice.waitFor();
   await page.getByRole('button', { name: /Prepare/ }).click();
-  await page.getByLabel(/Somebody stays with the charger/).click();
+  await page.getByLabel(tick).click();
   await page.getByText('Noted: somebody stays with the charger.').waitFor();
   expect(await notice.count()).toBe(0);
   expectClean(desk);

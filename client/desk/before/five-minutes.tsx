@@ -16,19 +16,24 @@ import './before.css';
 export interface FiveMinutesProps {
   readonly room: RoomState | null;
   readonly kit: Kit | null;
+  /** Tells the room that somebody stays with the charger; null before one is open. */
+  readonly onStay: (() => void) | null;
   /** What ends the list: the way into the room. */
   readonly end: ReactNode;
 }
 
 /** The short list before a lesson: what can be seen is ticked by itself, the rest by a key or a tap. */
-export function FiveMinutes({ room, kit, end }: FiveMinutesProps) {
+export function FiveMinutes({ room, kit, onStay, end }: FiveMinutesProps) {
   const { prepCheck: words } = useWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ticked, setTick, clear } = useTicks();
   const seen = useSeen(room, kit);
   const isDone = (check: PrepCheck) => seen[check].done || ticked.includes(check);
   const turn = (check: PrepCheck) => {
-    if (!seen[check].done) setTick(check, !ticked.includes(check));
+    if (seen[check].done) return;
+    // A promise that only this list knew would leave the room without it.
+    if (check === 'charger' && onStay) onStay();
+    else setTick(check, !ticked.includes(check));
   };
   useKeys(Object.fromEntries(PREP_CHECKS.map((check, i) => [String(i + 1), () => turn(check)])), keysOn);
   const done = PREP_CHECKS.filter(isDone).length;
