@@ -72,20 +72,22 @@ it('a challenge is built by keys alone, saved by itself, chosen, erased, and bro
   await page.getByText('saved', { exact: true }).waitFor();
   await page.reload();
   await foot(page).getByText('It is met without drawing anything.').waitFor();
+  // What was typed last goes along, however soon one leaves.
+  await page.getByLabel('Name of the challenge').fill('Round the pier');
   await part(page, 'Back to the desk');
   await page.getByText('Nobody is here yet.').waitFor();
   await page.keyboard.press(']');
-  await page.getByRole('radio', { name: /New challenge/ }).focus();
+  await page.getByRole('radio', { name: /Round the pier/ }).focus();
   await page.keyboard.press('Space');
   await page.getByRole('button', { name: 'Take this challenge', disabled: false }).waitFor();
   await page.keyboard.press('n');
   await page.getByText('chosen', { exact: true }).waitFor();
   expect(on.room.desk.state?.rounds.at(-1)?.key).toBe('own-built');
   await page.getByRole('button', { name: 'Erase it' }).press('Enter');
-  await page.getByText('“New challenge” is erased.').first().waitFor();
-  await page.getByRole('radio', { name: /New challenge/ }).waitFor({ state: 'detached' });
+  await page.getByText('“Round the pier” is erased.').first().waitFor();
+  await page.getByRole('radio', { name: /Round the pier/ }).waitFor({ state: 'detached' });
   await page.getByRole('button', { name: /^Take it back|^Undo/ }).press('Enter');
-  await page.getByRole('radio', { name: /New challenge/ }).waitFor();
+  await page.getByRole('radio', { name: /Round the pier/ }).waitFor();
   expectClean(desk);
 });
 
@@ -126,8 +128,13 @@ it('a proof says which goal can’t be met and why, and a drawing by hand is und
 });
 
 it('a fresh one is made for a topic and a difficulty; files go out and come in', async () => {
-  const desk = await deskAt('/desk?build=own-fresh');
+  const desk = await deskAt('/desk');
   const { page } = desk;
+  await page.getByRole('button', { name: 'Make a challenge' }).click();
+  await page.waitForURL(/build=own-/);
+  // As long as the server does not have it, this browser keeps it.
+  const keptHere = () => Object.keys(localStorage).filter((key) => key.startsWith('harbour-lines.builder'));
+  await expect.poll(() => page.evaluate(keptHere)).toEqual([]);
   await page.getByRole('button', { name: 'Fresh one' }).click();
   await page.getByLabel('About').selectOption('park');
   await page.getByLabel('Number of the sheet').fill('5');

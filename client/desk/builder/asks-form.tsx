@@ -9,7 +9,6 @@ import { Choose, NumberField } from './inputs.tsx';
 import { useChallenge, type Work } from './work.ts';
 
 const MOST_ASKS = 12;
-const FIRST: Ask = { kind: 'end', start: 'start' };
 
 /** The questions of a challenge in which all is given. */
 export function AsksForm({ work }: { readonly work: Work }) {
@@ -51,7 +50,7 @@ export function AsksForm({ work }: { readonly work: Work }) {
       <Button
         icon={<Icon of={Plus} />}
         disabled={asks.length >= MOST_ASKS}
-        onClick={() => put([...asks, FIRST])}
+        onClick={() => put([...asks, { kind: 'end', start: challenge.starts[0]! }])}
       >
         {asking.add}
       </Button>
@@ -69,6 +68,8 @@ function AskForm({ ask, challenge, onChange }: AskFormProps) {
   const { asking, goals } = useWords().builder;
   const locale = useLocale();
   const { sheet, starts } = challenge;
+  // One that does not set out any more stands there until another one is chosen.
+  const travellers = starts.includes(ask.start) ? starts : [ask.start, ...starts];
   const areas = sheet.areas.map(({ id, name }) => [id, textIn(name, locale)] as const);
   const kinds = (['end', 'marks', 'pace', 'how-many'] as const).filter(
     (kind) => kind !== 'pace' || areas.length > 0,
@@ -87,11 +88,11 @@ function AskForm({ ask, challenge, onChange }: AskFormProps) {
         options={kinds.map((kind) => [kind, asking.kind(kind)] as const)}
         onChange={(kind) => onChange(asKind(kind))}
       />
-      {starts.length > 1 && (
+      {travellers.length > 1 && (
         <Choose
           label={goals.whose}
           value={ask.start}
-          options={starts.map((start) => [start, goals.who(start)] as const)}
+          options={travellers.map((start) => [start, goals.who(start)] as const)}
           onChange={(start) => onChange({ ...ask, start })}
         />
       )}

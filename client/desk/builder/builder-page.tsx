@@ -38,13 +38,14 @@ export function BuilderPage({ id, room }: BuilderPageProps) {
   const { list, refusal } = useOwn();
   useEffect(() => void loadOwn(room), [room]);
   // Looked up once: what is saved later comes from here.
-  const [first, setFirst] = useState<Challenge | null>(null);
+  const [opened, setOpened] = useState<Opened | null>(null);
   useEffect(() => {
     if (!list) return;
-    const found = keptHere(id) ?? list.find((own) => own.id === id) ?? blankChallenge(id, DEMO_KIT);
-    setFirst((before) => before ?? asBuilt(found));
+    const kept = keptHere(id);
+    const found = kept ?? list.find((own) => own.id === id) ?? blankChallenge(id, DEMO_KIT);
+    setOpened((before) => before ?? { first: asBuilt(found), isSaved: kept === null });
   }, [list, id]);
-  if (first) return <Builder first={first} room={room} />;
+  if (opened) return <Builder opened={opened} room={room} />;
   return (
     <main className="desk-alone">
       <h1>{words.desk.title}</h1>
@@ -55,11 +56,18 @@ export function BuilderPage({ id, room }: BuilderPageProps) {
   );
 }
 
+interface Opened {
+  readonly first: Challenge;
+  /** Otherwise only this browser has it. */
+  readonly isSaved: boolean;
+}
+
 const PARTS = ['sheet', 'lines', 'goals', 'rules', 'found'] as const;
 type Part = (typeof PARTS)[number];
 
-function Builder({ first, room }: { readonly first: Challenge; readonly room: string | null }) {
+function Builder({ opened, room }: { readonly opened: Opened; readonly room: string | null }) {
   const { builder } = useWords();
+  const { first } = opened;
   const work = useMemo(() => new Work(first), [first]);
   const challenge = useChallenge(work);
   const search = useSearch(challenge);
@@ -74,7 +82,7 @@ function Builder({ first, room }: { readonly first: Challenge; readonly room: st
   };
   return (
     <div className="builder" data-part={part}>
-      <BuilderHead work={work} search={search} first={first} room={room} />
+      <BuilderHead work={work} search={search} opened={opened} room={room} />
       <nav className="builder-parts" aria-label={builder.parts}>
         {PARTS.map((each) => (
           <Button key={each} aria-pressed={each === part} onClick={() => setPart(each)}>
@@ -117,15 +125,16 @@ const LONGEST_TITLE = 60;
 interface BuilderHeadProps {
   readonly work: Work;
   readonly search: Search;
-  readonly first: Challenge;
+  readonly opened: Opened;
   readonly room: string | null;
 }
 
-function BuilderHead({ work, search, first, room }: BuilderHeadProps) {
+function BuilderHead({ work, search, opened, room }: BuilderHeadProps) {
   const { builder, desk } = useWords();
   const locale = useLocale();
   const challenge = useChallenge(work);
-  const saving = useSaving(challenge, search.found.par, first);
+  const saving = useSaving(challenge, search.found.par, opened.isSaved ? opened.first : null);
+  const leave = () => void saving.saveNow().then(() => goToRoom(room));
   const [fresh, setFresh] = useState(false);
   const past = useWork(work, (state) => state.past !== null);
   const future = useWork(work, (state) => state.future !== null);
@@ -137,7 +146,7 @@ function BuilderHead({ work, search, first, room }: BuilderHeadProps) {
   const saved = { saved: builder.saved, saving: builder.saving, 'not-saved': builder.notSaved }[saving.state];
   return (
     <header className="builder-head">
-      <Button icon={<Icon of={ArrowLeft} />} onClick={() => goToRoom(room)}>
+      <Button icon={<Icon of={ArrowLeft} />} onClick={leave}>
         {builder.back}
       </Button>
       <h1 className="only-read-aloud">{desk.title}</h1>

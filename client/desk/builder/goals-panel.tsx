@@ -114,7 +114,9 @@ function GoalItem({ goal, challenge, open, onOpen, onChange, onRemove }: GoalIte
               most={100}
               onChange={(weight) => weight !== undefined && onChange({ ...goal, weight: Math.round(weight) })}
             />
-            {challenge.starts.length > 1 && <TravellerChoice goal={goal} onChange={onChange} />}
+            {(challenge.starts.length > 1 || goal.start !== undefined) && (
+              <TravellerChoice goal={goal} onChange={onChange} />
+            )}
           </div>
         </div>
       )}

@@ -4,6 +4,7 @@ import { type DocumentProblem, parseDocument, writeDocument } from '../../../sha
 import type { Shelved } from '../../../shared/wire/desks.ts';
 import { LIMITS, ROUTES, type WireRefusal } from '../../../shared/wire/protocol.ts';
 import { getJson, type HttpAnswer, postJson } from '../../parts/http.ts';
+import { saveFile } from '../../parts/save-file.ts';
 import { newOwnId } from './blank.ts';
 
 /** The challenges that this desk has made, as the server keeps them. */
@@ -42,14 +43,13 @@ export type ReadFile =
   | { readonly ok: true; readonly challenge: Challenge }
   | { readonly ok: false; readonly problem: DocumentProblem | null; readonly refusal?: WireRefusal };
 
+/** Line breaks and blanks make a file larger than what is sent. */
+const LARGEST_FILE = 4 * LIMITS.challengeBytes;
+
 /** A challenge from a file that somebody saved, with an id of its own here; never throws. */
 export async function readChallenge(file: File): Promise<ReadFile> {
-  if (file.size > LIMITS.challengeBytes)
-    return {
-      ok: false,
-      problem: null,
-      refusal: { code: 'too-large', bytes: file.size, most: LIMITS.challengeBytes },
-    };
+  if (file.size > LARGEST_FILE)
+    return { ok: false, problem: null, refusal: { code: 'too-large', bytes: file.size, most: LARGEST_FILE } };
   let input: unknown;
   try {
     input = JSON.parse(await file.text());
@@ -64,11 +64,6 @@ export async function readChallenge(file: File): Promise<ReadFile> {
 /** Saves a challenge as a file on this machine. */
 export function saveAsFile(challenge: Challenge): void {
   const text = `${JSON.stringify(writeDocument(Challenge, challenge), null, 1)}\n`;
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = `harbour-lines-challenge-${challenge.id}.json`;
-  link.click();
-  // The browser has taken hold of the file by the next turn.
-  setTimeout(() => URL.revokeObjectURL(url), 0);
+  const file = new Blob([text], { type: 'application/json' });
+  saveFile(file, `harbour-lines-challenge-${challenge.id}.json`);
 }

@@ -71,6 +71,12 @@ function withoutMirror({ mirroredSentence: _, ...rest }: Challenge): Challenge {
   return rest;
 }
 
+/** As many of the sentences, from the first on, as there is room for. */
+function wholeSentences(sentences: readonly string[]): string {
+  const parts = sentences.map((_, i) => sentences.slice(0, i + 1).join(' '));
+  return parts.findLast((text) => text.length <= LONGEST_TEXT) ?? '';
+}
+
 /** What children read made of what the goals say, in both languages. */
 function FromGoals({ work }: { readonly work: Work }) {
   const { rules } = useWords().builder;
@@ -81,11 +87,11 @@ function FromGoals({ work }: { readonly work: Work }) {
   const { goals, sheet } = challenge;
   if (goals.length === 0 || !other) return null;
   const said = (of: typeof words) =>
-    goals
-      .filter((goal) => goal.must)
-      .map((goal) => of.goals.sentence(goal.formula, sheet, goal.start))
-      .join(' ')
-      .slice(0, LONGEST_TEXT);
+    wholeSentences(
+      goals
+        .filter((goal) => goal.must)
+        .map((goal) => of.goals.sentence(goal.formula, sheet, goal.start)),
+    );
   const [en, es] = locale === 'en' ? [said(words), said(other)] : [said(other), said(words)];
   if (en === '' || es === '') return null;
   const write = () => work.change({ ...withoutMirror(challenge), sentence: { en, es } });

@@ -40,11 +40,17 @@ export interface Saving {
   readonly refusal: WireRefusal | null;
 }
 
-/** Saves the challenge, with its par once that is known, whenever it has come to rest; `first` is saved already. */
-export function useSaving(challenge: Challenge, par: ParResult | undefined, first: Challenge): Saving {
+export interface Saver extends Saving {
+  /** Saves at once what the server does not have yet; resolves when it has answered. */
+  readonly saveNow: () => Promise<void>;
+}
+
+/** Saves the challenge, with its par once that is known, whenever it has come to rest. `before`: what the server has. */
+export function useSaving(challenge: Challenge, par: ParResult | undefined, before: Challenge | null): Saver {
   const [state, setState] = useState<Saving>({ state: 'saved', refusal: null });
   const [turn, setTurn] = useState(0);
-  const saved = useRef({ challenge: first, text: '' });
+  const saved = useRef({ challenge: before, text: '' });
+  const waiting = useRef<(() => Promise<void>) | null>(null);
   const now = useMemo(() => withPar(challenge, par), [challenge, par]);
   useEffect(() => {
     void turn;
@@ -60,14 +66,16 @@ export function useSaving(challenge: Challenge, par: ParResult | undefined, firs
       if (!answer.ok) {
         if (!current) return;
         setState({ state: 'not-saved', refusal: answer.refusal });
-        again = setTimeout(() => setTurn((before) => before + 1), AGAIN_MS);
+        again = setTimeout(() => setTurn((one) => one + 1), AGAIN_MS);
         return;
       }
       saved.current = { challenge, text };
       if (!current) return;
+      waiting.current = null;
       forgetText(keyOf(now.id));
       setState({ state: 'saved', refusal: null });
     };
+    waiting.current = save;
     const timer = setTimeout(() => void save(), QUIET_MS);
     return () => {
       current = false;
@@ -75,5 +83,5 @@ export function useSaving(challenge: Challenge, par: ParResult | undefined, firs
       clearTimeout(again);
     };
   }, [now, challenge, turn]);
-  return state;
+  return { ...state, saveNow: async () => waiting.current?.() };
 }
