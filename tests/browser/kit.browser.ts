@@ -91,7 +91,12 @@ const isOnBack = (page: Page): Promise<boolean> =>
 it('a kit is copied, changed, taken back, kept as a draft, refused to the room, mended and used', async () => {
   const page = await openKits();
   await page.getByRole('button', { name: 'Copy “Demo kit”' }).click();
-  await page.getByLabel('Name of the kit').fill('Harbour set');
+  const name = page.getByLabel('Name of the kit');
+  await name.fill('Harbour set');
+  await name.press('Control+z');
+  expect(await name.inputValue()).toBe('Copy of Demo kit');
+  await name.press('Control+y');
+  expect(await name.inputValue()).toBe('Harbour set');
   await page.getByLabel('Between the middles of the wheels').fill('0');
   await page.getByText('1 thing keeps a room from playing').waitFor();
   await page.getByText('This length or speed is 0, and has to be more.').waitFor();
@@ -136,6 +141,9 @@ it('unsaved changes outlive a reload; a kit and its chart go out as files and co
   await page.reload();
   await page.locator('.rail-step', { hasText: 'Prepare' }).click();
   await page.getByRole('button', { name: 'Kit', exact: true }).click();
+  await page.getByRole('button', { name: 'Throw them away' }).click();
+  await page.getByText('“Half done” has changes that are not saved.').waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: /^Take it back/ }).click();
   await page.getByText('“Half done” has changes that are not saved.').waitFor();
   await page.getByRole('button', { name: 'Go on with them' }).click();
   await section(page, 'Chart');

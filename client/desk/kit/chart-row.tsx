@@ -77,6 +77,8 @@ function WordCell({ number, mark, at, noNames, onChange }: WordCellProps) {
   const saidId = useId();
   const problems = useWordProblems(at, mark);
   const said = typed === null ? problems : [];
+  // After undo the row shows what came back.
+  const shown = (typed === '' || typed === mark?.word ? typed : mark?.word) ?? '';
   const type = (text: string) => {
     const word = text
       .toUpperCase()
@@ -96,7 +98,7 @@ function WordCell({ number, mark, at, noNames, onChange }: WordCellProps) {
         className="kit-word"
         autoComplete="off"
         spellCheck={false}
-        value={typed ?? mark?.word ?? ''}
+        value={shown}
         aria-label={words.markOf(number)}
         aria-invalid={said.length > 0}
         aria-describedby={said.length > 0 ? saidId : noNames}

@@ -41,6 +41,16 @@ export function ProblemsAt({ id, said }: { readonly id: string; readonly said: r
   );
 }
 
+/**
+ * What is being typed, as long as the value is the one that it gives: after undo the field shows what came back.
+ * Returned are the text (null: none), how to set it with the value that it gives, and how to end it.
+ */
+export function useTyped<T>(value: T): [string | null, (text: string, gives: T) => void, () => void] {
+  const [typed, setTyped] = useState<{ readonly text: string; readonly gives: T } | null>(null);
+  const text = typed !== null && typed.gives === value ? typed.text : null;
+  return [text, (text, gives) => setTyped({ text, gives }), () => setTyped(null)];
+}
+
 export interface NumberFieldProps {
   readonly label: string;
   /** Its label stands elsewhere, and is only said. */
@@ -54,14 +64,14 @@ export interface NumberFieldProps {
 /** A number with its unit. What is no number yet stays in the field until it is left, and changes nothing. */
 export function NumberField({ label, labelHidden = false, unit, value, said, onChange }: NumberFieldProps) {
   const { numbers, kit: words } = useWords();
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setTyped, leave] = useTyped(value);
   const problemId = useId();
   const { shown, least, most } = SCALES[unit];
   const unfit = typed !== null && typedNumber(typed, unit) === null;
   const sentences = unfit ? [words.editor.between(String(least), String(most))] : said;
   const type = (text: string) => {
-    setTyped(text);
     const number = typedNumber(text, unit);
+    setTyped(text, number ?? value);
     if (number !== null) onChange(number);
   };
   return (
@@ -76,7 +86,7 @@ export function NumberField({ label, labelHidden = false, unit, value, said, onC
             aria-invalid={sentences.length > 0}
             aria-describedby={sentences.length > 0 ? problemId : undefined}
             onChange={(event) => type(event.target.value)}
-            onBlur={() => setTyped(null)}
+            onBlur={leave}
           />
           {unit !== '' && <span className="kit-unit">{unit}</span>}
         </span>
@@ -110,11 +120,12 @@ const LONGEST_NAME = 60;
 
 /** A free text of at least one letter; people's names do not belong there. */
 export function KitText({ label, value, noNames, onChange }: KitTextProps) {
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setTyped, leave] = useTyped(value);
   const noteId = useId();
   const type = (text: string) => {
-    setTyped(text);
-    if (text.trim() !== '') onChange(text.trim());
+    const name = text.trim();
+    setTyped(text, name === '' ? value : name);
+    if (name !== '') onChange(name);
   };
   return (
     <div className="kit-text">
@@ -126,7 +137,7 @@ export function KitText({ label, value, noNames, onChange }: KitTextProps) {
           value={typed ?? value}
           aria-describedby={noNames ?? noteId}
           onChange={(event) => type(event.target.value)}
-          onBlur={() => setTyped(null)}
+          onBlur={leave}
         />
       </label>
       {noNames === undefined && <NoNames id={noteId} />}

@@ -1,5 +1,5 @@
 import { Plus, Trash2 } from 'lucide-react';
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { HATCHES, type Ink } from '../../../shared/documents/kit.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { Button } from '../../parts/button.tsx';
@@ -9,7 +9,7 @@ import { NoNames } from '../../parts/no-names.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import { MOST_INKS, withAnotherInk, withInkLetter, withValue } from './changes.ts';
 import { DifferenceTable } from './difference-table.tsx';
-import { KitText, ProblemsAt, Select, useEditing, useProblemsAt } from './fields.tsx';
+import { KitText, ProblemsAt, Select, useEditing, useProblemsAt, useTyped } from './fields.tsx';
 
 /** The line's colour, the inks, and how far apart all of them are. */
 export function InkSection() {
@@ -138,7 +138,7 @@ interface ColourFieldProps {
 /** A colour by its picker or by its code. */
 function ColourField({ what, color, path, onChange }: ColourFieldProps) {
   const { inks: words } = useWords().kit;
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setTyped, leave] = useTyped(color);
   const saidId = useId();
   const problems = useProblemsAt(path);
   const code = (text: string) =>
@@ -149,7 +149,7 @@ function ColourField({ what, color, path, onChange }: ColourFieldProps) {
   const isCode = (text: string) => /^#[0-9A-F]{6}$/.test(code(text));
   const said = typed !== null && !isCode(typed) ? [words.codeHow] : problems;
   const type = (text: string) => {
-    setTyped(text);
+    setTyped(text, isCode(text) ? code(text) : color);
     if (isCode(text)) onChange(code(text));
   };
   return (
@@ -170,7 +170,7 @@ function ColourField({ what, color, path, onChange }: ColourFieldProps) {
           aria-describedby={said.length > 0 ? saidId : undefined}
           value={typed ?? color}
           onChange={(event) => type(event.target.value)}
-          onBlur={() => setTyped(null)}
+          onBlur={leave}
         />
       </span>
       <ProblemsAt id={saidId} said={said} />

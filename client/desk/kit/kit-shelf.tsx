@@ -69,16 +69,21 @@ export function KitShelf({ kits, room, onEdit }: KitShelfProps) {
 function UnsavedChanges({ onEdit }: Pick<KitShelfProps, 'onEdit'>) {
   const { shelf } = useWords().kit;
   const [unsaved, setUnsaved] = useState(unsavedKits);
-  const throwAway = (id: string) => {
-    keepUnsaved(id, null);
+  const offerUndo = useDesk((desk) => desk.offerUndo);
+  const keep = (id: string, kit: Kit | null) => {
+    keepUnsaved(id, kit);
     setUnsaved(unsavedKits());
+  };
+  const throwAway = ({ id, kit }: Begun) => {
+    keep(id, null);
+    offerUndo({ said: shelf.thrownAway(kit.name), back: () => keep(id, kit) });
   };
   return unsaved.map((begun) => (
     <Notice key={begun.id} tone="caution">
       <p>{shelf.unsaved(begun.kit.name)}</p>
       <p className="kit-buttons">
         <Button onClick={() => onEdit(begun)}>{shelf.goOn}</Button>
-        <Button look="quiet" onClick={() => throwAway(begun.id)}>
+        <Button look="quiet" onClick={() => throwAway(begun)}>
           {shelf.throwAway}
         </Button>
       </p>

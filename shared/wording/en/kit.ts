@@ -70,6 +70,7 @@ const shelf = {
   unsaved: (name: string) => `“${name}” has changes that are not saved.`,
   goOn: 'Go on with them',
   throwAway: 'Throw them away',
+  thrownAway: (name: string) => `The changes to “${name}” are thrown away.`,
   challenges: (playable: number, of: number) => `${playable} of ${of} ready challenges can be played`,
   standing: library.standing,
 };

@@ -69,6 +69,7 @@ const shelf = {
   unsaved: (name: string) => `«${name}» tiene cambios sin guardar.`,
   goOn: 'Seguir con ellos',
   throwAway: 'Descartarlos',
+  thrownAway: (name: string) => `Los cambios de «${name}» se han descartado.`,
   challenges: (playable: number, of: number) => `Se puede jugar a ${playable} de ${of} retos preparados`,
   standing: library.standing,
 };
