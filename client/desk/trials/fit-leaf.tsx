@@ -1,5 +1,5 @@
 import { Trash2 } from 'lucide-react';
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Kit } from '../../../shared/documents/kit.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { fitRobot } from '../../../shared/prep/fit.ts';
@@ -13,7 +13,7 @@ import { useWords } from '../../parts/use-words.ts';
 import { SavePrint } from '../before/save-print.tsx';
 import { useDesk } from '../desk-store.ts';
 import { FitLimits } from './fit-limits.tsx';
-import { type FitNotes, keepNotes, keptNotes, NO_NOTES } from './fit-notes.ts';
+import { type FitNotes, isNothing, NO_NOTES, setNotes, useFitNotes } from './fit-notes.ts';
 import { FitResult } from './fit-result.tsx';
 import { FitRuns } from './fit-runs.tsx';
 import { UseKit } from './use-kit.tsx';
@@ -29,10 +29,9 @@ interface FitProps {
 /** The kit's numbers from the class's own robots: timed runs, and what all of them make. */
 export function FitLeaf({ room, kit: given }: FitProps) {
   const { fitting } = useWords();
-  const [notes, setNotes] = useState(keptNotes);
+  const notes = useFitNotes();
   const offerUndo = useDesk((state) => state.offerUndo);
   const kit = given ?? DEMO_KIT;
-  useEffect(() => keepNotes(notes), [notes]);
   const fit = useMemo(() => fitRobot(notes.runs, kit.robot), [notes.runs, kit.robot]);
   const corner = limitOf(notes.corners, notes.tried);
   const band = limitOf(notes.bands, notes.tried);
@@ -60,7 +59,7 @@ export function FitLeaf({ room, kit: given }: FitProps) {
       <FitLimits notes={notes} kit={kit} corner={corner} band={band} onChange={change} />
       <h3>{fitting.useTitle}</h3>
       <UseKit room={room} kit={kit} changed={fitted} />
-      {notes !== NO_NOTES && (
+      {!isNothing(notes) && (
         <Button look="quiet" icon={<Icon of={Trash2} />} onClick={() => change(NO_NOTES, fitting.cleared)}>
           {fitting.clear}
         </Button>

@@ -25,7 +25,7 @@ export function FitLimits({ notes, kit, corner, band, onChange }: LimitsProps) {
           max={FIT_LIMITS.robots}
           value={notes.tried}
           onChange={({ target }) =>
-            onChange({ ...notes, tried: whole(target.valueAsNumber, FIT_LIMITS.robots) ?? 1 })
+            onChange({ ...notes, tried: whole(target.valueAsNumber, FIT_LIMITS.robots) || 1 })
           }
         />
       </label>

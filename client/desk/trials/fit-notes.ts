@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { create } from 'zustand';
 import { PACES } from '../../../shared/documents/kit.ts';
 import { TIMED_CIRCLES, type TimedRun } from '../../../shared/prep/fit.ts';
 import { CORNERS_TRIED, type Made } from '../../../shared/prep/fit-limits.ts';
@@ -37,12 +38,16 @@ export interface FitNotes {
 
 export const NO_NOTES: FitNotes = { runs: [], tried: 1, corners: [], bands: [] };
 
+/** Whether nothing has been typed in. */
+export const isNothing = ({ runs, tried, corners, bands }: FitNotes): boolean =>
+  runs.length === 0 && tried === NO_NOTES.tried && [...corners, ...bands].every((made) => made === null);
+
 /** A run of the form as it stands at first. */
 export const FIRST_RUN: TimedRun = { robot: 1, pace: 'steady', laps: 0, radius: TIMED_CIRCLES[0], time: 0 };
 
 const KEPT = 'harbour-lines.desk.fit';
 
-export function keptNotes(): FitNotes {
+function keptNotes(): FitNotes {
   try {
     const read = Notes.safeParse(JSON.parse(keptText(KEPT) ?? ''));
     return read.success ? read.data : NO_NOTES;
@@ -51,7 +56,13 @@ export function keptNotes(): FitNotes {
   }
 }
 
-export const keepNotes = (notes: FitNotes): void => keepText(KEPT, JSON.stringify(notes));
+/** Beside the leaf, so that what was removed can be taken back from another one. */
+export const useFitNotes = create<FitNotes>()(keptNotes);
+
+export function setNotes(notes: FitNotes): void {
+  keepText(KEPT, JSON.stringify(notes));
+  useFitNotes.setState(notes);
+}
 
 /** How many made a step, with the others as they were. */
 export const withMade = (made: readonly Made[], steps: number, step: number, count: Made): readonly Made[] =>

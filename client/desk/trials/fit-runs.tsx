@@ -5,6 +5,7 @@ import { TIMED_CIRCLES, type TimedRun } from '../../../shared/prep/fit.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { WholeNumber } from '../before/whole-number.tsx';
 import { FIRST_RUN, FIT_LIMITS, type FitNotes } from './fit-notes.ts';
 
 interface RunsProps {
@@ -85,9 +86,10 @@ function RunForm({ kit, full, onAdd }: FormProps) {
   };
   return (
     <form className="fit-form" onSubmit={add}>
-      <Whole
+      <WholeNumber
         label={fitting.robot}
         value={run.robot}
+        least={1}
         most={FIT_LIMITS.robotNumber}
         onChange={(robot) => set({ robot })}
       />
@@ -108,9 +110,10 @@ function RunForm({ kit, full, onAdd }: FormProps) {
         </select>
       </label>
       {round ? (
-        <Whole
+        <WholeNumber
           label={fitting.laps}
           value={run.laps}
+          least={1}
           most={FIT_LIMITS.laps}
           onChange={(laps) => set({ laps })}
         />
@@ -147,23 +150,3 @@ function RunForm({ kit, full, onAdd }: FormProps) {
     </form>
   );
 }
-
-interface WholeProps {
-  readonly label: string;
-  readonly value: number;
-  readonly most: number;
-  readonly onChange: (value: number) => void;
-}
-
-const Whole = ({ label, value, most, onChange }: WholeProps) => (
-  <label>
-    {label}
-    <input
-      type="number"
-      min={1}
-      max={most}
-      value={value}
-      onChange={({ target }) => onChange(Math.max(1, Math.min(most, Math.floor(target.valueAsNumber) || 1)))}
-    />
-  </label>
-);

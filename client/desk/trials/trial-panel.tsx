@@ -1,6 +1,6 @@
 import { GitBranch, Hourglass, Square, SquareCheck, Timer, Unlink } from 'lucide-react';
 import { type ReactNode, useEffect, useState } from 'react';
-import type { Foretold, Outcome } from '../../../shared/room/driving.ts';
+import { DRIVING_LIMITS, type Foretold, type Outcome } from '../../../shared/room/driving.ts';
 import type { Entry, RoomState, Team } from '../../../shared/room/state.ts';
 import { Button } from '../../parts/button.tsx';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
@@ -112,12 +112,10 @@ function EntryTrial(props: PanelProps & { readonly entry: Entry }) {
   );
 }
 
-const MOST_SECONDS = 3600;
-
 /** To a tenth, as a hand on a watch is no better; null where no watch ran. */
 function secondsSince(since: number | null): number | null {
   if (since === null) return null;
-  return Math.min(MOST_SECONDS, Math.max(0.1, Math.round((Date.now() - since) / 100) / 10));
+  return Math.min(DRIVING_LIMITS.seconds, Math.max(0.1, Math.round((Date.now() - since) / 100) / 10));
 }
 
 function ForetoldLines({ foretold, ready }: { readonly foretold: Foretold | null; readonly ready: boolean }) {

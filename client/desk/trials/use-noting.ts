@@ -1,5 +1,6 @@
 import type { Foretold, Outcome } from '../../../shared/room/driving.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
+import type { Link } from '../../link/connect.ts';
 import { entryOf, teamOf } from '../../parts/figures.ts';
 import { type Asking, useAsk } from '../../parts/use-ask.ts';
 import { useLink } from '../../parts/use-link.tsx';
@@ -22,6 +23,15 @@ export interface Noting extends Pick<Asking, 'refusal' | 'busy'> {
   readonly takeBack: (place: number) => void;
 }
 
+/** Takes back the newest note of this entry and robot; another desk may have noted others meanwhile. */
+function withdrawLast(link: Link, { entry, robot }: Note): void {
+  const trials = link.state().room?.driving.trials ?? [];
+  const trial = trials.findLastIndex(
+    (each) => !each.withdrawn && each.entry === entry && each.robot === robot,
+  );
+  if (trial >= 0) void link.command({ kind: 'withdraw-trial', trial });
+}
+
 /** Notes trials and takes notes back; both can be undone for a while. */
 export function useNoting(room: RoomState): Noting {
   const { driving, emblems } = useWords();
@@ -29,12 +39,11 @@ export function useNoting(room: RoomState): Noting {
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);
   const note = async (noted: Note) => {
-    const place = room.driving.trials.length;
     if (!(await ask({ kind: 'note-trial', ...noted }))) return false;
     const team = teamOf(room, entryOf(room, noted.entry)?.team ?? '');
     const name = team ? emblems.name(team.emblem) : '';
     const said = driving.noted(name, noted.robot, saidOf(noted.outcome, driving));
-    offerUndo({ said, back: () => void link.command({ kind: 'withdraw-trial', trial: place }) });
+    offerUndo({ said, back: () => withdrawLast(link, noted) });
     return true;
   };
   const takeBack = async (place: number) => {

@@ -19,7 +19,7 @@ const between = (low: number, high: number): string => `${percent(low)} to ${per
 function offer(found: PaceOffer, enough: { trials: number; robots: number }): string {
   const seen = `${counted(found.trials, 'timed trial', 'timed trials')} with ${counted(found.robots, 'robot', 'robots')}`;
   if (found.kind === 'few')
-    return `${seen}. From ${enough.trials} with ${enough.robots} robots on, other paces can be offered.`;
+    return `${seen}, with the kit as it is now. From ${enough.trials} with ${enough.robots} robots on, other paces can be offered.`;
   const { times, spread } = found;
   const said = `${seen}: they take ${short(times, 3)} times as long as foretold (95 %: ${short(spread.low, 3)} to ${short(spread.high, 3)}).`;
   return found.kind === 'alike' ? `${said} The kit’s paces fit.` : `${said} The kit’s paces do not fit.`;

@@ -19,7 +19,7 @@ const between = (low: number, high: number): string => `${percent(low)} a ${perc
 function offer(found: PaceOffer, enough: { trials: number; robots: number }): string {
   const seen = `${counted(found.trials, 'prueba con reloj', 'pruebas con reloj')} con ${counted(found.robots, 'robot', 'robots')}`;
   if (found.kind === 'few')
-    return `${seen}. A partir de ${enough.trials} con ${enough.robots} robots se pueden proponer otros pasos.`;
+    return `${seen}, con el kit de ahora. A partir de ${enough.trials} con ${enough.robots} robots se pueden proponer otros pasos.`;
   const { times, spread } = found;
   const said = `${seen}: tardan ${short(times, 3)} veces lo anunciado (95 %: ${short(spread.low, 3)} a ${short(spread.high, 3)}).`;
   return found.kind === 'alike' ? `${said} Los pasos del kit valen.` : `${said} Los pasos del kit no valen.`;

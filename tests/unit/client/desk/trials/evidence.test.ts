@@ -3,6 +3,7 @@ import { checkedOf, timedOf } from '../../../../../client/desk/trials/evidence.t
 import { foretoldOf } from '../../../../../client/desk/trials/foretold-of.ts';
 import type { Verdict } from '../../../../../shared/documents/verdict.ts';
 import { NO_DRIVING, type Trial } from '../../../../../shared/room/driving.ts';
+import type { Entry } from '../../../../../shared/room/state.ts';
 import { roomState } from '../../link/fakes.ts';
 
 const foretold = { same: 18, of: 20, finish: 1, seconds: 12 };
@@ -15,7 +16,18 @@ const trial = (part: Partial<Trial>): Trial => ({
   withdrawn: false,
   ...part,
 });
-const roomWith = (...trials: Trial[]) => roomState(1, { driving: { ...NO_DRIVING, trials } });
+const entryIn = (id: string, round: number) => ({ id, round }) as Entry;
+/** A room whose kit is changed after its first round, and has been since. */
+const roomWith = (...trials: Trial[]) =>
+  roomState(1, {
+    kit: 'other-kit',
+    rounds: [
+      { challenge: 'a', key: 'a', varied: false },
+      { challenge: 'b', key: 'b', varied: false, kit: 'other-kit' },
+    ],
+    entries: [entryIn('before', 0), entryIn('e', 1)],
+    driving: { ...NO_DRIVING, trials },
+  });
 
 describe('checkedOf', () => {
   it('counts what came as predicted, not what was withdrawn or of which nothing was foretold', () => {
@@ -43,6 +55,12 @@ describe('timedOf', () => {
       trial({}),
     );
     expect(timedOf(room)).toEqual([{ robot: 3, foretold: 12, took: 13.2 }]);
+  });
+
+  it('leaves out runs that were foretold with another kit, so that paces are not slowed down twice', () => {
+    const timed = { kind: 'as-predicted', seconds: 13.2 } as const;
+    expect(timedOf(roomWith(trial({ entry: 'before', outcome: timed })))).toEqual([]);
+    expect(timedOf({ ...roomWith(trial({ entry: 'before', outcome: timed })), kit: null })).toHaveLength(1);
   });
 });
 
