@@ -33,9 +33,12 @@ export function ReturnEntry({ room, entry }: Props) {
   };
   if (entry.returned)
     return (
-      <Button icon={<Icon of={Check} />} disabled={busy} onClick={() => void ask(accept)}>
-        {coaching.accept}
-      </Button>
+      <>
+        <Button icon={<Icon of={Check} />} disabled={busy} onClick={() => void ask(accept)}>
+          {coaching.accept}
+        </Button>
+        <Refused refusal={refusal} />
+      </>
     );
   return (
     <>
