@@ -62,6 +62,8 @@ function DeskWithoutRoom() {
       )}
       <Button onClick={() => goToRoom(null)}>{words.desk.toRooms}</Button>
       <DeviceSettingsButton />
+      {/* Who erases the room that the desk is in can take that back here. */}
+      <UndoBar />
     </main>
   );
 }

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { UNDO_MS } from '../../shared/wire/desks.ts';
+import { ROUTES } from '../../shared/wire/protocol.ts';
 import { expectClean, picture, watchedPage } from './browser.ts';
 import { axeFindings, expectTidy, smallTargets, smallTexts } from './looks.ts';
 import { deskPage } from './room.ts';
@@ -138,4 +139,20 @@ it('what is kept is listed with its dates, and erased from one place with ten se
     await page.evaluate(() => Object.keys(localStorage).filter((key) => key !== 'harbour-lines.met-plays')),
   ).toEqual([]);
   expectClean(here.watched[0]!);
+});
+
+it('a desk that erases the room it is in can take that back', async () => {
+  const desk = await deskPage(here.browser, here.room, LAPTOP);
+  here.watched.push(desk);
+  const { page } = desk;
+  await page.locator('.rail-step', { hasText: 'Prepare' }).click();
+  await leaf(page, 'What is kept');
+  await page.getByRole('button', { name: `Erase the room ${here.room.word}` }).click();
+  await page.getByText('This room is not on this server any more.').waitFor();
+  await Promise.all([
+    page.waitForResponse((answer) => answer.url().endsWith(ROUTES.keepRoom)),
+    page.keyboard.press('u'),
+  ]);
+  await page.getByRole('button', { name: 'All rooms' }).click();
+  await page.getByText(here.room.word, { exact: true }).waitFor();
 });

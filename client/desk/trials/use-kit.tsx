@@ -24,7 +24,8 @@ const MOST_NAME = 200;
 export function UseKit({ room, kit, changed }: UseKitProps) {
   const { fitting } = useWords();
   const changes = changesOf(kit, changed);
-  const own = { ...changed, name: fitting.named(kit.name).slice(0, MOST_NAME) };
+  const isNamed = kit.name.endsWith(fitting.named(''));
+  const own = { ...changed, name: isNamed ? kit.name : fitting.named(kit.name).slice(0, MOST_NAME) };
   if (changes.length === 0) return <p className="desk-quiet">{fitting.noChanges}</p>;
   return (
     <div className="fit-use">
