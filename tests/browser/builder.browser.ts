@@ -124,6 +124,13 @@ it('a proof says which goal can’t be met and why, and a drawing by hand is und
   await expect.poll(async () => (await handle.boundingBox())!.x).toBeLessThan(box.x - 30);
   await page.keyboard.press('Control+z');
   await expect.poll(async () => (await handle.boundingBox())!.x).toBe(box.x);
+  // A question is about a robot that sets out.
+  await part(page, 'How it is played');
+  await page.getByLabel('Robots set out').selectOption('finish');
+  await page.getByLabel('Way to play').selectOption('predict');
+  await part(page, 'Questions');
+  await page.getByRole('button', { name: 'Add a question' }).press('Enter');
+  await foot(page).getByText('Nothing is drawn: teams answer questions.').waitFor();
   expectClean(desk);
 });
 
