@@ -88,9 +88,7 @@ function FromGoals({ work }: { readonly work: Work }) {
   if (goals.length === 0 || !other) return null;
   const said = (of: typeof words) =>
     wholeSentences(
-      goals
-        .filter((goal) => goal.must)
-        .map((goal) => of.goals.sentence(goal.formula, sheet, goal.start)),
+      goals.filter((goal) => goal.must).map((goal) => of.goals.sentence(goal.formula, sheet, goal.start)),
     );
   const [en, es] = locale === 'en' ? [said(words), said(other)] : [said(other), said(words)];
   if (en === '' || es === '') return null;
