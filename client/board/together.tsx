@@ -1,6 +1,6 @@
 import type { Counted } from '../../shared/room/board.ts';
 import type { RoomState } from '../../shared/room/state.ts';
-import type { Wording } from '../../shared/wording/wording.ts';
+import type { PageWording } from '../../shared/wording/wording.ts';
 import { classFigures } from '../parts/figures.ts';
 import { useWords } from '../parts/use-words.ts';
 import { growthOf, type TeamGrowth } from './growth.ts';
@@ -62,7 +62,11 @@ function Back({ counted, said }: BackProps) {
 }
 
 /** The best that is true of it. */
-function saidOf({ grown, met, entries }: TeamGrowth, { closing }: Wording['scenes'], short: boolean): string {
+function saidOf(
+  { grown, met, entries }: TeamGrowth,
+  { closing }: PageWording['scenes'],
+  short: boolean,
+): string {
   if (grown > 0) return short ? closing.grownShort(grown) : closing.grown(grown);
   if (met) return short ? closing.metShort : closing.met;
   return entries > 0 ? closing.drawings(entries) : closing.here;

@@ -8,7 +8,7 @@ import { Miniature } from '../parts/miniature.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useLocale } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
 import { OwnActs } from './builder/own-acts.tsx';
 import { OwnFoot, UnfinishedCard, useOwnChallenges } from './builder/own-cards.tsx';
@@ -17,11 +17,12 @@ import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
 import { Queue, QueueButton } from './queue.tsx';
 import { suggestedKey } from './steps.ts';
+import { useWholeWords } from './whole-words.ts';
 import './brief.css';
 
 /** The ready challenges, and the one that is marked, in full. */
 export function BriefStep({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { marked, mark } = useDesk();
   const locale = useLocale();
   const ready = useReadyChallenges(room);
@@ -92,7 +93,7 @@ interface CardProps {
 }
 
 function ChallengeCard({ ready, marked, state, own }: CardProps) {
-  const { desk, library, builder } = useWords();
+  const { desk, library, builder } = useWholeWords();
   const locale = useLocale();
   const mark = useDesk((desk) => desk.mark);
   if (!ready.playable)
@@ -148,7 +149,7 @@ function BeforeBuilding({ room }: { readonly room: RoomState }) {
 }
 
 function SheetChoice({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   const on = room.variedSheets;
   return (
@@ -173,7 +174,7 @@ function SheetChoice({ room }: { readonly room: RoomState }) {
 const TIMES = [null, 5, 8, 10, 15, 20] as const;
 
 function TimeChoice() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { minutes, setMinutes } = useDesk();
   const name = useId();
   return (

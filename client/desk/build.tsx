@@ -2,7 +2,6 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useDocument } from '../parts/use-document.ts';
-import { useWords } from '../parts/use-words.ts';
 import { onTeamsSheet } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
@@ -15,11 +14,12 @@ import { TeamDetail } from './team-detail.tsx';
 import { TeamGrid } from './team-grid.tsx';
 import { ClassHelp } from './team-learning.tsx';
 import { lastBerth, useTeamNumbers } from './team-numbers.ts';
+import { useWholeWords } from './whole-words.ts';
 import './build.css';
 
 /** While teams build: everybody at a glance, one team in full. */
 export function BuildStep({ room }: { readonly room: RoomState }) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const { team, pickTeam, keysOn, byNeed, orderBy } = useDesk();
   const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
@@ -68,7 +68,7 @@ const NEEDS_WITH_WORDS = 3;
 
 /** Who may need somebody, with why; names come and go, also while the cards stand still. */
 function Needs({ room }: { readonly room: RoomState }) {
-  const words = useWords();
+  const words = useWholeWords();
   const { glances, pickTeam } = useDesk();
   const needing = room.teams.flatMap((team) => {
     const need = glances[team.id]?.need;
@@ -92,7 +92,7 @@ function Needs({ room }: { readonly room: RoomState }) {
 
 /** Cards by who may need somebody, or by their berths. */
 function Order() {
-  const { building } = useWords().desk;
+  const { building } = useWholeWords().desk;
   const { byNeed, orderBy } = useDesk();
   return (
     <label className="grid-order">
@@ -111,7 +111,7 @@ function Order() {
 
 /** The findings that most drawings have in common. */
 function Trips({ room }: { readonly room: RoomState }) {
-  const words = useWords();
+  const words = useWholeWords();
   const { desk } = words;
   const glances = useDesk((state) => state.glances);
   const counts = new Map<string, number>();

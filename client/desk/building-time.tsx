@@ -4,9 +4,9 @@ import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useServerTime } from '../parts/use-server-time.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { useWholeWords } from './whole-words.ts';
 
 const EXTEND_SECONDS = 120;
 
@@ -16,7 +16,7 @@ export function BuildingTime({ room }: { readonly room: RoomState }) {
 }
 
 function Running({ room, building }: { readonly room: RoomState; readonly building: Building }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ask, busy } = useAsk();
   const now = timeIn(room, useServerTime(building.ended ? null : 500));

@@ -2,12 +2,12 @@ import { OctagonAlert, Printer } from 'lucide-react';
 import type { CautionGroup } from '../../shared/wording/en/safety.ts';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 import './cautions.css';
 
 /** What to heed before robots are charged and handed out. Prints alone on one page. */
 export function Cautions() {
-  const { safety } = useWords();
+  const { safety } = useWholeWords();
   return (
     <section className="cautions" aria-labelledby="cautions-title">
       <header className="cautions-head">

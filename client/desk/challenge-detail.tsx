@@ -2,7 +2,8 @@ import type { Challenge } from '../../shared/documents/challenge.ts';
 import { textIn } from '../../shared/documents/values.ts';
 import { aimsOf } from '../parts/aims.ts';
 import { Miniature } from '../parts/miniature.tsx';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useLocale } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 import './challenge-detail.css';
 
 export interface ChallengeDetailProps {
@@ -12,7 +13,7 @@ export interface ChallengeDetailProps {
 
 /** A challenge as the teacher needs it: picture, goals, and what to say about it. */
 export function ChallengeDetail({ challenge, title }: ChallengeDetailProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const { desk } = words;
   const locale = useLocale();
   const { sheet, kit, note } = challenge;

@@ -1,8 +1,8 @@
 import { useId } from 'react';
 import type { JoinAddresses } from '../../shared/wire/protocol.ts';
 import { useAnnounce } from '../parts/announcer.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { hostOf } from './use-addresses.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface ChooseAddressProps {
   readonly addresses: JoinAddresses;
@@ -11,7 +11,7 @@ export interface ChooseAddressProps {
 
 /** Which network the code leads to, where this machine is in several and nobody has settled it from outside. */
 export function ChooseAddress({ addresses, onChoose }: ChooseAddressProps) {
-  const { check } = useWords();
+  const { check } = useWholeWords();
   const announce = useAnnounce();
   const id = useId();
   if (addresses.fixed || addresses.all.length < 2) return null;

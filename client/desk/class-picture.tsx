@@ -18,16 +18,16 @@ import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 import { hereOf, loadDocument, useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
-import { useWords } from '../parts/use-words.ts';
 import { titleOfRule } from './insight.ts';
 import { useTitles } from './queue.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './class-picture.css';
 
 const LOOK_EVERY = 10_000;
 
 /** The class with one challenge, at a glance: what trips it, where runs fail, how long it took. */
 export function ClassPictureView({ room }: { readonly room: RoomState }) {
-  const { picture } = useWords().desk;
+  const { picture } = useWholeWords().desk;
   const [chosen, setChosen] = useState<number | null>(null);
   const round = chosen ?? currentRound(room);
   const loaded = useDocument('challenge', room.rounds[round]?.challenge ?? null);
@@ -55,7 +55,7 @@ interface PickProps {
 }
 
 function RoundPick({ room, round, onPick }: PickProps) {
-  const { picture } = useWords().desk;
+  const { picture } = useWholeWords().desk;
   const titleOf = useTitles();
   const rounds = room.rounds.map(({ key }, place) => ({ key, place }));
   return (
@@ -79,7 +79,7 @@ interface RoundProps {
 }
 
 function OfRound({ room, round, challenge }: RoundProps) {
-  const { picture: words } = useWords().desk;
+  const { picture: words } = useWholeWords().desk;
   const isDrawn = challenge.play !== 'predict';
   const entries = useMemo(() => room.entries.filter((entry) => entry.round === round), [room, round]);
   const judged = useVerdicts(entries, isDrawn);
@@ -139,7 +139,7 @@ interface SheetProps {
 
 /** One spot a run that failed, the paler the less likely it was. */
 function Sheet({ challenge, failures }: SheetProps) {
-  const { picture } = useWords().desk;
+  const { picture } = useWholeWords().desk;
   const { sheet, kit, begin } = challenge;
   const r = Math.max(sheet.w, sheet.h) / 40;
   const label = failures.length === 0 ? picture.nowhere : picture.failed(failures.length);
@@ -168,7 +168,7 @@ function Sheet({ challenge, failures }: SheetProps) {
 }
 
 function Rules({ rules, teams }: { readonly rules: readonly RuleTrips[]; readonly teams: number }) {
-  const words = useWords();
+  const words = useWholeWords();
   const { picture } = words.desk;
   return (
     <section>
@@ -194,7 +194,7 @@ interface MinutesProps {
 }
 
 function Minutes({ room, picture, now }: MinutesProps) {
-  const { picture: words } = useWords().desk;
+  const { picture: words } = useWholeWords().desk;
   const whole = minutesOf(room, null, now);
   const row = ({ screen, paper }: ClassPicture['minutes']) =>
     `${words.clock(screen)} ${words.screen}, ${words.clock(paper)} ${words.paper}`;
@@ -212,7 +212,7 @@ function Minutes({ room, picture, now }: MinutesProps) {
 }
 
 function Teams({ room, picture }: { readonly room: RoomState; readonly picture: ClassPicture }) {
-  const { picture: words } = useWords().desk;
+  const { picture: words } = useWholeWords().desk;
   const heads = [words.points, words.entries, words.tries, words.onTask];
   return (
     <section className="picture-teams" {...REACHED_BY_KEYS} aria-label={words.team}>

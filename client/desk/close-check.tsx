@@ -11,13 +11,13 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
-import { useWords } from '../parts/use-words.ts';
 import { PaperAnswers } from './close-paper.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './close-check.css';
 
 /** The last questions: asked, followed while teams answer, ended, and shown on the board without teams. */
 export function ClosingCheckPart({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords().closing;
+  const { desk } = useWholeWords().closing;
   const last = room.checks.at(-1);
   return (
     <section className="close-check" aria-labelledby="close-check-title">
@@ -32,7 +32,7 @@ export function ClosingCheckPart({ room }: { readonly room: RoomState }) {
 const COUNTS = Array.from({ length: MOST_CLOSING_QUESTIONS }, (_, i) => i + 1);
 
 function Start({ room, again }: { readonly room: RoomState; readonly again: boolean }) {
-  const { desk } = useWords().closing;
+  const { desk } = useWholeWords().closing;
   const { ask, refusal, busy } = useAsk();
   const [questions, setQuestions] = useState(USUAL_CLOSING_QUESTIONS);
   const id = useId();
@@ -60,7 +60,7 @@ function Start({ room, again }: { readonly room: RoomState; readonly again: bool
 
 /** The questions to be ticked on paper, and their key: once they are asked, since later ones may be others. */
 function OnPaper({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords().closing;
+  const { desk } = useWholeWords().closing;
   const { language, units } = useDevice();
   const path = printPath({ kind: 'closing', format: 'pdf', room: room.word, language, units, key: 'yes' });
   return (
@@ -77,7 +77,7 @@ interface PartProps {
 }
 
 function Asked({ room, check }: PartProps) {
-  const { desk } = useWords().closing;
+  const { desk } = useWholeWords().closing;
   const { ask, refusal, busy } = useAsk();
   const of = check.key?.length ?? 0;
   const done = room.teams.filter(({ id }) => answeredBy(check, id) === of);
@@ -110,7 +110,7 @@ function Asked({ room, check }: PartProps) {
 
 /** How the class did, question by question. */
 function Ended({ room, check }: PartProps) {
-  const { check: asked, desk } = useWords().closing;
+  const { check: asked, desk } = useWholeWords().closing;
   const { ask, refusal } = useAsk();
   const document = hereOf(useDocument('closing-check', check.document));
   const questions = (document?.questions ?? []).map((question, number) => ({ ...question, number }));

@@ -6,12 +6,12 @@ import { useDevice } from '../parts/device-settings.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { usePaperFile } from '../parts/use-paper-file.ts';
-import { useWords } from '../parts/use-words.ts';
 import { evidencePath } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** What the lesson has shown, to be kept: pages for people and rows for a spreadsheet. */
 export function EvidencePart({ room }: { readonly room: RoomState }) {
-  const words = useWords();
+  const words = useWholeWords();
   const { desk } = words.evidence;
   const { page } = words.print;
   const { language, units } = useDevice();

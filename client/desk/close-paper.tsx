@@ -3,7 +3,7 @@ import type { RoomCheck, RoomState, TeamId } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface PaperAnswersProps {
   readonly room: RoomState;
@@ -12,7 +12,7 @@ export interface PaperAnswersProps {
 
 /** Answers that a team ticked on paper, typed in at the desk. */
 export function PaperAnswers({ room, check }: PaperAnswersProps) {
-  const { closing, emblems } = useWords();
+  const { closing, emblems } = useWholeWords();
   const [team, setTeam] = useState<TeamId | null>(null);
   const id = useId();
   const chosen = room.teams.find((one) => one.id === team) ?? room.teams[0];
@@ -40,7 +40,7 @@ export function PaperAnswers({ room, check }: PaperAnswersProps) {
 const LETTERS = ['A', 'B', 'C', 'D'];
 
 function TeamPaper({ room, check, team }: PaperAnswersProps & { readonly team: TeamId }) {
-  const words = useWords().closing.check;
+  const words = useWholeWords().closing.check;
   const { ask, refusal } = useAsk();
   const document = hereOf(useDocument('closing-check', check.document));
   const questions = (document?.questions ?? []).map((question, number) => ({ ...question, number }));

@@ -8,16 +8,17 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useLocale } from '../parts/use-words.ts';
 import { useOwnChallenges } from './builder/own-cards.tsx';
 import { ClosingCheckPart } from './close-check.tsx';
 import { EvidencePart } from './close-evidence.tsx';
 import { resultsPath, roomFilePath } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 import './close.css';
 
 /** The end of the lesson: what there is to keep, and what to count back in. */
 export function CloseStep({ room }: { readonly room: RoomState }) {
-  const { desk, board } = useWords();
+  const { desk, board } = useWholeWords();
   return (
     <main className="desk-main close-step">
       <section>
@@ -60,7 +61,7 @@ export function CloseStep({ room }: { readonly room: RoomState }) {
 }
 
 function ResultsTable({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const locale = useLocale();
   const titles = useMemo(
     () => new Map(readyChallenges(DEMO_KIT).map((ready) => [ready.key, ready.title])),

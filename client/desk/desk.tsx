@@ -9,7 +9,6 @@ import { Notice } from '../parts/notice.tsx';
 import { Refused, refusalSentence } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink, useLinkState } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { BriefStep } from './brief.tsx';
 import { BuildStep } from './build.tsx';
 import { BuildingTime } from './building-time.tsx';
@@ -31,6 +30,7 @@ import { TeamNoteDialog } from './team-note.tsx';
 import { TeamSeatDialog } from './team-seat.tsx';
 import { UndoBar } from './undo.tsx';
 import { useNext } from './use-next.ts';
+import { useWholeWords } from './whole-words.ts';
 
 const SHUT: readonly string[] = ['no-seat', 'unknown-room'];
 
@@ -44,7 +44,7 @@ export function Desk() {
 }
 
 function DeskWithoutRoom() {
-  const words = useWords();
+  const words = useWholeWords();
   const status = useLinkState((state) => state.status);
   return (
     <main className="desk-alone">
@@ -102,7 +102,7 @@ function DeskOfRoom({ room }: { readonly room: RoomState }) {
 }
 
 function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Step }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { keysOn, lookAt, openLeaf } = useDesk();
   const { ask, refusal } = useAsk();
   const next = useNext(room, step);
@@ -172,7 +172,7 @@ function DeskHead({ room, step }: { readonly room: RoomState; readonly step: Ste
 }
 
 function StatusLine({ paused }: { readonly paused: boolean }) {
-  const words = useWords();
+  const words = useWholeWords();
   const { desk } = words;
   const link = useLink();
   const status = useLinkState((state) => state.status);

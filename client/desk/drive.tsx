@@ -3,7 +3,6 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
 import { turnsOf } from '../parts/driving.ts';
 import { teamOf } from '../parts/figures.ts';
-import { useWords } from '../parts/use-words.ts';
 import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
@@ -12,13 +11,14 @@ import { BesideTrials } from './trials/beside.tsx';
 import { TrialPanel } from './trials/trial-panel.tsx';
 import { type Picked, Turns } from './trials/turns.tsx';
 import { useNoting } from './trials/use-noting.ts';
+import { useWholeWords } from './whole-words.ts';
 import './trials/trials.css';
 
 const VIEWS = ['turns', 'beside'] as const;
 
 /** Real robots on paper: whose turn it is, and what they do beside what was foretold. */
 export function DriveStep({ room }: { readonly room: RoomState }) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const [view, setView] = useState<(typeof VIEWS)[number]>('turns');
   const [picked, setPicked] = useState<Picked | null>(null);

@@ -4,9 +4,9 @@ import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useWords } from '../parts/use-words.ts';
 import { LateSwitch } from './late.tsx';
 import { ReturnEntry } from './return-entry.tsx';
+import { useWholeWords } from './whole-words.ts';
 
 interface ActsProps {
   readonly room: RoomState;
@@ -26,7 +26,7 @@ export function EntryActs({ room, entry }: ActsProps) {
 }
 
 function JudgeAgain({ entry }: { readonly entry: Entry }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   return (
     <>
@@ -39,7 +39,7 @@ function JudgeAgain({ entry }: { readonly entry: Entry }) {
 }
 
 function StageButton({ room, entry }: ActsProps) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   if (room.phase !== 'show' || !entry.verdict) return null;
   const on = room.stage.includes(entry.id);

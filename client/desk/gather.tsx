@@ -7,18 +7,18 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useWords } from '../parts/use-words.ts';
 import { RobotsOnWall } from './before/robots.tsx';
 import { ChooseAddress } from './choose-address.tsx';
 import { useDesk } from './desk-store.ts';
 import { boardPath, qrPath } from './session.ts';
 import { Trouble } from './trouble.tsx';
 import { hostOf, useAddresses } from './use-addresses.ts';
+import { useWholeWords } from './whole-words.ts';
 import './gather.css';
 
 /** How teams come in, and who has. */
 export function GatherStep({ room }: { readonly room: RoomState }) {
-  const { desk, calibration } = useWords();
+  const { desk, calibration } = useWholeWords();
   const [leaf, setLeaf] = useState<(typeof LEAVES)[number]>('teams');
   return (
     <main className="desk-main gather">
@@ -52,7 +52,7 @@ const LEAVES = ['teams', 'robots'] as const;
 
 /** Who lies in which berth; a tap opens a team's seat. */
 function Teams({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const openSeat = useDesk((state) => state.openSeat);
   return (
     <>
@@ -84,7 +84,7 @@ function Teams({ room }: { readonly room: RoomState }) {
 
 /** Teams that were taken out, each with its way back. */
 function Removed({ room }: { readonly room: RoomState }) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   if (room.removed.length === 0) return null;
   return (
@@ -110,7 +110,7 @@ function Removed({ room }: { readonly room: RoomState }) {
 }
 
 function JoinCard({ room, word }: { readonly room: RoomId; readonly word: string }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { addresses, choose } = useAddresses();
   const join = addresses?.join ?? location.origin;
   return (
@@ -131,7 +131,7 @@ function JoinCard({ room, word }: { readonly room: RoomId; readonly word: string
 }
 
 function CopyLink({ address, word }: { readonly address: string; readonly word: string }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const announce = useAnnounce();
   const [copied, setCopied] = useState(false);
   // The clipboard exists on https and on this machine only; elsewhere the address can be read.

@@ -5,20 +5,20 @@ import { Button } from '../parts/button.tsx';
 import { openDeviceSettings } from '../parts/device-settings-dialog.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { GO_ON_KEY, SCENES_KEY, STILL_KEY } from './scenes-keys.ts';
+import { useWholeWords } from './whole-words.ts';
 import './keys-help.css';
 
 /** The list of keys, with the switch that turns them off. */
 export function KeysHelp() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { keys } = desk;
   const { helpOpen, setHelp, keysOn, setKeys } = useDesk();
   useKeys({ '?': () => setHelp(true), l: openDeviceSettings }, keysOn);
   const switchId = useId();
-  const groups = groupsOf(useWords());
+  const groups = groupsOf(useWholeWords());
   return (
     <>
       <Button

@@ -8,13 +8,13 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
+import { useWholeWords } from './whole-words.ts';
 import './late.css';
 
 /** Has late entries count, or no longer, and offers to take that back. */
 function useTakeLate(entries: readonly Entry[], on: boolean) {
-  const { undo } = useWords().desk;
+  const { undo } = useWholeWords().desk;
   const { ask, refusal, busy } = useAsk();
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);
@@ -30,7 +30,7 @@ function useTakeLate(entries: readonly Entry[], on: boolean) {
 
 /** What came after the time, which counts once the desk says so: all of it in one line. */
 export function LateOnes({ room }: { readonly room: RoomState }) {
-  const { late } = useWords().desk;
+  const { late } = useWholeWords().desk;
   const waiting = waitingLate(room);
   const { take, refusal, busy } = useTakeLate(waiting, true);
   if (waiting.length === 0) return null;
@@ -51,7 +51,7 @@ export function LateOnes({ room }: { readonly room: RoomState }) {
 
 /** Beside one late entry: it counts, or not. */
 export function LateSwitch({ entry }: { readonly entry: Entry }) {
-  const { late } = useWords().desk;
+  const { late } = useWholeWords().desk;
   const { take, refusal, busy } = useTakeLate([entry], !entry.taken);
   if (!entry.late) return null;
   return (

@@ -7,8 +7,8 @@ import { Button } from '../parts/button.tsx';
 import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { giveBackLink, listLinks, makeLink, revokeLink } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 import './links.css';
 
 export interface LinkListProps {
@@ -20,7 +20,7 @@ export interface LinkListProps {
 
 /** Links of one kind: what there is, one more, one less. */
 export function LinkList({ asked, note, none, make }: LinkListProps) {
-  const { links } = useWords().desk;
+  const { links } = useWholeWords().desk;
   const { list, load, refusal, setRefusal } = useLinks(asked);
   const [made, setMade] = useState<MadeLink | null>(null);
   const [busy, setBusy] = useState(false);
@@ -74,7 +74,7 @@ interface LinkRowProps {
 
 /** A revoked link stays in its row for as long as it can be given back. */
 function LinkRow({ link, onChange, onRefused }: LinkRowProps) {
-  const { links, undo } = useWords().desk;
+  const { links, undo } = useWholeWords().desk;
   const dates = useDates();
   const revoked = link.revokedAt !== null;
   useEffect(() => {
@@ -106,7 +106,7 @@ function LinkRow({ link, onChange, onRefused }: LinkRowProps) {
 
 /** The one time that the secret is shown. */
 function NewLink({ made }: { readonly made: MadeLink }) {
-  const { links } = useWords().desk;
+  const { links } = useWholeWords().desk;
   const announce = useAnnounce();
   const [copied, setCopied] = useState(false);
   const copy = async () => {

@@ -2,17 +2,17 @@ import { useEffect, useState } from 'react';
 import type { DeskAccess } from '../../shared/wire/desks.ts';
 import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { KeysHelp } from './keys-help.tsx';
 import { PrepareLobby } from './prepare.tsx';
 import { Rail } from './rail.tsx';
 import { deskAccess, goToRoom } from './session.ts';
 import { UndoBar } from './undo.tsx';
+import { useWholeWords } from './whole-words.ts';
 
 /** The desk before it has a room. */
 export function Lobby() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const access = useAccess();
   if (access?.kind === 'none') return <NoDesk />;
@@ -36,7 +36,7 @@ export function Lobby() {
 }
 
 function NoDesk() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   return (
     <main className="desk-alone">
       <h1>{desk.title}</h1>

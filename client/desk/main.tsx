@@ -7,14 +7,17 @@ import { Announcer } from '../parts/announcer.tsx';
 import { eraseWhatIsDue } from '../parts/browser-storage.ts';
 import { followDevice } from '../parts/device-settings.ts';
 import { DeviceSettingsDialog } from '../parts/device-settings-dialog.tsx';
+import { speakFrom } from '../parts/languages.ts';
 import { holdLink, LinkProvider } from '../parts/use-link.tsx';
 import { Desk } from './desk.tsx';
 import { Lobby } from './lobby.tsx';
 import { builtInAddress, roomInAddress } from './session.ts';
+import { WHOLE } from './whole-words.ts';
 import './large.css';
 import './narrow.css';
 import './print.css';
 
+speakFrom(WHOLE);
 const room = roomInAddress();
 const built = builtInAddress();
 

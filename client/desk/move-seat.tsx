@@ -8,12 +8,12 @@ import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { makeSeatCode } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** A code that works once gives the team's seat to another tablet. */
 export function MoveSeat({ room, team }: { readonly room: RoomState; readonly team: Team }) {
-  const { seats } = useWords().desk;
+  const { seats } = useWholeWords().desk;
   const [made, setMade] = useState<(SeatCode & { readonly moves: number }) | null>(null);
   const [busy, setBusy] = useState(false);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
@@ -45,7 +45,7 @@ export function MoveSeat({ room, team }: { readonly room: RoomState; readonly te
 }
 
 function CodeCard({ made }: { readonly made: SeatCode }) {
-  const { seats } = useWords().desk;
+  const { seats } = useWholeWords().desk;
   const until = useDates().time(made.until);
   return (
     <div className="seat-code" role="status">

@@ -7,11 +7,12 @@ import { Button } from '../parts/button.tsx';
 import { entriesOf } from '../parts/figures.ts';
 import { Notice } from '../parts/notice.tsx';
 import type { Wanted } from '../parts/paper-file.ts';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useLocale } from '../parts/use-words.ts';
 import { WholeNumber } from './before/whole-number.tsx';
 import { useWishes } from './before/wishes.ts';
 import { useOwnChallenges } from './builder/own-cards.tsx';
 import { useReadyChallenges } from './kit/room-kit.ts';
+import { useWholeWords } from './whole-words.ts';
 
 const GROUPS = [
   ['drive', ['sheet', 'drawing', 'strip']],
@@ -38,7 +39,7 @@ export interface PaperFormProps {
 
 /** What to print and how; only what matters for the kind is asked. */
 export function PaperForm({ room, choice, onChange }: PaperFormProps) {
-  const { print } = useWords();
+  const { print } = useWholeWords();
   const { page } = print;
   const { kind } = choice;
   return (
@@ -97,7 +98,7 @@ export function PaperForm({ room, choice, onChange }: PaperFormProps) {
 
 /** How long the planned lesson is; the same as on the leaf about it. */
 function Minutes() {
-  const { lessonPlan } = useWords();
+  const { lessonPlan } = useWholeWords();
   const minutes = useWishes((wishes) => wishes.minutes);
   return (
     <div className="paper-select">
@@ -115,7 +116,7 @@ function Minutes() {
 type PartProps = Pick<PaperFormProps, 'choice' | 'onChange'>;
 
 function Looks({ choice, onChange }: PartProps) {
-  const { page } = useWords().print;
+  const { page } = useWholeWords().print;
   const dots = choice.lines === 'dots';
   return (
     <>
@@ -153,9 +154,9 @@ function Looks({ choice, onChange }: PartProps) {
 
 /** The one being played stands first; any ready one may be printed, and those that this desk has made. */
 function ChallengeSelect({ room, choice, onChange }: PaperFormProps) {
-  const { page } = useWords().print;
+  const { page } = useWholeWords().print;
   const locale = useLocale();
-  const { yours } = useWords().builder.own;
+  const { yours } = useWholeWords().builder.own;
   const own = useOwnChallenges(room.id).playable;
   const ready = [...useReadyChallenges(room).filter((each) => each.playable), ...own];
   const current = ready.find(({ key }) => key === room.rounds.at(-1)?.key);
@@ -179,7 +180,7 @@ function ChallengeSelect({ room, choice, onChange }: PaperFormProps) {
 }
 
 function TeamSelects({ room, choice, onChange }: PaperFormProps) {
-  const { emblems, print, desk } = useWords();
+  const { emblems, print, desk } = useWholeWords();
   const { page } = print;
   if (room.teams.length === 0) return <p className="desk-quiet">{page.noTeams}</p>;
   const team = room.teams.find(({ id }) => id === choice.team) ?? room.teams[0]!;

@@ -5,7 +5,7 @@ import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { type FirstLook, firstLook, type Wanted } from '../parts/paper-file.ts';
 import { Refused } from '../parts/refusal.tsx';
-import { useWords } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface PaperPreviewProps {
   readonly wanted: Wanted | null;
@@ -15,7 +15,7 @@ export interface PaperPreviewProps {
 
 /** The page as it will lie in the printer, one at a time. */
 export function PaperPreview({ wanted, page, onTurn }: PaperPreviewProps) {
-  const { page: words } = useWords().print;
+  const { page: words } = useWholeWords().print;
   const { look, refusal, looking } = useFirstLook(wanted, page);
   const pages = look?.pages ?? 1;
   return (

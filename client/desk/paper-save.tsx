@@ -5,7 +5,7 @@ import { Icon } from '../parts/icon.tsx';
 import type { Wanted } from '../parts/paper-file.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { usePaperFile } from '../parts/use-paper-file.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface PaperSaveProps {
   readonly wanted: Wanted | null;
@@ -15,7 +15,7 @@ export interface PaperSaveProps {
 
 /** The files: a PDF of all pages, with a bar while it is being made; the page that is looked at as SVG. */
 export function PaperSave({ wanted, page: looked }: PaperSaveProps) {
-  const { page } = useWords().print;
+  const { page } = useWholeWords().print;
   const { making, refusal, start, stop } = usePaperFile(wanted);
   return (
     <div className="paper-save">

@@ -3,18 +3,18 @@ import type { RoomState } from '../../shared/room/state.ts';
 import type { PrintKind } from '../../shared/wire/print.ts';
 import { useDevice } from '../parts/device-settings.ts';
 import type { Wanted } from '../parts/paper-file.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useWishes } from './before/wishes.ts';
 import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
 import { type PaperChoice, PaperForm } from './paper-form.tsx';
 import { PaperPreview } from './paper-preview.tsx';
 import { PaperSave } from './paper-save.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './paper.css';
 
 /** Everything that goes to paper: what, how, a first look at it, and the file. */
 export function PaperView({ room }: { readonly room: RoomState }) {
-  const { print } = useWords();
+  const { print } = useWholeWords();
   const { team } = useDesk();
   const { language, units } = useDevice();
   const minutes = useWishes((wishes) => String(wishes.minutes));

@@ -2,7 +2,6 @@ import { type ReactNode, useState } from 'react';
 import type { Kit } from '../../shared/documents/kit.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { FiveMinutes } from './before/five-minutes.tsx';
 import { WhatIsKept } from './before/kept.tsx';
 import { LessonPlan } from './before/lesson-plan.tsx';
@@ -11,6 +10,7 @@ import { Cautions } from './cautions.tsx';
 import { KitLeaf } from './kit/kit-leaf.tsx';
 import { ChargingRota } from './rota.tsx';
 import { FitLeaf } from './trials/fit-leaf.tsx';
+import { useWholeWords } from './whole-words.ts';
 
 export interface LeavesProps {
   /** null before one is open. */
@@ -37,7 +37,7 @@ type Leaf = keyof typeof LEAVES;
 
 /** What there is to do, read and plan before a lesson, one leaf at a time; the open one prints. */
 export function PrepareLeaves(props: LeavesProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const [open, setOpen] = useState<Leaf>('five');
   const titles: Readonly<Record<Leaf, string>> = {
     five: words.prepCheck.leaf,

@@ -8,7 +8,6 @@ import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useTicks } from './before/ticks.ts';
 import { OwnBox } from './builder/own-box.tsx';
 import { useKeys } from './keys.ts';
@@ -17,13 +16,14 @@ import { LinkList } from './links.tsx';
 import { PrepareLeaves } from './prepare-leaves.tsx';
 import { RestoreRoom, RoomList } from './rooms.tsx';
 import { goToRoom, openRoom } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 import './prepare.css';
 
 /** Preparing before any room is open: cautions, opening a room, going on with one. */
 export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLinks: boolean }) {
   const { keysOn, givesLinks } = props;
   const opening = useOpening();
-  const { prepCheck } = useWords();
+  const { prepCheck } = useWholeWords();
   useKeys({ n: opening.open }, keysOn);
   return (
     <div className="prepare">
@@ -50,7 +50,7 @@ export function PrepareLobby(props: { readonly keysOn: boolean; readonly givesLi
 
 /** The owner's: a desk for each teacher. */
 function DeskLinks() {
-  const { links } = useWords().desk;
+  const { links } = useWholeWords().desk;
   return (
     <section className="prepare-box" aria-labelledby="links-title">
       <h2 id="links-title">{links.title}</h2>
@@ -85,7 +85,7 @@ function useOpening(): Opening {
 }
 
 function OpenRoom({ opening }: { readonly opening: Opening }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { ticked, setTick } = useTicks();
   const watched = ticked.includes('charger');
   return (
@@ -116,7 +116,7 @@ interface StaysTickProps {
 
 /** Somebody says that they stay with the charger. */
 function StaysTick({ checked, disabled, onChange }: StaysTickProps) {
-  const { safety } = useWords();
+  const { safety } = useWholeWords();
   return (
     <label className="prepare-tick">
       <input
@@ -136,7 +136,7 @@ function StaysTick({ checked, disabled, onChange }: StaysTickProps) {
 
 /** Preparing again while a room is open. */
 export function PrepareStep({ room }: { readonly room: RoomState }) {
-  const { desk, safety } = useWords();
+  const { desk, safety } = useWholeWords();
   const watched = room.chargerWatched;
   const { ask, refusal, busy } = useAsk();
   const stay = () => void ask({ kind: 'watch-charger' });

@@ -9,10 +9,11 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useLocale } from '../parts/use-words.ts';
 import { useOwn } from './builder/own-challenges.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { useWholeWords } from './whole-words.ts';
 import './queue.css';
 
 /** What a challenge is called, by its key: a ready one, or one of this desk; otherwise the key itself. */
@@ -28,7 +29,7 @@ export function useTitles(): (key: string) => string {
 
 /** Puts a challenge at a place of the queue, or takes it off and offers to take that back. */
 function useQueue({ plan }: RoomState) {
-  const { undo } = useWords().desk;
+  const { undo } = useWholeWords().desk;
   const asking = useAsk();
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);
@@ -45,7 +46,7 @@ function useQueue({ plan }: RoomState) {
 
 /** The challenges that wait their turn, in their order. */
 export function Queue({ room }: { readonly room: RoomState }) {
-  const { queue: words } = useWords().desk;
+  const { queue: words } = useWholeWords().desk;
   const { queue } = room.plan;
   const { put, takeOff, titleOf, refusal } = useQueue(room);
   const list = useRef<HTMLOListElement>(null);
@@ -96,7 +97,7 @@ export function Queue({ room }: { readonly room: RoomState }) {
 
 /** Puts the marked challenge at the end of the queue, or takes it off. */
 export function QueueButton({ room, marked }: { readonly room: RoomState; readonly marked: string }) {
-  const { queue: words } = useWords().desk;
+  const { queue: words } = useWholeWords().desk;
   const keysOn = useDesk((state) => state.keysOn);
   const { put, takeOff, refusal, busy } = useQueue(room);
   const { queue } = room.plan;

@@ -6,10 +6,10 @@ import { Button } from '../parts/button.tsx';
 import { isCheckOnBoard } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { useWords } from '../parts/use-words.ts';
 import type { Leaf } from './desk-store.ts';
 import { boardPath } from './session.ts';
 import { reachable, STEPS, standOf } from './steps.ts';
+import { useWholeWords } from './whole-words.ts';
 import './rail.css';
 
 export interface RailProps {
@@ -23,7 +23,7 @@ export interface RailProps {
 
 /** The lesson's path: where the class is, what the desk looks at, what the board shows. */
 export function Rail({ room, step, leaf = null, onStep, onLeaf }: RailProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const { desk, print, safety } = words;
   const leaves = [
     { name: 'picture', icon: ChartColumn, words: desk.picture.title, shortcut: 'C' },

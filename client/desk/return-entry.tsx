@@ -8,8 +8,8 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
+import { useWholeWords } from './whole-words.ts';
 
 interface Props {
   readonly room: RoomState;
@@ -18,7 +18,7 @@ interface Props {
 
 /** Gives an entry back with a reason, so that it counts no longer; or accepts it after all. */
 export function ReturnEntry({ room, entry }: Props) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const { coaching, undo } = desk;
   const { ask, refusal, busy } = useAsk();
   const link = useLink();

@@ -6,10 +6,10 @@ import { Button } from '../parts/button.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { LinkList } from './links.tsx';
 import { eraseRoom, keepRoom, roomFilePath } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface RoomKeepingProps {
   /** null: closed. */
@@ -21,7 +21,7 @@ export interface RoomKeepingProps {
 
 /** What can be done with a room as a whole: keep it as a file, hand it over, erase it. */
 export function RoomKeeping({ room, onClose, onChange }: RoomKeepingProps) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { keeping, links } = desk;
   return (
     <Dialog
@@ -64,7 +64,7 @@ interface EraseProps {
 
 /** Asked once more before it begins, and to be taken back for a while after it has. */
 function EraseRoom({ room, onErased, onChange }: EraseProps) {
-  const { keeping } = useWords().desk;
+  const { keeping } = useWholeWords().desk;
   const offerUndo = useDesk((state) => state.offerUndo);
   const [asked, setAsked] = useState(false);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);

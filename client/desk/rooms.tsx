@@ -7,9 +7,9 @@ import { useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { RoomKeeping } from './room-keeping.tsx';
 import { goToRoom, listErased, listRooms, openRoom, restoreRoom } from './session.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** A room that is erased within so long says so without being asked, ms. */
 const SOON_MS = 14 * 24 * 3_600_000;
@@ -34,7 +34,7 @@ function useRooms() {
 
 /** The rooms of this desk, newest first: to go on with one, to keep it or to erase it. */
 export function RoomList() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { listed, refusal, load } = useRooms();
   const [kept, setKept] = useState<RoomInList | null>(null);
   const { openNext, trouble } = useNextLesson();
@@ -76,7 +76,7 @@ function useNextLesson() {
 }
 
 function ErasedSoon({ rooms }: { readonly rooms: readonly RoomInList[] }) {
-  const { keeping } = useWords().desk;
+  const { keeping } = useWholeWords().desk;
   const dates = useDates();
   const soon = rooms.filter(({ erasedOn }) => erasedOn !== null && erasedOn - Date.now() < SOON_MS);
   return soon.map(({ room, word, erasedOn }) => (
@@ -87,7 +87,7 @@ function ErasedSoon({ rooms }: { readonly rooms: readonly RoomInList[] }) {
 }
 
 function Erased({ rooms }: { readonly rooms: readonly ErasedRoom[] }) {
-  const { keeping } = useWords().desk;
+  const { keeping } = useWholeWords().desk;
   const dates = useDates();
   if (rooms.length === 0) return null;
   return (
@@ -111,7 +111,7 @@ interface RowProps {
 }
 
 function RoomRow({ room, onKeep, onNext }: RowProps) {
-  const { preparing, keeping } = useWords().desk;
+  const { preparing, keeping } = useWholeWords().desk;
   const dates = useDates();
   return (
     <li className="prepare-room">
@@ -148,7 +148,7 @@ function RoomRow({ room, onKeep, onNext }: RowProps) {
 
 /** Opens a saved room again, from this machine or another one. */
 export function RestoreRoom() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const input = useRef<HTMLInputElement>(null);
   const noteId = useId();
   const [trouble, setTrouble] = useState<WireRefusal | 'no-room-file' | null>(null);

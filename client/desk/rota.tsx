@@ -5,8 +5,8 @@ import { Button } from '../parts/button.tsx';
 import { daysAfter, localDate, useDates } from '../parts/dates.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { firstPlan, keepPlan, keptPlan, movedOn, type Plan, rotaOf, withRobots } from './rota-plan.ts';
+import { useWholeWords } from './whole-words.ts';
 import './rota.css';
 
 const startingPlan = (): Plan => {
@@ -17,7 +17,7 @@ const startingPlan = (): Plan => {
 
 /** Who charges where and when; worked out anew at every change, and printed with room for initials. */
 export function ChargingRota() {
-  const { rota: words } = useWords();
+  const { rota: words } = useWholeWords();
   const [plan, setPlan] = useState(startingPlan);
   const settled = useDeferredValue(plan);
   const answer = useMemo(() => rotaOf(settled), [settled]);
@@ -57,7 +57,7 @@ interface FormProps {
 }
 
 function RotaForm({ plan, onChange }: FormProps) {
-  const { rota: words } = useWords();
+  const { rota: words } = useWholeWords();
   const number = (key: 'capacity' | 'ports' | 'current') => (value: number) =>
     onChange({ ...plan, [key]: value });
   return (
@@ -99,7 +99,7 @@ function RotaForm({ plan, onChange }: FormProps) {
 }
 
 function Charges({ plan, onChange }: FormProps) {
-  const { rota: words } = useWords();
+  const { rota: words } = useWholeWords();
   return (
     <>
       <p>{words.charges}</p>
@@ -126,7 +126,7 @@ function Charges({ plan, onChange }: FormProps) {
 }
 
 function WatchedHours({ plan, onChange }: FormProps) {
-  const { rota: words } = useWords();
+  const { rota: words } = useWholeWords();
   const change = (number: number, part: Partial<Plan['watched'][number]>) => {
     const hours = plan.watched[number - 1]!;
     onChange({ ...plan, watched: plan.watched.with(number - 1, { ...hours, ...part }) });
@@ -220,7 +220,7 @@ const rowsOf = (turns: readonly Turn[]): Row[] =>
     );
 
 function RotaTable({ rota }: { readonly rota: Rota }) {
-  const { rota: words } = useWords();
+  const { rota: words } = useWholeWords();
   const dates = useDates();
   const rows = rowsOf(rota.turns);
   return (

@@ -3,7 +3,7 @@ import { BOARD_LIMITS, type Counted } from '../../shared/room/board.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** How many robots are back in their berths, and how many caps on their markers. */
 export function ClosingControls({ room }: { readonly room: RoomState }) {
@@ -31,7 +31,7 @@ interface CountProps {
 
 /** A count that is complete is told; an empty one is taken back. */
 function Count({ what, counted, onCount }: CountProps) {
-  const { scenes } = useWords();
+  const { scenes } = useWholeWords();
   const id = useId();
   const [typed, setTyped] = useState({ there: String(counted?.there ?? ''), of: String(counted?.of ?? '') });
   const type = (change: Partial<typeof typed>) => {

@@ -7,11 +7,11 @@ import { teamOf } from '../parts/figures.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { givesMarks } from '../parts/use-forecast.ts';
-import { useWords } from '../parts/use-words.ts';
 import { drawingsFor, galleryOf, pagesOf } from './scenes-choose.ts';
 import { ClosingControls } from './scenes-closing.tsx';
 import { ForecastControls } from './scenes-forecast.tsx';
 import { GO_ON_KEY, useGoOn } from './scenes-keys.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface ControlsProps {
   readonly room: RoomState;
@@ -43,7 +43,7 @@ export function SceneControls({ room, challenge }: ControlsProps) {
 }
 
 function GalleryControls({ room, challenge }: ControlsProps) {
-  const { scenes } = useWords();
+  const { scenes } = useWholeWords();
   const { ask, refusal } = useAsk();
   const pages = pagesOf(galleryOf(room, drawingsFor(room, challenge)));
   const first = room.board.gallery[0]?.entry;
@@ -64,7 +64,7 @@ function GalleryControls({ room, challenge }: ControlsProps) {
 }
 
 function FleetControls({ room, challenge }: ControlsProps) {
-  const { scenes, outlook } = useWords();
+  const { scenes, outlook } = useWholeWords();
   const { ask, refusal } = useAsk();
   const { fleet } = room.board;
   const show = (entry: string, weather: Weather) => void ask({ kind: 'show-fleet', entry, weather });
@@ -110,7 +110,7 @@ interface DrawingPickProps {
 }
 
 function DrawingPick({ room, entries, given, chosen, onPick }: DrawingPickProps) {
-  const { desk, emblems, scenes } = useWords();
+  const { desk, emblems, scenes } = useWholeWords();
   const id = useId();
   const named = ({ team, number }: Entry) =>
     desk.showing.entry(emblems.name(teamOf(room, team)?.emblem ?? ''), number);

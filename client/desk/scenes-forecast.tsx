@@ -10,8 +10,8 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useAsked, useForecast } from '../parts/use-forecast.ts';
-import { useWords } from '../parts/use-words.ts';
 import { GO_ON_KEY, useGoOn } from './scenes-keys.ts';
+import { useWholeWords } from './whole-words.ts';
 
 export interface ForecastControlsProps {
   readonly room: RoomState;
@@ -21,7 +21,7 @@ export interface ForecastControlsProps {
 
 /** The show of hands: a number for each answer, and then the robot drives on. */
 export function ForecastControls({ room, pick }: ForecastControlsProps) {
-  const { scenes } = useWords();
+  const { scenes } = useWholeWords();
   const { ask, refusal } = useAsk();
   const here = useForecast(room);
   const { forecast } = room.board;
@@ -61,7 +61,7 @@ interface AgainProps {
 }
 
 function Again({ forecast, onAgain }: AgainProps) {
-  const { scenes } = useWords();
+  const { scenes } = useWholeWords();
   if (!forecast) return null;
   return (
     <Button
@@ -85,7 +85,7 @@ interface HandsProps {
 const LETTERS = 'ABCDEF';
 
 function Hands({ stop, hands, onCount, onDone }: HandsProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const [typed, setTyped] = useState<readonly string[]>(stop.answers.map((_, i) => String(hands[i] ?? '')));
   const fields = useRef<(HTMLInputElement | null)[]>([]);
   const type = (place: number, text: string) => {

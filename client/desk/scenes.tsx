@@ -7,12 +7,12 @@ import { Icon, type IconShape } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { type Choice, choiceOf } from './scenes-choose.ts';
 import { SceneControls } from './scenes-controls.tsx';
 import { SCENES_KEY, STILL_KEY, useSceneKeys } from './scenes-keys.ts';
+import { useWholeWords } from './whole-words.ts';
 import './scenes.css';
 
 const SETTING_ICONS: Readonly<Record<BoardSetting, IconShape>> = {
@@ -23,7 +23,7 @@ const SETTING_ICONS: Readonly<Record<BoardSetting, IconShape>> = {
 
 /** What the board shows and how, always at hand: one row of scenes, and above it what the chosen one needs. */
 export function Scenes({ room }: { readonly room: RoomState }) {
-  const { scenes } = useWords();
+  const { scenes } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ask, refusal } = useAsk();
   const challenge = hereOf(useDocument('challenge', room.rounds[currentRound(room)]?.challenge ?? null));

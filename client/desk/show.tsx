@@ -11,7 +11,6 @@ import { RESTING } from '../parts/stage-clock.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { onSheetOf } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { useDesk } from './desk-store.ts';
@@ -20,11 +19,12 @@ import { LateOnes } from './late.tsx';
 import { StagePanel } from './stage-panel.tsx';
 import { PredictedWhy, VerdictView } from './team-detail.tsx';
 import { lastBerth, useTeamNumbers } from './team-numbers.ts';
+import { useWholeWords } from './whole-words.ts';
 import './show.css';
 
 /** Drawings on the board's stage: the best of each team one key away, any entry two clicks. */
 export function ShowStep({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const stage = useStaging(room);
   const withBest = (put: (entry: EntryId) => void) => (number: number) => {
@@ -99,7 +99,7 @@ interface TeamRowProps {
 }
 
 function TeamRow({ room, team, place, stage }: TeamRowProps) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const best = bestEntry(room, team.id);
   const others = entriesOf(room, team.id).filter((entry) => entry !== best && entry.verdict !== null);
   const name = emblems.name(team.emblem);

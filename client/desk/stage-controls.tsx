@@ -18,11 +18,11 @@ import { Icon, type IconShape } from '../parts/icon.tsx';
 import { readingAfter, readingBefore, readingTimes, stretchAt } from '../parts/stage-clock.ts';
 import { useAsk } from '../parts/use-ask.ts';
 import { canLieOnTop, type Staged, stageDuration } from '../parts/use-stage.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { type StageSet, useStageSet } from './stage-set.ts';
 import { WhatIfForm } from './what-if-form.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './stage-controls.css';
 
 interface ControlsProps {
@@ -46,7 +46,7 @@ export function StageControls({ stage }: Pick<ControlsProps, 'stage'>) {
 
 /** Play, steps from reading to reading, and the slider. */
 function Transport({ stage, clock }: ControlsProps) {
-  const { desk, stage: words } = useWords();
+  const { desk, stage: words } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ask } = useAsk();
   const { at, duration, playing, ended, set } = clock;
@@ -106,7 +106,7 @@ const LEAST = 0.2;
 
 /** Where the stretch begins and ends that is shown again and again. */
 function LoopEnds({ clock: { clock, duration, set } }: Pick<ControlsProps, 'clock'>) {
-  const { desk, stage } = useWords();
+  const { desk, stage } = useWholeWords();
   const { loop } = clock;
   if (!loop) return null;
   const end = (name: string, value: number, moved: (at: number) => StageLoop) => (
@@ -141,7 +141,7 @@ interface LooksProps extends ControlsProps {
 
 /** Speed, and what the board shows besides. */
 function Looks({ stage, clock, asking, onAsk }: LooksProps) {
-  const { desk, stage: words } = useWords();
+  const { desk, stage: words } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { look, setLook, set, at, duration } = clock;
   const times = useMemo(() => readingTimes(stage.flatMap(({ traces }) => traces)), [stage]);

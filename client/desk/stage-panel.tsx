@@ -8,14 +8,14 @@ import { GoalRows } from '../parts/goal-rows.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useStageLook, useStageTime } from '../parts/stage-clock.ts';
 import { canLieOnTop, type Staged, stageDuration, useStage } from '../parts/use-stage.ts';
-import { useWords } from '../parts/use-words.ts';
 import { StageControls } from './stage-controls.tsx';
 import { StageWays } from './stage-ways.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './stage-panel.css';
 
 /** What the board's stage shows, small, and the clock that both follow. */
 export function StagePanel({ room }: { readonly room: RoomState }) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const stage = useStage(room);
   const anyEntry = room.entries.some((entry) => entry.round === room.rounds.length - 1);
   if (room.stage.length === 0)
@@ -73,7 +73,7 @@ interface StageSheetProps {
 }
 
 function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
-  const { desk, emblems, stage } = useWords();
+  const { desk, emblems, stage } = useWholeWords();
   const timeAt = useTimeShown(duration);
   const { whole } = useStageLook();
   const { challenge, design, traces, answers, judged, team, entry, replayed } = staged;
@@ -106,7 +106,7 @@ function StageSheet({ staged, duration, withGoals }: StageSheetProps) {
 
 /** All of a heat on one sheet. */
 function Together({ stage, duration }: OnStageProps & Pick<StageSheetProps, 'duration'>) {
-  const { emblems } = useWords();
+  const { emblems } = useWholeWords();
   const timeAt = useTimeShown(duration);
   const lanes = useMemo(
     () =>

@@ -1,11 +1,11 @@
 import { useStageLook } from '../parts/stage-clock.ts';
 import { type Staged, stageDuration } from '../parts/use-stage.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useStageSet } from './stage-set.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** The ways that the robot can go by itself, each with its chance; the board shows the one that is chosen. */
 export function StageWays({ staged }: { readonly staged: Staged }) {
-  const { stage } = useWords();
+  const { stage } = useWholeWords();
   const { ways } = useStageLook();
   const { setLook } = useStageSet(stageDuration([staged]));
   const { judged, traces, entry } = staged;

@@ -11,10 +11,10 @@ import { Miniature } from '../parts/miniature.tsx';
 import { useTeamDrawing } from '../parts/use-drawings.ts';
 import { useLinkState } from '../parts/use-link.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { type Glance, glanceAt, type Need, titleOfRule } from './insight.ts';
 import { Places } from './places.tsx';
+import { useWholeWords } from './whole-words.ts';
 
 export interface TeamCardProps {
   readonly room: RoomState;
@@ -33,7 +33,7 @@ const LOOK_EVERY = 15_000;
 /** One team, live: its drawing, its word, what may be needed. */
 export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
   const { room, team, challenge, picked, inTabOrder, onKey } = props;
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const pickTeam = useDesk((state) => state.pickTeam);
   const drawing = useTeamDrawing(room, team.id, challenge.play);
   const judged = useJudged(challenge, drawing?.design ?? null, 'idle');
@@ -84,7 +84,7 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
 });
 
 function NeedWord({ need }: { readonly need: Need }) {
-  const words = useWords();
+  const words = useWholeWords();
   return (
     <span className="team-need" data-need={need.kind}>
       <Icon of={TriangleAlert} size={16} />

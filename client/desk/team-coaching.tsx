@@ -7,10 +7,10 @@ import { currentRound } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { titleOfRule } from './insight.ts';
 import { useKeys } from './keys.ts';
+import { useWholeWords } from './whole-words.ts';
 import './team-coaching.css';
 
 interface Props {
@@ -20,7 +20,7 @@ interface Props {
 
 /** What the desk can do for a team, and has said to it. */
 export function TeamCoaching({ room, team }: Props) {
-  const { coaching } = useWords().desk;
+  const { coaching } = useWholeWords().desk;
   const { openNote, keysOn } = useDesk();
   const say = () => openNote(team.id);
   useKeys({ m: say }, keysOn);
@@ -37,7 +37,7 @@ export function TeamCoaching({ room, team }: Props) {
 }
 
 function GentlerForm({ room, team }: Props) {
-  const { coaching } = useWords().desk;
+  const { coaching } = useWholeWords().desk;
   const { ask, refusal, busy } = useAsk();
   const on = room.coaching.gentler.includes(team.id);
   if (!room.rounds[currentRound(room)]?.gentler)
@@ -62,7 +62,7 @@ function GentlerForm({ room, team }: Props) {
 }
 
 function Said({ room, team }: Props) {
-  const { coaching } = useWords().desk;
+  const { coaching } = useWholeWords().desk;
   const said = room.coaching.notes.filter((note) => note.team === team.id);
   if (said.length === 0) return null;
   return (
@@ -80,7 +80,7 @@ function Said({ room, team }: Props) {
 }
 
 function SaidNote({ note }: { readonly note: Note }) {
-  const { desk, tablet } = useWords();
+  const { desk, tablet } = useWholeWords();
   const { words, away, at } = note;
   const when = useDates().time(at);
   const text =
@@ -101,7 +101,7 @@ function SaidNote({ note }: { readonly note: Note }) {
 
 /** Its tries of this challenge, the newest first: what it foretold, and what came. */
 function Tried({ room, team }: Props) {
-  const words = useWords();
+  const words = useWholeWords();
   const { desk, foretelling, learning } = words;
   const tries = room.tries.filter((one) => one.team === team.id && one.round === currentRound(room));
   if (tries.length === 0) return null;

@@ -4,6 +4,7 @@ import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
 import type { Entry, RoomState, Team } from '../../shared/room/state.ts';
+import type { Wording } from '../../shared/wording/wording.ts';
 import { AnswerRows } from '../parts/answer-rows.tsx';
 import { Button } from '../parts/button.tsx';
 import { useDates } from '../parts/dates.ts';
@@ -18,12 +19,12 @@ import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useTeamAnswers, useTeamDrawing } from '../parts/use-drawings.ts';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { EntryActs } from './entry-acts.tsx';
 import { Places } from './places.tsx';
 import { TeamCoaching } from './team-coaching.tsx';
 import { TeamLearning } from './team-learning.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './team-detail.css';
 
 export interface TeamDetailProps {
@@ -34,7 +35,7 @@ export interface TeamDetailProps {
 
 /** One team in full: its drawing now or one of its entries, and why that scores what it scores. */
 export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { entry: picked, openSeat } = useDesk();
   const entries = entriesOf(room, team.id);
   const entry = entries.find((each) => each.id === picked);
@@ -82,7 +83,7 @@ function useBrought({ id }: Team) {
 
 /** On a phone the way back up. */
 function AllTeams() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const pickTeam = useDesk((state) => state.pickTeam);
   const back = () => {
     pickTeam(null);
@@ -102,7 +103,7 @@ interface TabsProps {
 }
 
 function EntryTabs({ team, entries, entry }: TabsProps) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const pickTeam = useDesk((state) => state.pickTeam);
   if (entries.length === 0) return <p className="desk-quiet">{desk.team.noEntries}</p>;
   return (
@@ -125,7 +126,7 @@ function EntryTabs({ team, entries, entry }: TabsProps) {
 }
 
 function AnswersView({ room, team, challenge }: TeamDetailProps) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const answers = useTeamAnswers(room, team.id);
   return (
     <>
@@ -140,7 +141,7 @@ function AnswersView({ room, team, challenge }: TeamDetailProps) {
 }
 
 function DraftView({ room, team, challenge }: TeamDetailProps) {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const drawing = useTeamDrawing(room, team.id, challenge.play);
   const judged = useJudged(challenge, drawing?.design ?? null);
   return (
@@ -162,7 +163,7 @@ interface EntryViewProps {
 }
 
 function EntryView({ room, entry, challenge }: EntryViewProps) {
-  const { desk, learning } = useWords();
+  const { desk, learning } = useWholeWords();
   const when = useDates().time(entry.at);
   const line = (
     <div className="entry-line">
@@ -217,7 +218,7 @@ function DrawnEntry({ entry, challenge, line }: EntryProps & { readonly line: Re
   );
 }
 
-const outcomeOf = (entry: Entry, words: ReturnType<typeof useWords>['desk']['team']) =>
+const outcomeOf = (entry: Entry, words: Wording['desk']['team']) =>
   entry.verdict ? words.points(entry.verdict.points) : entry.unjudged ? words.unjudged : words.judging;
 
 interface BigPictureProps {
@@ -248,7 +249,7 @@ interface VerdictViewProps {
 
 /** Goals with margins, what the robot does, what the drawing rules say. */
 export function VerdictView({ challenge, verdict, ways, withPoints }: VerdictViewProps) {
-  const { desk, findings, actions, numbers } = useWords();
+  const { desk, findings, actions, numbers } = useWholeWords();
   const runs = verdict.runs.map((run) => `${actions.ending(run.ending)} (${numbers.time(run.duration)})`);
   const found = gravest(verdict.findings);
   return (

@@ -3,12 +3,12 @@ import { forecastsIn, reasonsIn } from '../../shared/evidence/evidence.ts';
 import { HELP_STEPS, type HelpStep, type RoomState, type Team } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
-import { useWords } from '../parts/use-words.ts';
+import { useWholeWords } from './whole-words.ts';
 import './team-learning.css';
 
 /** How much all tablets help. */
 export function ClassHelp({ room }: { readonly room: RoomState }) {
-  const { learning } = useWords();
+  const { learning } = useWholeWords();
   const { ask, refusal } = useAsk();
   return (
     <div className="help-pick">
@@ -35,7 +35,7 @@ interface StepPickProps {
 }
 
 function StepPick({ label, value, asClass, onPick }: StepPickProps) {
-  const { learning } = useWords();
+  const { learning } = useWholeWords();
   const id = useId();
   return (
     <div className="help-step">
@@ -54,7 +54,7 @@ function StepPick({ label, value, asClass, onPick }: StepPickProps) {
 
 /** A team's own help step, its wish about the wall, and how it foretells. Nobody else sees any of it. */
 export function TeamLearning({ room, team }: { readonly room: RoomState; readonly team: Team }) {
-  const { learning } = useWords();
+  const { learning } = useWholeWords();
   const { ask, refusal } = useAsk();
   const set = (step: Picked) => void ask({ kind: 'set-help', team: team.id, step: step || null });
   return (
@@ -73,7 +73,7 @@ export function TeamLearning({ room, team }: { readonly room: RoomState; readonl
 }
 
 function Foretold({ room, team }: { readonly room: RoomState; readonly team: Team }) {
-  const { learning } = useWords();
+  const { learning } = useWholeWords();
   const tries = room.tries.filter((one) => one.team === team.id && one.round === room.rounds.length - 1);
   if (tries.length === 0) return null;
   const reasons = reasonsIn(tries);

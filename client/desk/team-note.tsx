@@ -8,13 +8,13 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
+import { useWholeWords } from './whole-words.ts';
 import './team-note.css';
 
 /** A few words for one team: a ready-made hint, or what the teacher writes. */
 export function TeamNoteDialog({ room }: { readonly room: RoomState }) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const { noteTo, openNote } = useDesk();
   const team = room.teams.find((each) => each.id === noteTo);
   return (
@@ -36,7 +36,7 @@ interface NoteFormProps {
 
 /** What is written goes before what is chosen. */
 function NoteForm({ team, onSent }: NoteFormProps) {
-  const { coaching } = useWords().desk;
+  const { coaching } = useWholeWords().desk;
   const [hint, setHint] = useState<Hint | null>(null);
   const [text, setText] = useState('');
   const { send, refusal, busy } = useSendNote(team);
@@ -60,7 +60,7 @@ function NoteForm({ team, onSent }: NoteFormProps) {
 
 /** Sends words to a team, and offers to take them back. */
 function useSendNote(team: Team) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);
@@ -82,7 +82,7 @@ interface HintChoiceProps {
 }
 
 function HintChoice({ chosen, onChoose }: HintChoiceProps) {
-  const { desk, tablet } = useWords();
+  const { desk, tablet } = useWholeWords();
   const name = useId();
   return (
     <fieldset className="note-hints">
@@ -98,7 +98,7 @@ function HintChoice({ chosen, onChoose }: HintChoiceProps) {
 }
 
 function OwnWords({ text, onChange }: { readonly text: string; readonly onChange: (text: string) => void }) {
-  const { coaching } = useWords().desk;
+  const { coaching } = useWholeWords().desk;
   const id = useId();
   return (
     <div className="note-own">

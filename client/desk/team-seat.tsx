@@ -6,14 +6,14 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { MoveSeat } from './move-seat.tsx';
+import { useWholeWords } from './whole-words.ts';
 import './team-seat.css';
 
 /** A team's seat: another tablet, a tablet that rests, out of the room. */
 export function TeamSeatDialog({ room }: { readonly room: RoomState }) {
-  const { desk, emblems } = useWords();
+  const { desk, emblems } = useWholeWords();
   const { seatOf, openSeat } = useDesk();
   const team = room.teams.find((each) => each.id === seatOf);
   const name = team ? emblems.name(team.emblem) : '';
@@ -41,7 +41,7 @@ interface PartProps {
 }
 
 function RestSeat({ team, name }: PartProps) {
-  const { seats, undo } = useWords().desk;
+  const { seats, undo } = useWholeWords().desk;
   const { ask, refusal, busy } = useAsk();
   const { offerUndo, openSeat } = useDesk();
   const link = useLink();
@@ -68,7 +68,7 @@ function RestSeat({ team, name }: PartProps) {
 }
 
 function RemoveTeam({ team, name }: PartProps) {
-  const { seats, undo } = useWords().desk;
+  const { seats, undo } = useWholeWords().desk;
   const { ask, refusal, busy } = useAsk();
   const { offerUndo, openSeat } = useDesk();
   const link = useLink();

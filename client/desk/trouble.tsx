@@ -2,9 +2,9 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { Notice } from '../parts/notice.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
-import { useWords } from '../parts/use-words.ts';
 import { hostOf, useAddresses } from './use-addresses.ts';
 import { useArrivals } from './use-arrivals.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** If no device has got through for so long, the likely causes are said without being asked for, ms. */
 const NOBODY_FOR = 60_000;
@@ -12,7 +12,7 @@ const LOOK_EVERY = 4000;
 
 /** Why no tablet is in the room yet: what the server has seen of devices, else the likely causes. */
 export function Trouble({ room }: { readonly room: RoomState }) {
-  const { check } = useWords();
+  const { check } = useWholeWords();
   const empty = room.teams.length === 0;
   const now = useServerTime(empty ? LOOK_EVERY : null);
   const arrivals = useArrivals(empty);

@@ -4,14 +4,14 @@ import { UNDO_MS } from '../../shared/wire/desks.ts';
 import { useAnnounce } from '../parts/announcer.tsx';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { useWholeWords } from './whole-words.ts';
 import './undo.css';
 
 /** Says what was just removed or ended, with the way back. It stands beside the page, never over it. */
 export function UndoBar() {
-  const { desk } = useWords();
+  const { desk } = useWholeWords();
   const { undoable, offerUndo, keysOn } = useDesk();
   const announce = useAnnounce();
   useEffect(() => {

@@ -7,10 +7,10 @@ import { bestEntry } from '../parts/figures.ts';
 import { RESTING } from '../parts/stage-clock.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
-import { useWords } from '../parts/use-words.ts';
 import { useDesk } from './desk-store.ts';
 import { useTitles } from './queue.tsx';
 import { type NextStep, nextStep } from './steps.ts';
+import { useWholeWords } from './whole-words.ts';
 
 /** Whoever takes back the end of the building has at least so long, s. */
 const LEAST_LEFT_S = 60;
@@ -23,7 +23,7 @@ export interface Next extends Asking {
 
 /** The next sensible action as a button would show it. */
 export function useNext(room: RoomState, step: Step): Next {
-  const words = useWords();
+  const words = useWholeWords();
   const { marked, minutes, lookAt, mark, offerUndo } = useDesk();
   const link = useLink();
   const asking = useAsk();

@@ -6,8 +6,9 @@ import { textIn } from '../../shared/documents/values.ts';
 import { OTHER_LIGHTS, type WhatIf } from '../../shared/documents/what-if.ts';
 import { supposed } from '../../shared/judge/what-if.ts';
 import type { Staged } from '../parts/use-stage.ts';
-import { useLocale, useWords } from '../parts/use-words.ts';
+import { useLocale } from '../parts/use-words.ts';
 import type { StageSet } from './stage-set.ts';
+import { useWholeWords } from './whole-words.ts';
 import './what-if-form.css';
 
 export interface WhatIfFormProps {
@@ -17,7 +18,7 @@ export interface WhatIfFormProps {
 
 /** One thing that may be otherwise. What is chosen is driven at once, at the desk and on the board. */
 export function WhatIfForm({ stage, clock }: WhatIfFormProps) {
-  const { stage: words } = useWords();
+  const { stage: words } = useWholeWords();
   const { whatIf } = words;
   const now = clock.look.whatIf;
   const suppose = (next: WhatIf | null) =>
@@ -100,7 +101,7 @@ interface BandsProps {
 
 /** Every band of the drawing: a press gives it the next ink of the kit. */
 function Bands({ staged: { challenge, design }, now, onSuppose }: BandsProps) {
-  const { stage } = useWords();
+  const { stage } = useWholeWords();
   const marks = [...challenge.sheet.given.marks, ...design.drawing.marks].map((mark) => ({
     mark,
     bands: mark.bands.map((band, place) => ({ band, place })),
@@ -134,7 +135,7 @@ interface BandProps {
 }
 
 function Band({ challenge: { kit }, mark, band, place, changed, onInk }: BandProps) {
-  const { stage } = useWords();
+  const { stage } = useWholeWords();
   const locale = useLocale();
   const at = kit.inks.findIndex(({ id }) => id === band.ink);
   const ink = kit.inks[at];

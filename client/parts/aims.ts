@@ -1,6 +1,6 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { questionsOf } from '../../shared/judge/questions.ts';
-import type { Wording } from '../../shared/wording/wording.ts';
+import type { PageWording } from '../../shared/wording/wording.ts';
 
 export interface Aim {
   readonly id: string;
@@ -9,7 +9,7 @@ export interface Aim {
 }
 
 /** What a challenge wants: its goals, or what it asks where it is predicted, each sentence once. */
-export function aimsOf(challenge: Challenge, words: Wording): Aim[] {
+export function aimsOf(challenge: Challenge, words: PageWording): Aim[] {
   const { play, goals, sheet } = challenge;
   if (play !== 'predict')
     return goals.map((goal) => ({

@@ -4,7 +4,7 @@ import type { Answers, AnswersVerdict } from '../../shared/documents/answers.ts'
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Question } from '../../shared/documents/question.ts';
 import { questionsOf } from '../../shared/judge/questions.ts';
-import type { Wording } from '../../shared/wording/wording.ts';
+import type { PageWording } from '../../shared/wording/wording.ts';
 import { Icon } from './icon.tsx';
 import { useWords } from './use-words.ts';
 import './answer-rows.css';
@@ -55,7 +55,7 @@ export function saidOf(
   question: Question,
   says: string | number | undefined,
   challenge: Challenge,
-  { questions }: Wording,
+  { questions }: PageWording,
 ): string {
   if (says === undefined) return questions.notAnswered;
   if (question.kind === 'how-many') return questions.howMany(Number(says), question.of);

@@ -45,18 +45,18 @@ export function GoalRows({ challenge, results, ways, points, iconSize = 18, marg
 }
 
 function GoalPoints({ line }: { readonly line: PointLine }) {
-  const { desk } = useWords();
-  return <span className="goal-points">{desk.team.outOf(line.got, line.of)}</span>;
+  const { stands } = useWords().judging;
+  return <span className="goal-points">{stands.outOf(line.got, line.of)}</span>;
 }
 
 const standOf = (result: GoalResult) => (result.met ? 'met' : result.leftToLuck ? 'luck' : 'missed');
 
 function GoalIcon({ result, size }: { readonly result: GoalResult; readonly size: number | string }) {
-  const { desk } = useWords();
-  if (result.met) return <Icon of={Check} size={size} label={desk.team.met} />;
+  const { stands } = useWords().judging;
+  if (result.met) return <Icon of={Check} size={size} label={stands.met} />;
   return result.leftToLuck ? (
-    <Icon of={Dices} size={size} label={desk.team.luck} />
+    <Icon of={Dices} size={size} label={stands.luck} />
   ) : (
-    <Icon of={X} size={size} label={desk.team.notMet} />
+    <Icon of={X} size={size} label={stands.notMet} />
   );
 }

@@ -21,7 +21,7 @@ export function MeritRows({ challenge, points }: MeritRowsProps) {
             <span>{words.numbers.capital(words.points.reason(line, challenge))}</span>
             <span className="merit-because">{words.points.because(line)}</span>
           </span>
-          <span className="goal-points">{words.desk.team.outOf(line.got, line.of)}</span>
+          <span className="goal-points">{words.judging.stands.outOf(line.got, line.of)}</span>
         </li>
       ))}
     </ul>

@@ -1,9 +1,9 @@
 import type { WireRefusal } from '../../shared/wire/protocol.ts';
-import type { Wording } from '../../shared/wording/wording.ts';
+import type { PageWording } from '../../shared/wording/wording.ts';
 import { Notice } from './notice.tsx';
 import { useWords } from './use-words.ts';
 
-export const refusalSentence = (words: Wording, refusal: WireRefusal): string =>
+export const refusalSentence = (words: PageWording, refusal: WireRefusal): string =>
   (words.refusals[refusal.code] as (refusal: WireRefusal) => string)(refusal);
 
 /** Why something was not done, at the place where it was asked for. */

@@ -14,7 +14,7 @@ export interface SavingPaper {
 
 /** Has a PDF made and saves it; leaving the page stops the work. */
 export function usePaperFile(wanted: Wanted | null): SavingPaper {
-  const { page } = useWords().print;
+  const { toPaper } = useWords();
   const announce = useAnnounce();
   const [making, setMaking] = useState<SavingPaper['making']>(null);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
@@ -29,7 +29,7 @@ export function usePaperFile(wanted: Wanted | null): SavingPaper {
     const saved = await savePdf(wanted, { told: setMaking, signal: now.signal });
     if (work.current !== now || now.signal.aborted) return;
     setMaking(null);
-    if (saved?.ok) announce(page.saved);
+    if (saved?.ok) announce(toPaper.saved);
     else if (saved) setRefusal(saved.refusal);
   };
   const stop = () => {

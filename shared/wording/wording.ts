@@ -1,15 +1,18 @@
 import { LOCALES, type Locale, type Units } from '../documents/values.ts';
-import { en } from './en/index.ts';
-import { es } from './es/index.ts';
+import type { en } from './en/index.ts';
+import { whole as wholeEnglish } from './en/whole.ts';
+import { whole as wholeSpanish } from './es/whole.ts';
 import { inBothUnits } from './units.ts';
 
 export { type Locale, textIn } from '../documents/values.ts';
 export { fresh } from './fresh.ts';
 
 /** English gives the shape: another language is complete when it type-checks as this. */
-export type Wording = typeof en;
+export type Wording = typeof wholeEnglish;
+/** What every page says: less than desk, paper and commands do. */
+export type PageWording = typeof en;
 
-const LANGUAGES: Readonly<Record<Locale, Wording>> = { en, es };
+const LANGUAGES: Readonly<Record<Locale, Wording>> = { en: wholeEnglish, es: wholeSpanish };
 
 const SAID = new Map(LOCALES.map((locale) => [locale, inBothUnits(LANGUAGES[locale])]));
 

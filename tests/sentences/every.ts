@@ -1,5 +1,5 @@
-import { en } from '../../shared/wording/en/index.ts';
-import { es } from '../../shared/wording/es/index.ts';
+import { whole as en } from '../../shared/wording/en/whole.ts';
+import { whole as es } from '../../shared/wording/es/whole.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { ofBuilding } from './building.ts';
 import { ofClosing } from './closing.ts';

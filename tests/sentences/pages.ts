@@ -36,7 +36,9 @@ export function plainOnes(words: Wording): void {
     each([words.device.textSize, words.check.desk.addressNow as (n: unknown) => string], (f) => f(n));
     for (const of of [2, 12] as const) {
       desk.picture.trips(n, of);
-      each([desk.team.outOf, desk.showing.at, tablet.trying.seconds, tablet.building.oneOf], (f) => f(n, of));
+      each([words.judging.stands.outOf, desk.showing.at, tablet.trying.seconds, tablet.building.oneOf], (f) =>
+        f(n, of),
+      );
       each([tablet.predicting.which, tablet.predicting.answered, print.questions.robots], (f) => f(n, of));
       each([print.page.making, print.page.previewOf, words.questions.howMany], (f) => f(n, of));
       each([words.questions.result, board.building.handedIn, learning.tries, learning.reasons], (f) =>

@@ -6,9 +6,9 @@ import type { RoomState } from '../../../shared/room/state.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
-import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
 import { useKeys } from '../keys.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { useTicks } from './ticks.ts';
 import { type Seen, useSeen } from './use-seen.ts';
 import './before.css';
@@ -24,7 +24,7 @@ export interface FiveMinutesProps {
 
 /** The short list before a lesson: what can be seen is ticked by itself, the rest by a key or a tap. */
 export function FiveMinutes({ room, kit, onStay, end }: FiveMinutesProps) {
-  const { prepCheck: words } = useWords();
+  const { prepCheck: words } = useWholeWords();
   const keysOn = useDesk((state) => state.keysOn);
   const { ticked, setTick, clear } = useTicks();
   const seen = useSeen(room, kit);
@@ -80,7 +80,7 @@ interface LineProps {
 
 /** One line: a box to tick, or the sign that the desk has seen it by itself. */
 function Line({ check, number, seen, done, onTurn }: LineProps) {
-  const { prepCheck: words } = useWords();
+  const { prepCheck: words } = useWholeWords();
   const said = (
     <>
       <span className="five-key" aria-hidden="true">

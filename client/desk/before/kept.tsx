@@ -7,8 +7,8 @@ import { Button } from '../../parts/button.tsx';
 import { useDates } from '../../parts/dates.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
-import { useWords } from '../../parts/use-words.ts';
 import { forgetDesk } from '../session.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { Sure } from './sure.tsx';
 import { type Erasing, useErasing } from './use-erasing.ts';
 import { type Kept, type Made, useKept } from './use-kept.ts';
@@ -17,7 +17,7 @@ import './kept.css';
 
 /** The one place that says what is kept and until when, and from which all of it can be erased. */
 export function WhatIsKept() {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   const { kept, refusal, load } = useKept();
   const erasing = useErasing(load);
   return (
@@ -76,7 +76,7 @@ interface RoomsProps {
 }
 
 function Rooms({ rooms, erasing }: RoomsProps) {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   const dates = useDates();
   return (
     <Part title={words.rooms} what={words.roomsWhat}>
@@ -109,7 +109,7 @@ interface LinksProps {
 }
 
 function Links({ links, erasing }: LinksProps) {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   const dates = useDates();
   return (
     <Part title={words.links} what={words.linksWhat}>
@@ -133,7 +133,7 @@ function Links({ links, erasing }: LinksProps) {
 }
 
 function MadeHere({ made, erasing }: { readonly made: readonly Made[]; readonly erasing: Erasing }) {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   const dates = useDates();
   return (
     <Part title={words.made}>
@@ -153,7 +153,7 @@ function MadeHere({ made, erasing }: { readonly made: readonly Made[]; readonly 
 }
 
 function Here({ here, erasing }: { readonly here: Kept['here']; readonly erasing: Erasing }) {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
   const forget = async () => {
     const answer = await forgetDesk();
@@ -187,7 +187,7 @@ function Here({ here, erasing }: { readonly here: Kept['here']; readonly erasing
 }
 
 function Elsewhere() {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   return (
     <Part title={words.elsewhere}>
       <ul className="before-cautions">
@@ -200,7 +200,7 @@ function Elsewhere() {
 }
 
 function Everything({ kept, erasing }: { readonly kept: Kept; readonly erasing: Erasing }) {
-  const { kept: words } = useWords();
+  const { kept: words } = useWholeWords();
   const rooms = kept.rooms.filter(({ managed }) => managed);
   return (
     <Part title={words.all}>

@@ -5,7 +5,8 @@ import { readyChallenges } from '../../../shared/library/ready.ts';
 import { lessonPlan, PERIOD } from '../../../shared/prep/lesson-plan.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { useDevice } from '../../parts/device-settings.ts';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { SavePrint } from './save-print.tsx';
 import { WholeNumber } from './whole-number.tsx';
 import { useWishes } from './wishes.ts';
@@ -19,7 +20,7 @@ export interface PlanProps {
 
 /** The lesson by the clock, to be printed for whoever gives it. */
 export function LessonPlan({ room, kit }: PlanProps) {
-  const { lessonPlan: words } = useWords();
+  const { lessonPlan: words } = useWholeWords();
   const { language, units } = useDevice();
   const { minutes, challenge } = useWishes();
   const { phases, questions } = useMemo(() => lessonPlan(minutes), [minutes]);
@@ -77,8 +78,8 @@ export function LessonPlan({ room, kit }: PlanProps) {
 }
 
 function ChallengeWish({ room, kit }: PlanProps) {
-  const { page } = useWords().print;
-  const { open } = useWords().lessonPlan.challenge;
+  const { page } = useWholeWords().print;
+  const { open } = useWholeWords().lessonPlan.challenge;
   const locale = useLocale();
   const challenge = useWishes((wishes) => wishes.challenge);
   const ready = useMemo(

@@ -10,8 +10,8 @@ import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { useAsk } from '../../parts/use-ask.ts';
 import { useLink } from '../../parts/use-link.tsx';
-import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
+import { useWholeWords } from '../whole-words.ts';
 import './robots.css';
 
 interface RoomProps {
@@ -20,7 +20,7 @@ interface RoomProps {
 
 /** The berths of the wall with the robots in them: a tap notes that one was calibrated, now and in this light. */
 export function RobotsOnWall({ room }: RoomProps) {
-  const { calibration: words } = useWords();
+  const { calibration: words } = useWholeWords();
   const { ask, refusal } = useAsk();
   const offerUndo = useDesk((state) => state.offerUndo);
   const link = useLink();
@@ -61,7 +61,7 @@ interface LightProps {
 }
 
 function LightChoice({ light, onPick }: LightProps) {
-  const { calibration: words } = useWords();
+  const { calibration: words } = useWholeWords();
   return (
     <fieldset className="robot-light">
       <legend>{words.light}</legend>
@@ -87,7 +87,7 @@ interface BerthProps {
 }
 
 function Berth({ robot, team, standing, onTap }: BerthProps) {
-  const { calibration: words, emblems } = useWords();
+  const { calibration: words, emblems } = useWholeWords();
   const dates = useDates();
   const stands = standing === undefined ? 'not' : standing.due ? 'due' : 'done';
   return (
@@ -112,7 +112,7 @@ function Berth({ robot, team, standing, onTap }: BerthProps) {
 }
 
 function LightChanged({ room }: RoomProps) {
-  const { calibration: words } = useWords();
+  const { calibration: words } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   const offerUndo = useDesk((state) => state.offerUndo);
   const link = useLink();
@@ -140,7 +140,7 @@ function LightChanged({ room }: RoomProps) {
 
 /** Everything that was noted, the newest first, with the way to take a wrong tap back. */
 function Log({ room }: RoomProps) {
-  const { calibration: words } = useWords();
+  const { calibration: words } = useWholeWords();
   const { ask, refusal } = useAsk();
   const dates = useDates();
   const log = room.calibrations;

@@ -4,7 +4,8 @@ import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { MOST_TEAMS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { useDevice } from '../../parts/device-settings.ts';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { SavePrint } from './save-print.tsx';
 import { WholeNumber } from './whole-number.tsx';
 import { useWishes } from './wishes.ts';
@@ -21,7 +22,7 @@ export interface SuppliesProps {
 
 /** What the tables need, counted for the class. */
 export function Supplies({ room, kit }: SuppliesProps) {
-  const { supplies: words, safety, numbers } = useWords();
+  const { supplies: words, safety, numbers } = useWholeWords();
   const locale = useLocale();
   const { language, units } = useDevice();
   const wished = useWishes((wishes) => wishes.teams);

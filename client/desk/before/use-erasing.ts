@@ -3,9 +3,9 @@ import { type LinkInList, type RoomInList, UNDO_MS } from '../../../shared/wire/
 import type { WireRefusal } from '../../../shared/wire/protocol.ts';
 import { eraseHereAt, eraseWhatIsDue, keepHere } from '../../parts/browser-storage.ts';
 import type { HttpAnswer } from '../../parts/http.ts';
-import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
 import { eraseRoom, eraseShelved, giveBackLink, giveBackShelved, keepRoom, revokeLink } from '../session.ts';
+import { useWholeWords } from '../whole-words.ts';
 import type { Kept, Made } from './use-kept.ts';
 
 type Rooms = readonly Pick<RoomInList, 'room' | 'word'>[];
@@ -33,7 +33,7 @@ function eraseHere(): void {
 
 /** Erasing with ten seconds in which it can be taken back; `load` reads anew what is left. */
 export function useErasing(load: () => Promise<void>): Erasing {
-  const { kept, desk } = useWords();
+  const { kept, desk } = useWholeWords();
   const offerUndo = useDesk((state) => state.offerUndo);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);
 

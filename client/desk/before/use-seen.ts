@@ -3,9 +3,9 @@ import type { Kit } from '../../../shared/documents/kit.ts';
 import type { PrepCheck } from '../../../shared/prep/prep-check.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { ROUTES } from '../../../shared/wire/protocol.ts';
-import { useWords } from '../../parts/use-words.ts';
 import { hostOf, useAddresses } from '../use-addresses.ts';
 import { useArrivals } from '../use-arrivals.ts';
+import { useWholeWords } from '../whole-words.ts';
 
 /** What the desk sees of a line of the check by itself. */
 export interface Seen {
@@ -20,7 +20,7 @@ const OWN = /^(localhost|127\.|\[::1\])/;
 
 /** Each line of the check as far as this page can tell; the room's state where a room is open. */
 export function useSeen(room: RoomState | null, kit: Kit | null): Readonly<Record<PrepCheck, Seen>> {
-  const { prepCheck: words, check } = useWords();
+  const { prepCheck: words, check } = useWholeWords();
   const serves = useServes();
   const { addresses } = useAddresses();
   const arrivals = useArrivals(true);

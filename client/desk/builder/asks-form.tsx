@@ -4,7 +4,8 @@ import type { Ask, StandingPlace } from '../../../shared/documents/question.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { Choose, NumberField } from './inputs.tsx';
 import { useChallenge, type Work } from './work.ts';
 
@@ -12,7 +13,7 @@ const MOST_ASKS = 12;
 
 /** The questions of a challenge in which all is given. */
 export function AsksForm({ work }: { readonly work: Work }) {
-  const { asking } = useWords().builder;
+  const { asking } = useWholeWords().builder;
   const challenge = useChallenge(work);
   const asks = challenge.asks ?? [];
   const put = (now: readonly Ask[], what: string | null = null) => {
@@ -65,7 +66,7 @@ interface AskFormProps {
 }
 
 function AskForm({ ask, challenge, onChange }: AskFormProps) {
-  const { asking, goals } = useWords().builder;
+  const { asking, goals } = useWholeWords().builder;
   const locale = useLocale();
   const { sheet, starts } = challenge;
   // One that does not set out any more stands there until another one is chosen.
@@ -120,7 +121,7 @@ const placeOf = (key: string): StandingPlace =>
     : { kind: 'area', area: key };
 
 function HowMany({ ask, challenge, onChange }: HowManyProps) {
-  const { asking } = useWords().builder;
+  const { asking } = useWholeWords().builder;
   const locale = useLocale();
   const { start, finish, areas } = challenge.sheet;
   const places = [

@@ -8,8 +8,9 @@ import { Button } from '../../parts/button.tsx';
 import { DeviceSettingsButton } from '../../parts/device-settings-dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
 import { goToRoom } from '../session.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { asBuilt, blankChallenge } from './blank.ts';
 import { FoundLine, FoundPanel } from './found-panel.tsx';
 import { FreshDialog } from './fresh-dialog.tsx';
@@ -34,7 +35,7 @@ export interface BuilderPageProps {
 
 /** A challenge of one's own is built here, on a page of the desk of its own. */
 export function BuilderPage({ id, room }: BuilderPageProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const { list, refusal } = useOwn();
   useEffect(() => void loadOwn(room), [room]);
   // Looked up once: what is saved later comes from here.
@@ -66,7 +67,7 @@ const PARTS = ['sheet', 'lines', 'goals', 'rules', 'found'] as const;
 type Part = (typeof PARTS)[number];
 
 function Builder({ opened, room }: { readonly opened: Opened; readonly room: string | null }) {
-  const { builder } = useWords();
+  const { builder } = useWholeWords();
   const { first } = opened;
   const work = useMemo(() => new Work(first), [first]);
   const challenge = useChallenge(work);
@@ -130,7 +131,7 @@ interface BuilderHeadProps {
 }
 
 function BuilderHead({ work, search, opened, room }: BuilderHeadProps) {
-  const { builder, desk } = useWords();
+  const { builder, desk } = useWholeWords();
   const locale = useLocale();
   const challenge = useChallenge(work);
   const saving = useSaving(challenge, search.found.par, opened.isSaved ? opened.first : null);

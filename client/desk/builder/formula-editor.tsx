@@ -4,7 +4,7 @@ import { isPredicate } from '../../../shared/documents/formula.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { FieldEditor } from './formula-fields.tsx';
 import {
   FIELDS,
@@ -30,7 +30,7 @@ export interface FormulaEditorProps {
 
 /** A wish as a list of what it can be, what it needs, and the wishes in it, each the same again. */
 export function FormulaEditor({ formula, level, sheet, onChange }: FormulaEditorProps) {
-  const { wish } = useWords().builder;
+  const { wish } = useWholeWords().builder;
   const { wishes, operators } = kindsAt(level);
   const name = level.moment ? wish.moment : wish.run;
   return (
@@ -76,7 +76,7 @@ export function FormulaEditor({ formula, level, sheet, onChange }: FormulaEditor
 }
 
 function Parts({ formula, level, sheet, onChange }: FormulaEditorProps) {
-  const { wish } = useWords().builder;
+  const { wish } = useWholeWords().builder;
   const parts = partsOf(formula);
   const inside = levelIn(level, formula.kind);
   const isList = formula.kind === 'and' || formula.kind === 'or';
@@ -125,7 +125,7 @@ function Parts({ formula, level, sheet, onChange }: FormulaEditorProps) {
 
 /** When, and for how long. */
 function Times({ formula, onChange }: Pick<FormulaEditorProps, 'formula' | 'onChange'>) {
-  const { wish } = useWords().builder;
+  const { wish } = useWholeWords().builder;
   const seconds = { least: 0, most: LONGEST_TIME, step: 0.5, unit: wish.seconds };
   if (formula.kind === 'until')
     return (

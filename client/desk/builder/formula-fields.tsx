@@ -5,7 +5,8 @@ import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import type { ChoiceOf, Field } from './formula-form.ts';
 import { Choose, LengthField, LONGEST_TIME, NumberField, Tick } from './inputs.tsx';
 
@@ -22,7 +23,7 @@ const ROBOTS = 20;
 
 /** One thing of a predicate: a list, a number, gates in their order. */
 export function FieldEditor({ field, formula, sheet, onChange }: FieldEditorProps) {
-  const { wish } = useWords().builder;
+  const { wish } = useWholeWords().builder;
   const value = (formula as unknown as Record<string, unknown>)[field.key];
   const set = (now: unknown) => {
     const { [field.key]: _, ...rest } = formula as unknown as Record<string, unknown>;
@@ -66,7 +67,7 @@ interface ChoiceEditorProps {
 const FINISH = '';
 
 function ChoiceEditor({ of, value, sheet, onChange }: ChoiceEditorProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const locale = useLocale();
   const { wish } = words.builder;
   const areas = sheet.areas.map(({ id, name }) => [id, textIn(name, locale)] as const);
@@ -97,7 +98,7 @@ interface GatesProps {
 
 /** A gate may be passed more than once. */
 function Gates({ gates, sheet, onChange }: GatesProps) {
-  const { wish } = useWords().builder;
+  const { wish } = useWholeWords().builder;
   const locale = useLocale();
   const named = sheet.gates.map(({ id, name }) => [id, textIn(name, locale)] as const);
   const numbered = gates.map((gate, at) => ({ gate, at }));

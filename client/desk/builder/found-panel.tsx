@@ -10,7 +10,8 @@ import { inkOf } from '../../../shared/track/ink-length.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon, type IconShape } from '../../parts/icon.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import type { Search } from './searching.ts';
 import { useChallenge, type Work } from './work.ts';
 
@@ -37,7 +38,7 @@ interface Verdict {
 
 /** The one sentence that says whether it can be met. */
 function useVerdict(challenge: Challenge, { found, state }: Search): Verdict {
-  const words = useWords();
+  const words = useWholeWords();
   const { builder, numbers } = words;
   const said = builder.found;
   const { problems, own, par } = found;
@@ -64,7 +65,7 @@ function useVerdict(challenge: Challenge, { found, state }: Search): Verdict {
 
 /** In one line, under the sheet. */
 export function FoundLine({ work, search, children }: FoundProps & { readonly children?: ReactNode }) {
-  const { found: words } = useWords().builder;
+  const { found: words } = useWholeWords().builder;
   const challenge = useChallenge(work);
   const { tone, said } = useVerdict(challenge, search);
   const { found, state } = search;
@@ -96,7 +97,7 @@ export function FoundLine({ work, search, children }: FoundProps & { readonly ch
 }
 
 function ProblemWords({ problem }: { readonly problem: ChallengeProblem }) {
-  const { builder, judging } = useWords();
+  const { builder, judging } = useWholeWords();
   const [part, at] = problem.path;
   const { found, lines } = builder;
   const where = {
@@ -109,7 +110,7 @@ function ProblemWords({ problem }: { readonly problem: ChallengeProblem }) {
 
 /** All that is known of the challenge: par or proof, how hard it is, which mistakes it shows. */
 export function FoundPanel({ work, search }: FoundProps) {
-  const words = useWords().builder.found;
+  const words = useWholeWords().builder.found;
   const challenge = useChallenge(work);
   const { problems = [], own, par, difficulty, misread } = search.found;
   const { tone, said } = useVerdict(challenge, search);
@@ -145,7 +146,7 @@ interface ParWordsProps extends FoundProps {
 }
 
 function ParWords({ par, challenge, work, search }: ParWordsProps) {
-  const { builder, par: words } = useWords();
+  const { builder, par: words } = useWholeWords();
   const { found } = builder;
   if (par.kind === 'impossible')
     return (
@@ -179,7 +180,7 @@ function ParWords({ par, challenge, work, search }: ParWordsProps) {
 }
 
 function Hard({ difficulty }: { readonly difficulty: Difficulty }) {
-  const { found } = useWords().builder;
+  const { found } = useWholeWords().builder;
   return (
     <section className="builder-section">
       <h3>{found.hard}</h3>
@@ -198,7 +199,7 @@ interface MistakesProps {
 }
 
 function Mistakes({ misread, challenge }: MistakesProps) {
-  const { found } = useWords().builder;
+  const { found } = useWholeWords().builder;
   const locale = useLocale();
   const nameOf = (id: string) => {
     const ink = challenge.kit.inks.find((each) => each.id === id);

@@ -12,7 +12,7 @@ import { fresh as freshWords } from '../../../shared/wording/fresh.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { Choose, NumberField } from './inputs.tsx';
 import { search } from './searching.ts';
 
@@ -28,7 +28,7 @@ const anySeed = (): number => 1 + Math.floor(Math.random() * LARGEST_SEED);
 
 /** Makes a new challenge of a wanted difficulty about a wanted topic, beside the page. */
 export function FreshDialog({ open, kit, onClose, onMade }: FreshDialogProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const { fresh } = words.builder;
   const [topic, setTopic] = useState<FreshTopic>('junction');
   const [marks, setMarks] = useState<FreshMarks>(1);

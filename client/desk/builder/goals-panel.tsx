@@ -6,7 +6,8 @@ import { LOCALES } from '../../../shared/documents/values.ts';
 import type { Wording } from '../../../shared/wording/wording.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { AsksForm } from './asks-form.tsx';
 import { FormulaEditor } from './formula-editor.tsx';
 import { TOP } from './formula-form.ts';
@@ -18,7 +19,7 @@ const MOST_GOALS = 8;
 
 /** What must come true, or what is asked where all is given. */
 export function GoalsPanel({ work }: { readonly work: Work }) {
-  const { builder } = useWords();
+  const { builder } = useWholeWords();
   const challenge = useChallenge(work);
   const { goals, play } = challenge;
   const [open, setOpen] = useState<string | null>(goals[0]?.id ?? null);
@@ -76,7 +77,7 @@ interface GoalItemProps {
 }
 
 function GoalItem({ goal, challenge, open, onOpen, onChange, onRemove }: GoalItemProps) {
-  const { builder } = useWords();
+  const { builder } = useWholeWords();
   const { sheet } = challenge;
   return (
     <li className="builder-goal" data-open={open}>
@@ -125,7 +126,7 @@ function GoalItem({ goal, challenge, open, onOpen, onChange, onRemove }: GoalIte
 }
 
 function TravellerChoice({ goal, onChange }: Pick<GoalItemProps, 'goal' | 'onChange'>) {
-  const { builder } = useWords();
+  const { builder } = useWholeWords();
   const pick = (start: 'both' | 'start' | 'finish') => {
     const { start: _, ...rest } = goal;
     onChange(start === 'both' ? rest : { ...rest, start });
@@ -142,7 +143,7 @@ function TravellerChoice({ goal, onChange }: Pick<GoalItemProps, 'goal' | 'onCha
 
 /** The goal as one sentence in each language: first that of this device. */
 function Sentence({ goal, challenge }: Pick<GoalItemProps, 'goal' | 'challenge'>) {
-  const words = useWords();
+  const words = useWholeWords();
   const locale = useLocale();
   const other = useOtherWords();
   const said = (of: Wording) => of.goals.sentence(goal.formula, challenge.sheet, goal.start);

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useId, useState } from 'react';
 import type { Mm } from '../../../shared/geometry/units.ts';
 import { useDevice } from '../../parts/device-settings.ts';
 import { NoNames } from '../../parts/no-names.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 
 /** s: as long as a file can hold. */
 export const LONGEST_TIME = 3600;
@@ -109,7 +109,7 @@ export interface LengthFieldProps {
 /** A length in cm or inches, held in mm. */
 export function LengthField({ value, onChange, most, least = 0, ...rest }: LengthFieldProps) {
   const units = useDevice((device) => device.units);
-  const { builder } = useWords();
+  const { builder } = useWholeWords();
   const per = MM[units];
   const shown = value === undefined ? undefined : Math.round((value / per) * FINE) / FINE;
   const inUnit = (mm: Mm) => Math.round((mm / per) * FINE) / FINE;

@@ -4,7 +4,7 @@ import { DrawingSurface } from '../../editor/surface/drawing-surface.tsx';
 import { Tools } from '../../editor/surface/tools.tsx';
 import { Tray } from '../../editor/surface/tray.tsx';
 import { useKeys } from '../../editor/surface/use-keys.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { useLayerSession } from './layer-session.ts';
 import { type Layer, layersOf } from './layers.ts';
 import { useChallenge, type Work } from './work.ts';
@@ -15,7 +15,7 @@ const MOST_TITLES = 3;
 
 /** Drawing with the tablet's tools: what is given, the fault of a mend, and one's own solution. */
 export function LinesPart({ work }: { readonly work: Work }) {
-  const words = useWords();
+  const words = useWholeWords();
   const { lines } = words.builder;
   const challenge = useChallenge(work);
   const layers = layersOf(challenge.play);

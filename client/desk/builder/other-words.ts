@@ -20,5 +20,5 @@ export function useOtherWords(): Wording | null {
       current = false;
     };
   }, [other]);
-  return loaded === other ? wordsIn(other, units) : null;
+  return loaded === other ? (wordsIn(other, units) as Wording) : null;
 }

@@ -8,8 +8,9 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Refused } from '../../parts/refusal.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { blankChallenge, newOwnId } from './blank.ts';
 import {
   builderPath,
@@ -27,7 +28,7 @@ const build = (id: string, room: string | null): void => location.assign(builder
 
 /** Begins a challenge of one's own: an empty one, or one from a file. */
 export function MakeOwn({ room, kit }: { readonly room: string | null; readonly kit: Kit }) {
-  const { own } = useWords().builder;
+  const { own } = useWholeWords().builder;
   const input = useRef<HTMLInputElement>(null);
   const [trouble, setTrouble] = useState<WireRefusal | 'no-file' | DocumentProblem | null>(null);
   const begin = () => {
@@ -69,7 +70,7 @@ export function MakeOwn({ room, kit }: { readonly room: string | null; readonly 
 }
 
 function Trouble({ trouble }: { readonly trouble: WireRefusal | 'no-file' | DocumentProblem | null }) {
-  const { builder, judging } = useWords();
+  const { builder, judging } = useWholeWords();
   if (trouble === null) return null;
   if (trouble !== 'no-file' && !('path' in trouble && Array.isArray(trouble.path)))
     return <Refused refusal={trouble as WireRefusal} />;
@@ -95,7 +96,7 @@ export interface OwnActsProps {
 
 /** What can be done with a challenge of one's own; a ready one is copied first. */
 export function OwnActs({ challenge, title, isOwn, room }: OwnActsProps) {
-  const { own } = useWords().builder;
+  const { own } = useWholeWords().builder;
   const locale = useLocale();
   const offerUndo = useDesk((state) => state.offerUndo);
   const [refusal, setRefusal] = useState<WireRefusal | null>(null);

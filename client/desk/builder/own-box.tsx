@@ -3,13 +3,14 @@ import { textIn } from '../../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { NEW_CHALLENGE } from '../../../shared/wording/fresh.ts';
 import { Refused } from '../../parts/refusal.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { MakeOwn, OwnActs } from './own-acts.tsx';
 import { loadOwn, useOwn } from './own-challenges.ts';
 
 /** The challenges of this desk, before it has a room. */
 export function OwnBox() {
-  const { own } = useWords().builder;
+  const { own } = useWholeWords().builder;
   const locale = useLocale();
   const { list, refusal } = useOwn();
   useEffect(() => void loadOwn(null), []);

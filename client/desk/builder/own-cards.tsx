@@ -6,8 +6,9 @@ import type { ReadyChallenge } from '../../../shared/library/ready.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { NEW_CHALLENGE } from '../../../shared/wording/fresh.ts';
 import { Refused } from '../../parts/refusal.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
 import { useRoomKit } from '../kit/room-kit.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { MakeOwn, OwnActs } from './own-acts.tsx';
 import { loadOwn, useOwn } from './own-challenges.ts';
 
@@ -46,7 +47,7 @@ export function UnfinishedCard({
   readonly challenge: Challenge;
   readonly room: string;
 }) {
-  const { own } = useWords().builder;
+  const { own } = useWholeWords().builder;
   const title = challenge.title ?? NEW_CHALLENGE.title;
   return (
     <div className="brief-card" data-playable="false">
@@ -61,7 +62,7 @@ export function UnfinishedCard({
 
 /** Under the list: making one, and what went wrong with the list. */
 export function OwnFoot({ room }: { readonly room: RoomState }) {
-  const { own } = useWords().builder;
+  const { own } = useWholeWords().builder;
   const kit = useRoomKit(room);
   const { list, refusal } = useOwn();
   return (

@@ -10,7 +10,8 @@ import { useFitted } from '../../canvas/use-fitted.ts';
 import { toPaper, toScreen, type View } from '../../canvas/view.ts';
 import { onGrid } from '../../editor/snap.ts';
 import { useKitOnScreen } from '../../parts/kit-on-screen.ts';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { type Handle, handlesOf, moved, type PlaceRef, placeIn, samePlaceRef } from './places.ts';
 import { useChallenge, type Work } from './work.ts';
 
@@ -24,7 +25,7 @@ const PAD = 18;
 
 /** The sheet with what is drawn on it; berths, gates and areas can be taken hold of, by hand and by keys. */
 export function PlacesSurface({ work, handles }: PlacesSurfaceProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const challenge = useChallenge(work);
   // While a hand pulls, what would come of it; the work changes once, when it lets go.
   const [pulled, setPulled] = useState<Sheet | null>(null);
@@ -88,7 +89,7 @@ const STRIDE = 5;
 
 function HandleButton(props: HandleButtonProps) {
   const { handle, sheet, view, chosen, onChoose, onPull, onDrop, onNudge } = props;
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const name = textIn(placeIn(sheet, handle.place)!.name, useLocale());
   const { px, py } = toScreen(view, handle.at);
   const pull = useRef<{ readonly grab: PaperPoint; sheet: Sheet | null } | null>(null);

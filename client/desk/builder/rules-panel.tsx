@@ -7,7 +7,8 @@ import { variantOf } from '../../../shared/library/variants.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { Choose, LengthField, NumberField, TextField } from './inputs.tsx';
 import { useOtherWords } from './other-words.ts';
 import { useChallenge, type Work } from './work.ts';
@@ -20,7 +21,7 @@ const PLAYS = ['draw', 'fill-in', 'mend', 'predict'] as const;
 
 /** How the challenge is played: sentence, way to play, limits, weather, variants, and notes for whoever teaches it. */
 export function RulesPanel({ work }: { readonly work: Work }) {
-  const { builder, desk, outlook } = useWords();
+  const { builder, desk, outlook } = useWholeWords();
   const { rules } = builder;
   const challenge = useChallenge(work);
   const locale = useLocale();
@@ -79,8 +80,8 @@ function wholeSentences(sentences: readonly string[]): string {
 
 /** What children read made of what the goals say, in both languages. */
 function FromGoals({ work }: { readonly work: Work }) {
-  const { rules } = useWords().builder;
-  const words = useWords();
+  const { rules } = useWholeWords().builder;
+  const words = useWholeWords();
   const other = useOtherWords();
   const locale = useLocale();
   const challenge = useChallenge(work);
@@ -101,7 +102,7 @@ function FromGoals({ work }: { readonly work: Work }) {
 }
 
 function Limits({ challenge, work }: { readonly challenge: Challenge; readonly work: Work }) {
-  const { rules, wish } = useWords().builder;
+  const { rules, wish } = useWholeWords().builder;
   const { limits, play } = challenge;
   const put = (change: Partial<Record<'ink' | 'marks' | 'time', number | undefined>>) => {
     const now = Object.entries({ ...limits, ...change }).filter(([, value]) => value !== undefined);
@@ -143,7 +144,7 @@ function Limits({ challenge, work }: { readonly challenge: Challenge; readonly w
 
 /** What neighbouring tables get where sheets vary. */
 function Variants({ work }: { readonly work: Work }) {
-  const { rules } = useWords().builder;
+  const { rules } = useWholeWords().builder;
   const challenge = useChallenge(work);
   const locale = useLocale();
   const made = useMemo(
@@ -189,7 +190,7 @@ const NOTES = ['teaches', 'mistakes', 'ask'] as const;
 
 /** For whoever teaches it: three texts, all or none; one that is not written yet is a dash. */
 function Notes({ work }: { readonly work: Work }) {
-  const { desk, builder } = useWords();
+  const { desk, builder } = useWholeWords();
   const challenge = useChallenge(work);
   const locale = useLocale();
   const { note } = challenge;

@@ -5,7 +5,8 @@ import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { PLACE_TEXTS } from '../../../shared/wording/fresh.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { Choose, LengthField, NumberField, TextField, Tick } from './inputs.tsx';
 import {
   CORNERS,
@@ -45,7 +46,7 @@ export interface SheetPanelProps {
 
 /** Paper, berths, gates and areas: each with its name and its place in numbers. */
 export function SheetPanel({ work, chosen, onChoose }: SheetPanelProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const challenge = useChallenge(work);
   const { sheet } = challenge;
   const put = (now: Sheet, what: string | null = null) => work.change({ ...challenge, sheet: now }, what);
@@ -77,7 +78,7 @@ interface SheetFormProps {
 }
 
 function PaperForm({ sheet, onChange }: SheetFormProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const names = Object.keys(PAPERS) as PaperName[];
   const known = names.find((name) => PAPERS[name].w === sheet.w && PAPERS[name].h === sheet.h);
   const side = (key: 'w' | 'h') => (value: number | undefined) =>
@@ -116,7 +117,7 @@ interface PlaceListProps extends Omit<SheetPanelProps, 'work'> {
 }
 
 function PlaceList({ sheet, chosen, onChoose }: PlaceListProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const locale = useLocale();
   return (
     <ul className="builder-places">
@@ -148,7 +149,7 @@ interface PlaceFormProps {
 const DEGREES = 180 / Math.PI;
 
 function PlaceForm({ sheet, place, onChange, onDone, onRemove }: PlaceFormProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const locale = useLocale();
   const found = placeIn(sheet, place)!;
   const put = (now: typeof found, what: string) =>
@@ -237,7 +238,7 @@ interface CornerButtonsProps {
 }
 
 function CornerButtons({ area, onChange }: CornerButtonsProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   const { length } = area.polygon;
   return (
     <div className="formula-fields">
@@ -267,7 +268,7 @@ const isFull = (sheet: Sheet, kind: PlaceKind): boolean => {
 };
 
 function AddPlaces({ sheet, onAdd }: AddPlacesProps) {
-  const { places } = useWords().builder;
+  const { places } = useWholeWords().builder;
   return (
     <div className="builder-adds">
       {(['finish', 'gate', 'area', 'keep-out'] as const).map((kind) => (

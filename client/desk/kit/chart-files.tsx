@@ -6,7 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { saveFile } from '../../parts/save-file.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { inOrder } from './changes.ts';
 import { type ChartTrouble, chartAsCsv, chartAsJson, chartFromCsv, chartFromJson } from './chart-file.ts';
 import { useEditing } from './fields.tsx';
@@ -17,7 +17,7 @@ const TYPES = { csv: 'text/csv;charset=utf-8', json: 'application/json' } as con
 
 /** The chart as a file, out and in. */
 export function ChartFiles() {
-  const words = useWords();
+  const words = useWholeWords();
   const { chart } = words.kit;
   const { kit, change } = useEditing();
   const announce = useAnnounce();

@@ -6,7 +6,7 @@ import { isTwoWay } from '../../../shared/kit/words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { NumberField, ProblemsAt, useEditing } from './fields.tsx';
 import { MeaningPick } from './meaning-pick.tsx';
 import { lasting, timeOf } from './meanings.ts';
@@ -28,7 +28,7 @@ export interface ChartRowProps {
 
 /** One mark: its word, its bands, and what it means from each of its ends. */
 export function ChartRowFields({ number, mark, at, noNames, onChange, onNext }: ChartRowProps) {
-  const { chart: words } = useWords().kit;
+  const { chart: words } = useWholeWords().kit;
   const { kit } = useEditing();
   const enter = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || (event.target as Element).closest('button')) return;
@@ -72,7 +72,7 @@ type WordCellProps = Pick<ChartRowProps, 'number' | 'mark' | 'at' | 'noNames' | 
 
 /** What is wrong with a word is said once it has been left: a word that is being typed is not finished. */
 function WordCell({ number, mark, at, noNames, onChange }: WordCellProps) {
-  const { chart: words } = useWords().kit;
+  const { chart: words } = useWholeWords().kit;
   const [typed, setTyped] = useState<string | null>(null);
   const saidId = useId();
   const problems = useWordProblems(at, mark);
@@ -115,7 +115,7 @@ const BACK_MISSING = 'reverse-without-meaning';
 
 /** Of both words of a mark, but for the missing meaning from the other side, which is said at that cell. */
 function useWordProblems(at: number, mark: MarkRow | null): string[] {
-  const { judging } = useWords();
+  const { judging } = useWholeWords();
   const { problems } = useEditing();
   if (mark === null) return [];
   const last = mark.back === null || isTwoWay(mark.word) ? at : at + 1;
@@ -132,7 +132,7 @@ interface BackCellProps extends Pick<ChartRowProps, 'number' | 'at'> {
 }
 
 function BackCell({ number, mark, at, onChange }: BackCellProps) {
-  const { kit, judging } = useWords();
+  const { kit, judging } = useWholeWords();
   const { problems } = useEditing();
   const words = kit.chart;
   const missing = problems.some(({ code, path }) => code === BACK_MISSING && path[1] === at);

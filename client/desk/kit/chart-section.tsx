@@ -1,14 +1,14 @@
 import { type RefObject, useEffect, useId, useRef, useState } from 'react';
 import { chartOf, type MarkRow, marksOf } from '../../../shared/kit/marks.ts';
 import { NoNames } from '../../parts/no-names.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { ChartFiles } from './chart-files.tsx';
 import { ChartRowFields } from './chart-row.tsx';
 import { useEditing } from './fields.tsx';
 
 /** The chart as rows to type in: the last one is empty, and becomes a mark with its first letter. */
 export function ChartSection() {
-  const { chart: words } = useWords().kit;
+  const { chart: words } = useWholeWords().kit;
   const { kit } = useEditing();
   const { marks, setMark } = useMarks();
   const { table, goTo } = useFocusedRow();

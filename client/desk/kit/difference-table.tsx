@@ -2,12 +2,13 @@ import { textIn } from '../../../shared/documents/values.ts';
 import { LOOKS, leastOf, type SeenDifference } from '../../../shared/kit/colour.ts';
 import { COLOURS_APART, PAPER_COLOUR, pairDifferences } from '../../../shared/kit/differences.ts';
 import type { ColourPlace } from '../../../shared/kit/kit-problem.ts';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { useEditing } from './fields.tsx';
 
 /** CIEDE2000 of every two colours, for normal and colour-deficient sight; the smallest is named. */
 export function DifferenceTable() {
-  const { inks: words } = useWords().kit;
+  const { inks: words } = useWholeWords().kit;
   const { kit } = useEditing();
   const nameOf = useNames();
   const pairs = pairDifferences(kit);
@@ -60,7 +61,7 @@ export function DifferenceTable() {
 }
 
 function Difference({ of, isLeast }: { readonly of: SeenDifference; readonly isLeast: boolean }) {
-  const { numbers, kit } = useWords();
+  const { numbers, kit } = useWholeWords();
   const close = of.difference < COLOURS_APART;
   return (
     <td data-close={close} data-least={isLeast}>
@@ -76,7 +77,7 @@ function Difference({ of, isLeast }: { readonly of: SeenDifference; readonly isL
 const keyOf = (place: ColourPlace): string => (typeof place === 'string' ? place : place.ink);
 
 function useNames(): (place: ColourPlace) => string {
-  const { inks: words } = useWords().kit;
+  const { inks: words } = useWholeWords().kit;
   const { kit } = useEditing();
   const locale = useLocale();
   return (place) => {

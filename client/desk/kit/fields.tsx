@@ -2,7 +2,7 @@ import { createContext, type ReactNode, useContext, useId, useState } from 'reac
 import type { Kit } from '../../../shared/documents/kit.ts';
 import type { KitPath, KitProblem } from '../../../shared/kit/kit-problem.ts';
 import { NoNames } from '../../parts/no-names.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { numberAt, SCALES, typedNumber, type Unit, withNumber } from './numbers.ts';
 
 /** What the parts of the editor share: the kit, what is wrong with it, and how it is changed. */
@@ -25,7 +25,7 @@ const isAt = (problem: KitProblem, path: KitPath): boolean => problem.path.join(
 
 /** What is wrong at a place, as sentences; empty where nothing is. */
 export function useProblemsAt(path: KitPath): string[] {
-  const { judging } = useWords();
+  const { judging } = useWholeWords();
   const { problems } = useEditing();
   return [
     ...new Set(problems.filter((one) => isAt(one, path)).map(({ code }) => judging.challengeProblem(code))),
@@ -63,7 +63,7 @@ export interface NumberFieldProps {
 
 /** A number with its unit. What is no number yet stays in the field until it is left, and changes nothing. */
 export function NumberField({ label, labelHidden = false, unit, value, said, onChange }: NumberFieldProps) {
-  const { numbers, kit: words } = useWords();
+  const { numbers, kit: words } = useWholeWords();
   const [typed, setTyped, leave] = useTyped(value);
   const problemId = useId();
   const { shown, least, most } = SCALES[unit];

@@ -6,14 +6,15 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { MarkPicture } from '../../parts/mark-picture.tsx';
 import { NoNames } from '../../parts/no-names.tsx';
-import { useLocale, useWords } from '../../parts/use-words.ts';
+import { useLocale } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { MOST_INKS, withAnotherInk, withInkLetter, withValue } from './changes.ts';
 import { DifferenceTable } from './difference-table.tsx';
 import { KitText, ProblemsAt, Select, useEditing, useProblemsAt, useTyped } from './fields.tsx';
 
 /** The line's colour, the inks, and how far apart all of them are. */
 export function InkSection() {
-  const { inks: words } = useWords().kit;
+  const { inks: words } = useWholeWords().kit;
   const { kit, change } = useEditing();
   const noNames = useId();
   return (
@@ -65,7 +66,7 @@ interface InkRowProps {
 }
 
 function InkRow({ ink, place, noNames }: InkRowProps) {
-  const { inks: words } = useWords().kit;
+  const { inks: words } = useWholeWords().kit;
   const { kit, change } = useEditing();
   const locale = useLocale();
   const saidId = useId();
@@ -137,7 +138,7 @@ interface ColourFieldProps {
 
 /** A colour by its picker or by its code. */
 function ColourField({ what, color, path, onChange }: ColourFieldProps) {
-  const { inks: words } = useWords().kit;
+  const { inks: words } = useWholeWords().kit;
   const [typed, setTyped, leave] = useTyped(color);
   const saidId = useId();
   const problems = useProblemsAt(path);

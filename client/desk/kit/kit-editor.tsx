@@ -9,7 +9,7 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Refused } from '../../parts/refusal.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { inOrder } from './changes.ts';
 import { ChartSection } from './chart-section.tsx';
 import { EditingContext, KitText } from './fields.tsx';
@@ -45,7 +45,7 @@ export interface KitEditorProps {
 
 /** A kit in parts, each number at its place; nothing of it is lost by leaving. */
 export function KitEditor({ begun, kits, room, onBack }: KitEditorProps) {
-  const { kit: words } = useWords();
+  const { kit: words } = useWholeWords();
   const [history, setHistory] = useState<History>(() => historyOf(inOrder(begun.kit)));
   const [section, setSection] = useState<KitSection>('robot');
   const { now } = history;
@@ -121,7 +121,7 @@ export function KitEditor({ begun, kits, room, onBack }: KitEditorProps) {
 
 /** Keeping what is being changed: in this browser at once, on the server when somebody says so. */
 function useSaving(begun: Begun, now: Kit, kits: OwnKits) {
-  const { editor } = useWords().kit;
+  const { editor } = useWholeWords().kit;
   const announce = useAnnounce();
   const { id } = begun;
   const [saved, setSaved] = useState<Kit | null>(null);
@@ -167,7 +167,7 @@ function HistoryButtons({
   readonly history: History;
   readonly onChange: (history: History) => void;
 }) {
-  const { editor } = useWords().kit;
+  const { editor } = useWholeWords().kit;
   const { past, future } = history;
   return (
     <>
@@ -196,7 +196,7 @@ function HistoryButtons({
 }
 
 function Standing({ problems }: { readonly problems: readonly KitProblem[] }) {
-  const { editor } = useWords().kit;
+  const { editor } = useWholeWords().kit;
   const wrong = problems.filter(({ severity }) => severity === 'wrong').length;
   return (
     <Notice tone={wrong === 0 ? 'met' : 'caution'}>{wrong === 0 ? editor.sound : editor.draft(wrong)}</Notice>
@@ -210,7 +210,7 @@ interface TabsProps {
 }
 
 function SectionTabs({ open, problems, onOpen }: TabsProps) {
-  const { editor } = useWords().kit;
+  const { editor } = useWholeWords().kit;
   return (
     <nav className="kit-sections" aria-label={editor.sections}>
       {ORDER.map((each) => {

@@ -9,8 +9,8 @@ import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { saveFile } from '../../parts/save-file.ts';
-import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { ChallengesOfKit } from './challenges-of-kit.tsx';
 import { fileName, kitAsFile, kitFromFile, LARGEST_KIT_FILE, type ReadKit } from './kit-file.ts';
 
@@ -33,7 +33,7 @@ export interface KitShelfProps {
 
 /** Every kit that there is: the demo kit and one's own, what can be done with each, and more of them. */
 export function KitShelf({ kits, room, onEdit }: KitShelfProps) {
-  const { kit: words } = useWords();
+  const { kit: words } = useWholeWords();
   const { shelf } = words;
   const { list, mayKeep, refusal } = kits;
   const copy = (kit: Kit) => onEdit(newKit({ ...kit, name: shelf.copyOf(kit.name).slice(0, 200) }));
@@ -67,7 +67,7 @@ export function KitShelf({ kits, room, onEdit }: KitShelfProps) {
 }
 
 function UnsavedChanges({ onEdit }: Pick<KitShelfProps, 'onEdit'>) {
-  const { shelf } = useWords().kit;
+  const { shelf } = useWholeWords().kit;
   const [unsaved, setUnsaved] = useState(unsavedKits);
   const offerUndo = useDesk((desk) => desk.offerUndo);
   const keep = (id: string, kit: Kit | null) => {
@@ -99,7 +99,7 @@ interface KitRowProps extends KitShelfProps {
 }
 
 function KitRow({ kit, of, kits, room, onCopy, onEdit }: KitRowProps) {
-  const { shelf } = useWords().kit;
+  const { shelf } = useWholeWords().kit;
   const { name } = kit;
   const file = () =>
     saveFile(new Blob([kitAsFile(kit)], { type: 'application/json' }), fileName(kit, 'json'));
@@ -146,7 +146,7 @@ function KitRow({ kit, of, kits, room, onCopy, onEdit }: KitRowProps) {
 }
 
 function RemoveKit({ of, kits }: { readonly of: KitOnShelf; readonly kits: OwnKits }) {
-  const { shelf } = useWords().kit;
+  const { shelf } = useWholeWords().kit;
   const offerUndo = useDesk((desk) => desk.offerUndo);
   const { name } = of.kit;
   const remove = async () => {
@@ -165,7 +165,7 @@ function RemoveKit({ of, kits }: { readonly of: KitOnShelf; readonly kits: OwnKi
 }
 
 function KitState({ kit, of, room }: Pick<KitRowProps, 'kit' | 'of' | 'room'>) {
-  const { shelf } = useWords().kit;
+  const { shelf } = useWholeWords().kit;
   const dates = useDates();
   const wrong = hindrances(kit).length;
   const used = room?.kit && isSameKit(room.kit, kit);
@@ -180,7 +180,7 @@ function KitState({ kit, of, room }: Pick<KitRowProps, 'kit' | 'of' | 'room'>) {
 }
 
 function EarlierVersions({ of, onEdit }: { readonly of: KitOnShelf } & Pick<KitShelfProps, 'onEdit'>) {
-  const { shelf } = useWords().kit;
+  const { shelf } = useWholeWords().kit;
   const dates = useDates();
   return (
     <details>
@@ -199,7 +199,7 @@ function EarlierVersions({ of, onEdit }: { readonly of: KitOnShelf } & Pick<KitS
 }
 
 function MoreKits({ onEdit }: Pick<KitShelfProps, 'onEdit'>) {
-  const { kit: words, judging } = useWords();
+  const { kit: words, judging } = useWholeWords();
   const { shelf } = words;
   const input = useRef<HTMLInputElement>(null);
   const [read, setRead] = useState<ReadKit | null>(null);

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useRef } from 'react';
 import type { Action } from '../../../shared/documents/kit.ts';
 import type { Wording } from '../../../shared/wording/wording.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { lasting, MEANINGS, matching, meaningKey, meaningOf, timeOf } from './meanings.ts';
 
 export interface MeaningPickProps {
@@ -21,7 +21,7 @@ export function nameOfMeaning(action: Action, { actions, kit }: Wording): string
 
 /** A list of meanings in which letters find one by any of its words: `l` is "take left". */
 export function MeaningPick({ label, action, saidId, onPick }: MeaningPickProps) {
-  const words = useWords();
+  const words = useWholeWords();
   const typed = useRef('');
   const names = MEANINGS.map((each) => nameOfMeaning(each, words));
   const key = action === null ? '' : meaningKey(action);

@@ -1,5 +1,5 @@
 import { PACES, type Robot, type Tolerances } from '../../../shared/documents/kit.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { withValue } from './changes.ts';
 import { Fields, KitNumber, KitText, Select, useEditing } from './fields.tsx';
 import type { Unit } from './numbers.ts';
@@ -18,7 +18,7 @@ const TOLERANCES: readonly (readonly [keyof Tolerances, Unit])[] = [
 
 /** The profile: what a robot measures, how it sees, how its like differ, what it does by itself. */
 export function RobotSection() {
-  const { fields, tolerances } = useWords().kit;
+  const { fields, tolerances } = useWholeWords().kit;
   const { robot: words } = fields;
   const { kit, change } = useEditing();
   return (
@@ -77,12 +77,12 @@ function RobotPick<K extends 'unmarkedJunction' | 'looseEnd' | 'startPace'>({
 
 /** How fast each pace is. */
 export function PaceSection() {
-  const { paces: words } = useWords().kit.fields;
+  const { paces: words } = useWholeWords().kit.fields;
   const { creep, steady, brisk, fast } = words;
   return (
     <div className="kit-robot">
       <p>{words.how}</p>
-      <Fields title={useWords().kit.editor.section('paces')}>
+      <Fields title={useWholeWords().kit.editor.section('paces')}>
         {PACES.map((pace) => (
           <KitNumber key={pace} label={words[pace]} unit="mm/s" path={['robot', 'paces', pace]} />
         ))}

@@ -1,4 +1,4 @@
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { KitNumber } from './fields.tsx';
 import { RULE_ROWS, type RuleRow } from './numbers.ts';
 
@@ -6,7 +6,7 @@ const GROUPS = Object.keys(RULE_ROWS) as (keyof typeof RULE_ROWS)[];
 
 /** Every drawing rule with its numbers and the reason for them. */
 export function RuleSection() {
-  const { rules } = useWords().kit;
+  const { rules } = useWholeWords().kit;
   return (
     <div className="kit-rules">
       <p>{rules.how}</p>
@@ -32,7 +32,7 @@ export function RuleSection() {
 }
 
 function Rule({ row: { rule, unit, numbers } }: { readonly row: RuleRow }) {
-  const { rules } = useWords().kit;
+  const { rules } = useWholeWords().kit;
   const { name, why } = rules.of[rule];
   return (
     <tr>

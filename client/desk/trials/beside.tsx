@@ -2,8 +2,8 @@ import { slowedKit } from '../../../shared/prep/fit-kit.ts';
 import { calibrationOf, ENOUGH, paceOffer } from '../../../shared/prep/foretold.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { wilsonInterval } from '../../../shared/steadiness/statistics.ts';
-import { useWords } from '../../parts/use-words.ts';
 import { useRoomKit } from '../kit/room-kit.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { CalibrationPicture } from './calibration-picture.tsx';
 import { checkedOf, timedOf } from './evidence.ts';
 import { UseKit } from './use-kit.tsx';
@@ -14,7 +14,7 @@ const FEW = 20;
 
 /** What was foretold beside what came, over all trials of the room. */
 export function BesideTrials({ room }: { readonly room: RoomState }) {
-  const { beside } = useWords();
+  const { beside } = useWholeWords();
   const kit = useRoomKit(room);
   const offer = paceOffer(timedOf(room));
   const found = calibrationOf(checkedOf(room));

@@ -1,5 +1,5 @@
 import type { Bin } from '../../../shared/prep/foretold.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 
 /** Side of the picture and its margins, in units of its own. */
 const [SIDE, EDGE, TOP] = [200, 44, 18];
@@ -10,7 +10,7 @@ const y = (share: number) => TOP + (1 - share) * SIDE;
 
 /** The calibration curve: what came over what was foretold, with ranges, beside the line where both are the same. */
 export function CalibrationPicture({ bins }: { readonly bins: readonly Bin[] }) {
-  const { beside } = useWords();
+  const { beside } = useWholeWords();
   const { mean, axes } = beside;
   return (
     <figure className="calibration">

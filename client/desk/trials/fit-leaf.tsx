@@ -9,9 +9,9 @@ import type { RoomState } from '../../../shared/room/state.ts';
 import { Button } from '../../parts/button.tsx';
 import { useDevice } from '../../parts/device-settings.ts';
 import { Icon } from '../../parts/icon.tsx';
-import { useWords } from '../../parts/use-words.ts';
 import { SavePrint } from '../before/save-print.tsx';
 import { useDesk } from '../desk-store.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { FitLimits } from './fit-limits.tsx';
 import { type FitNotes, isNothing, NO_NOTES, setNotes, useFitNotes } from './fit-notes.ts';
 import { FitResult } from './fit-result.tsx';
@@ -28,7 +28,7 @@ interface FitProps {
 
 /** The kit's numbers from the class's own robots: timed runs, and what all of them make. */
 export function FitLeaf({ room, kit: given }: FitProps) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   const notes = useFitNotes();
   const offerUndo = useDesk((state) => state.offerUndo);
   const kit = given ?? DEMO_KIT;
@@ -69,7 +69,7 @@ export function FitLeaf({ room, kit: given }: FitProps) {
 }
 
 function Prints({ room }: { readonly room: RoomState }) {
-  const { print } = useWords();
+  const { print } = useWholeWords();
   const { language, units } = useDevice();
   return (
     <div className="fit-prints">

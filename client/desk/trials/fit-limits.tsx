@@ -1,6 +1,6 @@
 import type { Kit } from '../../../shared/documents/kit.ts';
 import { bandsTried, CORNERS_TRIED, type Limit, type Made } from '../../../shared/prep/fit-limits.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { FIT_LIMITS, type FitNotes, withMade } from './fit-notes.ts';
 
 interface LimitsProps {
@@ -13,7 +13,7 @@ interface LimitsProps {
 
 /** How many robots made each step of the printed limits, and what all of them make. */
 export function FitLimits({ notes, kit, corner, band, onChange }: LimitsProps) {
-  const { fitting, numbers } = useWords();
+  const { fitting, numbers } = useWholeWords();
   const lengths = bandsTried(kit);
   return (
     <>
@@ -100,7 +100,7 @@ interface SaidProps {
 }
 
 function LimitSaid({ limit, tried, some, said }: SaidProps) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   if (!some) return null;
   if (!limit) return <p role="status">{fitting.noLimit}</p>;
   return (

@@ -1,6 +1,6 @@
 import type { Kit } from '../../../shared/documents/kit.ts';
 import type { RobotFit, Told } from '../../../shared/prep/fit.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 
 interface ResultProps {
   readonly fit: RobotFit;
@@ -9,7 +9,7 @@ interface ResultProps {
 
 /** What timed runs say, and how sure that is. */
 export function FitResult({ fit, kit }: ResultProps) {
-  const { fitting, actions } = useWords();
+  const { fitting, actions } = useWholeWords();
   const { paces, track } = fit;
   if (paces.length === 0) return <p className="desk-quiet">{fitting.noRuns}</p>;
   const { heads } = fitting;
@@ -56,7 +56,7 @@ interface RowProps {
 }
 
 function ToldRow({ name, before, told, said }: RowProps) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   const { value, spread, runs, robots } = told;
   return (
     <tr>

@@ -4,8 +4,8 @@ import { type Kit, PACES } from '../../../shared/documents/kit.ts';
 import { TIMED_CIRCLES, type TimedRun } from '../../../shared/prep/fit.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { useWords } from '../../parts/use-words.ts';
 import { WholeNumber } from '../before/whole-number.tsx';
+import { useWholeWords } from '../whole-words.ts';
 import { FIRST_RUN, FIT_LIMITS, type FitNotes } from './fit-notes.ts';
 
 interface RunsProps {
@@ -16,7 +16,7 @@ interface RunsProps {
 
 /** Timed runs: a line to type one in, and all that have been. */
 export function FitRuns({ notes, kit, onChange }: RunsProps) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   const { runs } = notes;
   const remove = (place: number) => onChange({ ...notes, runs: runs.toSpliced(place, 1) }, fitting.removed);
   return (
@@ -54,7 +54,7 @@ export function FitRuns({ notes, kit, onChange }: RunsProps) {
 }
 
 function RunWords({ run }: { readonly run: TimedRun }) {
-  const { fitting, driving, actions, numbers } = useWords();
+  const { fitting, driving, actions, numbers } = useWholeWords();
   const over = run.laps === 0 ? fitting.line : fitting.circle(run.laps, numbers.length(run.radius));
   return (
     <span>
@@ -71,7 +71,7 @@ interface FormProps {
 
 /** Robot, pace and way stay for the next run, so that only its time has to be typed. */
 function RunForm({ kit, full, onAdd }: FormProps) {
-  const { fitting, actions, numbers } = useWords();
+  const { fitting, actions, numbers } = useWholeWords();
   const [run, setRun] = useState<TimedRun>(FIRST_RUN);
   const [seconds, setSeconds] = useState('');
   const round = run.laps > 0;

@@ -4,7 +4,7 @@ import type { Design } from '../../../shared/documents/design.ts';
 import type { Trial } from '../../../shared/room/driving.ts';
 import type { Team } from '../../../shared/room/state.ts';
 import { Miniature } from '../../parts/miniature.tsx';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 
 interface LostSheetProps {
   readonly challenge: Challenge;
@@ -17,7 +17,7 @@ interface LostSheetProps {
 
 /** The drawing, to be tapped where the robot was lost. A key has no place, so it notes none. */
 export function LostSheet({ challenge, design, team, trials, onTap }: LostSheetProps) {
-  const { driving, emblems } = useWords();
+  const { driving, emblems } = useWholeWords();
   const { sheet, kit, begin } = challenge;
   const tapped = (event: MouseEvent<HTMLButtonElement>) => {
     if (event.detail === 0) return onTap(null);

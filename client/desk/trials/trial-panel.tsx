@@ -8,10 +8,10 @@ import { bestEntry, entriesOf } from '../../parts/figures.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { hereOf, useDocument } from '../../parts/use-document.ts';
-import { useWords } from '../../parts/use-words.ts';
 import { onSheetOf } from '../../parts/variants.ts';
 import { useDesk } from '../desk-store.ts';
 import { useKeys } from '../keys.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { foretoldOf } from './foretold-of.ts';
 import { LostSheet } from './lost-sheet.tsx';
 import type { Noting } from './use-noting.ts';
@@ -30,7 +30,7 @@ export interface PanelProps {
 /** One robot's drive: what was foretold, and what it did with one more tap. */
 export function TrialPanel(props: PanelProps) {
   const { room, team, robot, noting } = props;
-  const { driving, emblems } = useWords();
+  const { driving, emblems } = useWholeWords();
   const [chosen, setChosen] = useState<string | null>(null);
   const entries = entriesOf(room, team.id).filter(({ verdict }) => verdict !== null);
   const entry = entries.find(({ id }) => id === chosen) ?? bestEntry(room, team.id) ?? entries.at(-1);
@@ -59,7 +59,7 @@ interface SelectProps {
 }
 
 function EntrySelect({ entries, entry, onPick }: SelectProps) {
-  const { driving, desk } = useWords();
+  const { driving, desk } = useWholeWords();
   return (
     <label className="trial-entry">
       {driving.whichEntry}
@@ -119,7 +119,7 @@ function secondsSince(since: number | null): number | null {
 }
 
 function ForetoldLines({ foretold, ready }: { readonly foretold: Foretold | null; readonly ready: boolean }) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   if (!foretold) return <p className="desk-quiet">{ready ? driving.nothingForetold : '…'}</p>;
   const { same, of, finish, seconds } = foretold;
   return (
@@ -133,7 +133,7 @@ function ForetoldLines({ foretold, ready }: { readonly foretold: Foretold | null
 const LOOK_EVERY = 250;
 
 function Watch({ since, onPress }: { readonly since: number | null; readonly onPress: () => void }) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   const [, setTurn] = useState(0);
   useEffect(() => {
     if (since === null) return;
@@ -157,7 +157,7 @@ interface OutcomesProps {
 }
 
 function Outcomes({ ready, predicted, branch, timeUp, lost }: OutcomesProps) {
-  const { driving, numbers } = useWords();
+  const { driving, numbers } = useWholeWords();
   const { outcome, lostSomewhere } = driving;
   const row = (icon: ReactNode, shortcut: string, said: string, work: () => void) => (
     <Button key={shortcut} icon={icon} shortcut={shortcut} disabled={!ready} onClick={work}>

@@ -11,7 +11,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { useAsk } from '../../parts/use-ask.ts';
-import { useWords } from '../../parts/use-words.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { saidOf } from './said.ts';
 import type { Noting } from './use-noting.ts';
 
@@ -32,7 +32,7 @@ const MINUTES = [2, 3, 4, 5, 8, 10] as const;
 
 /** Which team drives which robot when, and what has been noted of it. */
 export function Turns({ room, picked, onPick, noting }: TurnsProps) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   const [minutes, setMinutes] = useState<number>(4);
   const { turn } = room.driving;
   const turns = turnsOf(room);
@@ -90,7 +90,7 @@ export function Turns({ room, picked, onPick, noting }: TurnsProps) {
 
 /** The number of every robot that there is, pressed where it drives. */
 function RobotNumbers({ room }: { readonly room: RoomState }) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   const { ask, refusal } = useAsk();
   const robots = robotsOf(room);
   const known = [...new Set([...robots, ...room.teams.map(({ berth }) => berth)])].sort((a, b) => a - b);
@@ -129,7 +129,7 @@ function RobotNumbers({ room }: { readonly room: RoomState }) {
 }
 
 function TurnSteps({ room, last }: { readonly room: RoomState; readonly last: number }) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   const { ask, busy } = useAsk();
   const { turn } = room.driving;
   const call = (to: number) => void ask({ kind: 'call-turn', turn: to });
@@ -176,7 +176,7 @@ interface RowProps {
 }
 
 function DriveRow({ room, drive, on, onPick, noting }: RowProps) {
-  const { driving } = useWords();
+  const { driving } = useWholeWords();
   const { team, robot, time } = drive;
   const noted = trialsOf(room, team.id)[time];
   const nothing = !bestEntry(room, team.id);

@@ -7,9 +7,9 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { useAsk } from '../../parts/use-ask.ts';
-import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
 import { fileForm, newKit, useOwnKits } from '../kit/own-kits.ts';
+import { useWholeWords } from '../whole-words.ts';
 
 interface UseKitProps {
   readonly room: RoomState | null;
@@ -22,7 +22,7 @@ const MOST_NAME = 200;
 
 /** What would change in the kit, and two ways to have it so. Nothing happens without a press. */
 export function UseKit({ room, kit, changed }: UseKitProps) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   const changes = changesOf(kit, changed);
   const isNamed = kit.name.endsWith(fitting.named(''));
   const own = { ...changed, name: isNamed ? kit.name : fitting.named(kit.name).slice(0, MOST_NAME) };
@@ -45,7 +45,7 @@ export function UseKit({ room, kit, changed }: UseKitProps) {
 }
 
 function ChangeRow({ change }: { readonly change: KitChange }) {
-  const { fitting, actions, numbers } = useWords();
+  const { fitting, actions, numbers } = useWholeWords();
   const { what, before, after } = change;
   const degrees = (rad: number) => numbers.angle((rad * 180) / Math.PI);
   const [name, said] =
@@ -69,7 +69,7 @@ function ChangeRow({ change }: { readonly change: KitChange }) {
 
 /** On the shelf of this desk's own kits, from which any room may take it. */
 function KeepKit({ room, own }: { readonly room: RoomState | null; readonly own: Kit }) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   const { keep, mayKeep, refusal } = useOwnKits(room?.id ?? null);
   const [state, setState] = useState<'not' | 'busy' | 'done'>('not');
   if (!mayKeep) return null;
@@ -89,7 +89,7 @@ function KeepKit({ room, own }: { readonly room: RoomState | null; readonly own:
 
 /** In this room from its next challenge on, until the desk takes another one. */
 function PlayKit({ kit, own }: { readonly kit: Kit; readonly own: Kit }) {
-  const { fitting } = useWords();
+  const { fitting } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   const offerUndo = useDesk((state) => state.offerUndo);
   const choose = (chosen: Kit) => ask({ kind: 'choose-kit', kit: fileForm(chosen) });

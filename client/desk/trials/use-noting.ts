@@ -4,8 +4,8 @@ import type { Link } from '../../link/connect.ts';
 import { entryOf, teamOf } from '../../parts/figures.ts';
 import { type Asking, useAsk } from '../../parts/use-ask.ts';
 import { useLink } from '../../parts/use-link.tsx';
-import { useWords } from '../../parts/use-words.ts';
 import { useDesk } from '../desk-store.ts';
+import { useWholeWords } from '../whole-words.ts';
 import { saidOf } from './said.ts';
 
 /** One note, as it is sent. */
@@ -34,7 +34,7 @@ function withdrawLast(link: Link, { entry, robot }: Note): void {
 
 /** Notes trials and takes notes back; both can be undone for a while. */
 export function useNoting(room: RoomState): Noting {
-  const { driving, emblems } = useWords();
+  const { driving, emblems } = useWholeWords();
   const { ask, refusal, busy } = useAsk();
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);

@@ -67,13 +67,13 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
 
 /** The drawing true to size as a file, where there is a printer or somebody who takes it to one. */
 function ToPaper({ entry }: { readonly entry: string }) {
-  const { page } = useWords().print;
+  const { toPaper } = useWords();
   const { language, units } = useDevice();
   const { making, refusal, start } = usePaperFile({ kind: 'drawing', entry, language, units });
   return (
     <>
       <Button icon={<Icon of={Printer} size={22} />} disabled={making !== null} onClick={start}>
-        {page.toPaper}
+        {toPaper.file}
       </Button>
       <Refused refusal={refusal} />
     </>

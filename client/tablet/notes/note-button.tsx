@@ -2,7 +2,7 @@ import { Mail } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import type { Note } from '../../../shared/room/coaching.ts';
 import type { RoomState, Team } from '../../../shared/room/state.ts';
-import type { Wording } from '../../../shared/wording/wording.ts';
+import type { PageWording } from '../../../shared/wording/wording.ts';
 import { useAnnounce } from '../../parts/announcer.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -70,7 +70,7 @@ function NoteText({ note, room }: { readonly note: Note; readonly room: RoomStat
   );
 }
 
-function sentencesOf({ words }: Note, room: RoomState, notes: Wording['tablet']['notes']): string[] {
+function sentencesOf({ words }: Note, room: RoomState, notes: PageWording['tablet']['notes']): string[] {
   switch (words.kind) {
     case 'text':
       return [words.text];

@@ -9,7 +9,7 @@ import type { Area, Sheet } from '../../../shared/documents/sheet.ts';
 import { type Locale, textIn } from '../../../shared/documents/values.ts';
 import { degrees, meanOf } from '../../../shared/geometry/exact-math.ts';
 import type { Layout } from '../../../shared/track/layout.ts';
-import type { Wording } from '../../../shared/wording/wording.ts';
+import type { PageWording } from '../../../shared/wording/wording.ts';
 
 /** A drawing in words: what the paper holds, then each line with what is met along it. */
 export interface SheetInWords {
@@ -20,7 +20,7 @@ export interface SheetInWords {
 export interface Setting {
   readonly sheet: Sheet;
   readonly kit: Kit;
-  readonly words: Wording;
+  readonly words: PageWording;
   readonly locale: Locale;
 }
 

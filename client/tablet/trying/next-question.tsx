@@ -1,7 +1,7 @@
 import { ArrowRight, Play } from 'lucide-react';
 import { useState } from 'react';
 import { isYes, type NextQuestion } from '../../../shared/judge/next-question.ts';
-import type { Wording } from '../../../shared/wording/wording.ts';
+import type { PageWording } from '../../../shared/wording/wording.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
@@ -57,7 +57,7 @@ export function Next({ questions, onSee }: NextProps) {
   );
 }
 
-function answerOf(question: NextQuestion, { foretelling }: Wording): string {
+function answerOf(question: NextQuestion, { foretelling }: PageWording): string {
   switch (question.kind) {
     case 'fewer-marks':
       return question.spare === null ? foretelling.noSpare : foretelling.spare;

@@ -112,4 +112,11 @@ export const judging = {
   form: (code: string): string => FORM[code] ?? code,
   place,
   severity: { stops: 'stops the robot', 'may-stop': 'may stop the robot', untidy: 'untidy' },
+  /** How a goal stands, and what it gave. */
+  stands: {
+    outOf: (got: number, of: number) => `${got} of ${of}`,
+    met: 'met',
+    notMet: 'not met',
+    luck: 'left to luck',
+  },
 };

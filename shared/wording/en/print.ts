@@ -147,7 +147,6 @@ const MARKS: Readonly<Record<MarkLook, string>> = {
 /** The desk's and the tablet's part about paper. */
 const page = {
   open: 'Paper',
-  toPaper: 'To paper',
   title: 'To paper, true to size',
   what: 'What to print',
   groups: {
@@ -177,7 +176,6 @@ const page = {
   svg: 'Save as SVG',
   making: (done: number, of: number) =>
     of === 1 ? 'Making the file' : `Making the file: part ${done} of ${of}`,
-  saved: 'The file is saved.',
   stop: 'Stop',
   preview: 'First look',
   previewOf: (page: number, of: number) => `Page ${page} of ${of}`,

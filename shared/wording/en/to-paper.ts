@@ -17,6 +17,8 @@ const at = (p: PaperPoint | undefined): string => (p ? place(p) : '');
 
 /** How a drawing gets onto paper without a printer. */
 export const toPaper = {
+  file: 'To paper',
+  saved: 'The file is saved.',
   readOut: 'Read it out for paper',
   how: 'One reads, one draws on the grid. Count in cm from the top left corner: across first, then down.',
   step: (step: Told): string => {

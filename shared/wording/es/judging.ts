@@ -112,4 +112,10 @@ export const judging = {
   form: (code: string): string => FORM[code] ?? code,
   place,
   severity: { stops: 'para al robot', 'may-stop': 'puede parar al robot', untidy: 'poco limpio' },
+  stands: {
+    outOf: (got: number, of: number) => `${got} de ${of}`,
+    met: 'cumplido',
+    notMet: 'sin cumplir',
+    luck: 'al azar',
+  },
 };

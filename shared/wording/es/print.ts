@@ -152,7 +152,6 @@ const MARKS: Readonly<Record<MarkLook, string>> = {
 /** The desk's and the tablet's part about paper. */
 const page = {
   open: 'Papel',
-  toPaper: 'Al papel',
   title: 'Al papel, a tamaño real',
   what: 'Qué imprimir',
   groups: {
@@ -183,7 +182,6 @@ const page = {
   svg: 'Guardar como SVG',
   making: (done: number, of: number) =>
     of === 1 ? 'Creando el archivo' : `Creando el archivo: parte ${done} de ${of}`,
-  saved: 'El archivo está guardado.',
   stop: 'Parar',
   preview: 'Vista previa',
   previewOf: (page: number, of: number) => `Página ${page} de ${of}`,

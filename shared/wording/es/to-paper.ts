@@ -10,6 +10,8 @@ const at = (p: PaperPoint | undefined): string => (p ? place(p) : '');
 
 /** How a drawing gets onto paper without a printer. */
 export const toPaper = {
+  file: 'Al papel',
+  saved: 'El archivo está guardado.',
   readOut: 'Leerlo para el papel',
   how: 'Uno lee, otro dibuja en la cuadrícula. Cuenta en cm desde la esquina de arriba a la izquierda: primero a la derecha, luego abajo.',
   step: (step: Told): string => {
