@@ -169,7 +169,8 @@ class Reader {
   }
 
   #titleOf({ title }: Challenge, key: string): string {
-    return title ? textIn(title, this.#asking.ask.language) : key;
+    const { language } = this.#asking.ask;
+    return title ? textIn(title, language) : readyTitle(key, language);
   }
 
   #kit(): Promise<Kit> {
@@ -182,11 +183,11 @@ class Reader {
   }
 
   async #ofRound(round: number, variant: Variant | null): Promise<PrintedChallenge | undefined> {
-    const { open, ask } = this.#asking;
+    const { open } = this.#asking;
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#whole(played.challenge));
     if (!played || !challenge) return undefined;
-    const title = readyTitle(played.key, ask.language) ?? this.#titleOf(challenge, played.key);
+    const title = this.#titleOf(challenge, played.key);
     return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
   }
 

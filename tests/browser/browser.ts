@@ -82,8 +82,9 @@ export async function watchedPage(browser: Browser, url: string, options: WatchO
   return { page, context, trouble };
 }
 
-/** Keeps a picture of the page for people to look at. */
+/** Keeps a picture of the page for people to look at; where nobody will, `HARBOUR_PICTURES=no` saves the time. */
 export async function picture(page: Page, name: string): Promise<void> {
+  if (process.env.HARBOUR_PICTURES === 'no') return;
   mkdirSync(ARTEFACTS, { recursive: true });
   await page.screenshot({ path: join(ARTEFACTS, `${name}.png`), animations: 'disabled' });
 }

@@ -124,9 +124,14 @@ describe('judge', () => {
       once.verdict.goals.forEach((goal, i) => {
         if (!goal.open) expect(again.verdict.goals[i]).toEqual(goal);
       });
-      // Disturbed robots may change how serious a finding is, not what is found, nor what stops a robot.
+      // Disturbed robots may change how serious a finding is, not what is found, nor what stops a robot; only
+      // entries come with mended designs.
       const plain = (verdict: Verdict) =>
-        verdict.findings.map(({ severity, ...finding }) => ({ ...finding, stops: severity === 'stops' }));
+        verdict.findings.map(({ severity, remedy, ...finding }) => ({
+          ...finding,
+          stops: severity === 'stops',
+          remedy: remedy?.code,
+        }));
       expect(plain(again.verdict)).toEqual(plain(once.verdict));
       expect(again.verdict.odds).toHaveLength(challenge.starts.length);
       expect(again.verdict.steadiness?.of).toBe(20);
