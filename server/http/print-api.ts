@@ -169,8 +169,7 @@ class Reader {
   }
 
   #titleOf({ title }: Challenge, key: string): string {
-    const { language } = this.#asking.ask;
-    return title ? textIn(title, language) : readyTitle(key, language);
+    return title ? textIn(title, this.#asking.ask.language) : key;
   }
 
   #kit(): Promise<Kit> {
@@ -183,11 +182,11 @@ class Reader {
   }
 
   async #ofRound(round: number, variant: Variant | null): Promise<PrintedChallenge | undefined> {
-    const { open } = this.#asking;
+    const { open, ask } = this.#asking;
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#whole(played.challenge));
     if (!played || !challenge) return undefined;
-    const title = this.#titleOf(challenge, played.key);
+    const title = readyTitle(played.key, ask.language) ?? this.#titleOf(challenge, played.key);
     return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
   }
 

@@ -25,7 +25,17 @@ export const gapsOf = ({ track, kit }: RuleView): Gap[] =>
 export function facingEnds(track: Track, kit: Kit): Gap[] {
   const limit = kit.rules.clearance - TOLERANCE.samePoint;
   const ends = track.nodes.filter((node) => node.arms.length === 1);
-  const found = ends.flatMap((a, i) => ends.slice(i + 1).flatMap((b) => gapBetween(a, b, limit)));
+  const found: Gap[] = [];
+  // Every two ends of a full sheet, at each live check: nearly all are told apart by their boxes.
+  for (let i = 0; i < ends.length; i++) {
+    const a = ends[i]!;
+    for (let k = i + 1; k < ends.length; k++) {
+      const b = ends[k]!;
+      if (Math.abs(b.at.x - a.at.x) >= limit || Math.abs(b.at.y - a.at.y) >= limit) continue;
+      const gap = gapBetween(a, b, limit);
+      if (gap) found.push(gap);
+    }
+  }
   found.sort((one, two) => one.length - two.length);
   const taken = new Set<TrackNode>();
   return found.filter(({ ends: pair }) => {
@@ -35,9 +45,9 @@ export function facingEnds(track: Track, kit: Kit): Gap[] {
   });
 }
 
-function gapBetween(a: TrackNode, b: TrackNode, limit: Mm): Gap[] {
+function gapBetween(a: TrackNode, b: TrackNode, limit: Mm): Gap | null {
   const length = distance(a.at, b.at);
-  if (length >= limit) return [];
+  if (length >= limit) return null;
   const dx = b.at.x - a.at.x;
   const dy = b.at.y - a.at.y;
   const inwards = (node: TrackNode): Direction => node.arms[0]!.tangent;
@@ -45,7 +55,7 @@ function gapBetween(a: TrackNode, b: TrackNode, limit: Mm): Gap[] {
   const faces =
     -(inwards(a).x * dx + inwards(a).y * dy) >= least && inwards(b).x * dx + inwards(b).y * dy >= least;
   const middle = { x: (a.at.x + b.at.x) / 2, y: (a.at.y + b.at.y) / 2 };
-  return faces ? [{ ends: [a, b], length, middle }] : [];
+  return faces ? { ends: [a, b], length, middle } : null;
 }
 
 const isGiven = (track: Track, { arms }: TrackNode): boolean =>
