@@ -20,9 +20,10 @@ export interface OutcomeProps {
   readonly duration: Seconds;
 }
 
-/** The goals that the run has shown by `t`; all of them at its end. */
+/** The goals that the run has shown by `t`; at its end all of which anything is known. */
 export function seenResults(staged: Staged, t: Seconds): GoalResult[] {
   return staged.judged.verdict.goals.filter((result) => {
+    if (result.open) return false;
     const goal = staged.challenge.goals.find((each) => each.id === result.id);
     const run = goal && runFrom(staged, goal.start);
     return !run || t >= seenAt(goal, run) - NEAR;

@@ -3,7 +3,7 @@ import type { Answers } from '../../shared/documents/answers.ts';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { type Design, EMPTY_DESIGN } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
-import { type Replayed, replayed } from '../../shared/documents/verdict.ts';
+import { type Replayed, replayed, type Verdict } from '../../shared/documents/verdict.ts';
 import type { WhatIf } from '../../shared/documents/what-if.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { supposed } from '../../shared/judge/what-if.ts';
@@ -85,12 +85,21 @@ function useStaged(room: RoomState, id: EntryId | undefined, look: StageLook): S
     if (!driven || !judged || answers === 'loading') return 'loading';
     const { challenge, design, whatIf } = driven;
     const chosen = ways.filter((way) => way.entry === entry.id).map(({ run }) => run);
+    const stored = whatIf ? null : verdict;
     return {
-      ...{ entry, team, challenge, design, whatIf, answers, judged },
+      ...{ entry, team, challenge, design, whatIf, answers, judged: settled(judged, stored) },
       traces: shownRuns(judged.traces, chosen),
-      replayed: verdict && !whatIf ? replayed(judged.verdict, verdict) : 'same',
+      replayed: stored ? replayed(judged.verdict, stored) : 'same',
     } satisfies Staged;
   }, [entry, team, driven, answers, judged, ways, verdict]);
+}
+
+/** With what is found out for entries only, as the verdict on the entry has it. */
+export function settled(judged: JudgedHere, stored: Verdict | null): JudgedHere {
+  const goals = judged.verdict.goals.map((result) =>
+    result.open ? (stored?.goals.find(({ id }) => id === result.id) ?? result) : result,
+  );
+  return { ...judged, verdict: { ...judged.verdict, goals } };
 }
 
 /** The documents of an entry; null while they are on their way. */
