@@ -1,4 +1,5 @@
 import type { Figure } from './figure.ts';
+import { figuresOf, type Parts } from './parts.ts';
 import { aloneFigures } from './room-alone.ts';
 import { buildServer } from './room-child.ts';
 import { costFigures } from './room-cost.ts';
@@ -12,11 +13,14 @@ import { storeFigures } from './store.ts';
  * and lean clients here. Where a figure is held against a bare server, both run at the same time or in
  * turns, so that whatever else the machine does hits both.
  */
-const PARTS = [storeFigures, aloneFigures, manyFigures, thousandFigures, hourFigures, costFigures];
+const PARTS: Parts = {
+  store: storeFigures,
+  alone: aloneFigures,
+  many: manyFigures,
+  thousand: thousandFigures,
+  hour: hourFigures,
+  cost: costFigures,
+};
 
-export async function bench(): Promise<Figure[]> {
-  await buildServer();
-  const figures: Figure[] = [];
-  for (const part of PARTS) figures.push(...(await part()));
-  return figures;
-}
+/** `npm run bench -- room alone` measures that part only. */
+export const bench = (): Promise<Figure[]> => figuresOf(PARTS, buildServer);
