@@ -1,5 +1,5 @@
 import { Plus, Trash2 } from 'lucide-react';
-import type { Formula, Moment, Until, Window } from '../../../shared/documents/formula.ts';
+import type { Formula, Until, Window } from '../../../shared/documents/formula.ts';
 import { isPredicate } from '../../../shared/documents/formula.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { Button } from '../../parts/button.tsx';
@@ -7,6 +7,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { useWholeWords } from '../whole-words.ts';
 import { FieldEditor } from './formula-fields.tsx';
 import {
+  type Clause,
   FIELDS,
   type FormulaKind,
   kindsAt,
@@ -19,13 +20,11 @@ import {
 } from './formula-form.ts';
 import { Choose, LONGEST_TIME, NumberField } from './inputs.tsx';
 
-type Any = Formula | Moment;
-
 export interface FormulaEditorProps {
-  readonly formula: Any;
+  readonly formula: Clause;
   readonly level: Level;
   readonly sheet: Sheet;
-  readonly onChange: (formula: Any) => void;
+  readonly onChange: (formula: Clause) => void;
 }
 
 /** A wish as a list of what it can be, what it needs, and the wishes in it, each the same again. */
@@ -80,7 +79,7 @@ function Parts({ formula, level, sheet, onChange }: FormulaEditorProps) {
   const parts = partsOf(formula);
   const inside = levelIn(level, formula.kind);
   const isList = formula.kind === 'and' || formula.kind === 'or';
-  const put = (at: number, part: Any) =>
+  const put = (at: number, part: Clause) =>
     onChange(
       withParts(
         formula,
@@ -179,13 +178,13 @@ function Times({ formula, onChange }: Pick<FormulaEditorProps, 'formula' | 'onCh
   );
 }
 
-function withinTime(formula: Until, within: number | undefined): Any {
+function withinTime(formula: Until, within: number | undefined): Clause {
   const { within: _, ...rest } = formula;
   return within === undefined ? rest : { ...rest, within };
 }
 
 /** A window that leaves nothing out is none. */
-function withWindow(formula: Extract<Formula, { kind: 'always' | 'eventually' }>, window: Window): Any {
+function withWindow(formula: Extract<Formula, { kind: 'always' | 'eventually' }>, window: Window): Clause {
   const { window: _, ...rest } = formula;
   return window.from === 0 && window.to === undefined ? rest : { ...rest, window };
 }

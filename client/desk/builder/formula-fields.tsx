@@ -1,5 +1,5 @@
 import { Plus, Trash2 } from 'lucide-react';
-import type { Formula, Moment } from '../../../shared/documents/formula.ts';
+import type { Formula } from '../../../shared/documents/formula.ts';
 import { PACES } from '../../../shared/documents/kit.ts';
 import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { textIn } from '../../../shared/documents/values.ts';
@@ -7,14 +7,14 @@ import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLocale } from '../../parts/use-words.ts';
 import { useWholeWords } from '../whole-words.ts';
-import type { ChoiceOf, Field } from './formula-form.ts';
+import type { ChoiceOf, Clause, Field } from './formula-form.ts';
 import { Choose, LengthField, LONGEST_TIME, NumberField, Tick } from './inputs.tsx';
 
 export interface FieldEditorProps {
   readonly field: Field;
-  readonly formula: Formula | Moment;
+  readonly formula: Clause;
   readonly sheet: Sheet;
-  readonly onChange: (formula: Formula | Moment) => void;
+  readonly onChange: (formula: Clause) => void;
 }
 
 /** The widest sheet once round, mm: no robot drives further in its time. */

@@ -9,6 +9,8 @@ import type { Sheet } from '../../../shared/documents/sheet.ts';
 
 /** Every formula as lists to choose from and numbers to set: what a sentence builder shows and changes. */
 
+/** What a sentence is made of, at whichever level. */
+export type Clause = Formula | Moment;
 export type Wish = Predicate | MomentPredicate;
 export type WishKind = Wish['kind'];
 type OperatorKind = Exclude<Formula['kind'] | Moment['kind'], WishKind>;
@@ -99,7 +101,7 @@ export function kindsAt({ moment, below }: Level): { wishes: WishKind[]; operato
 }
 
 /** Whether a formula may stand at a level. */
-function fits(formula: Formula | Moment, level: Level): boolean {
+function fits(formula: Clause, level: Level): boolean {
   const { wishes, operators } = kindsAt(level);
   if (isPredicate(formula)) return includes(wishes, formula.kind);
   if (!includes(operators, formula.kind)) return false;
@@ -107,7 +109,7 @@ function fits(formula: Formula | Moment, level: Level): boolean {
 }
 
 /** What stands in an operator, in the order in which it is said. */
-export function partsOf(formula: Formula | Moment): readonly (Formula | Moment)[] {
+export function partsOf(formula: Clause): readonly Clause[] {
   switch (formula.kind) {
     case 'and':
     case 'or':
@@ -163,12 +165,7 @@ function blankWish(kind: WishKind, sheet: Sheet): Wish {
 const NO_PLACE = 'none';
 
 /** The formula of another kind at the same level; what was there is kept inside it where it can be. */
-export function ofKind(
-  before: Formula | Moment,
-  kind: FormulaKind,
-  level: Level,
-  sheet: Sheet,
-): Formula | Moment {
+export function ofKind(before: Clause, kind: FormulaKind, level: Level, sheet: Sheet): Clause {
   if (kind in FIELDS) return blankWish(kind as WishKind, sheet);
   const inside = levelIn(level, kind);
   const kept = isPredicate(before) || kind === 'not' ? [before] : partsOf(before);
@@ -189,7 +186,7 @@ export function ofKind(
 }
 
 /** The same operator with other parts. */
-export function withParts(formula: Formula | Moment, parts: readonly (Formula | Moment)[]): Formula | Moment {
+export function withParts(formula: Clause, parts: readonly Clause[]): Clause {
   const [first, second] = parts as Moment[];
   switch (formula.kind) {
     case 'and':
