@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { calibrationOf } from '../../shared/room/calibration.ts';
 import { type PrintAsk, printPath } from '../../shared/wire/print.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
@@ -9,39 +9,29 @@ import {
   NO_RATES,
   openRoom,
   ownerCookie,
-  pagesOfTest,
   post,
   seqOf,
-  type TestServer,
   testServer,
   visitLink,
 } from './harness.ts';
+import { stage } from './stage.ts';
 
-let server: TestServer;
-let owner: string;
-const { page, closePages } = pagesOfTest();
-beforeAll(async () => {
-  server = await testServer();
-  owner = await ownerCookie(server);
-});
-afterAll(async () => {
-  closePages();
-  await server.end();
-});
+const here = stage('file');
+const { page } = here;
 
 const print = (ask: Partial<PrintAsk> & Pick<PrintAsk, 'kind'>, cookie: string) =>
-  fetch(server.url + printPath({ format: 'svg', ...ask }), { headers: { cookie } });
+  fetch(here.url + printPath({ format: 'svg', ...ask }), { headers: { cookie } });
 
 describe('before any room is open', () => {
   it('a desk prints supplies and a lesson plan, in its language', async () => {
     const plan = await print(
       { kind: 'lesson-plan', language: 'es', minutes: '60', challenge: 'first-line' },
-      owner,
+      here.owner,
     );
     expect(plan.status).toBe(200);
     expect(await plan.text()).toContain('Plan para una clase de 60 minutos');
-    expect((await print({ kind: 'supplies', teams: '40' }, owner)).status).toBe(200);
-    expect((await print({ kind: 'chart' }, owner)).status).toBe(404);
+    expect((await print({ kind: 'supplies', teams: '40' }, here.owner)).status).toBe(200);
+    expect((await print({ kind: 'chart' }, here.owner)).status).toBe(404);
   });
 
   it.each([
@@ -50,7 +40,7 @@ describe('before any room is open', () => {
     ['supplies', { teams: '41' }],
     ['supplies', { teams: '1e1' }],
   ] as const)('%s for %j is refused', async (kind, more) =>
-    expect((await print({ kind, ...more }, owner)).status).toBe(400),
+    expect((await print({ kind, ...more }, here.owner)).status).toBe(400),
   );
 
   it('each desk has a rate of its own for them', async () => {
@@ -74,10 +64,10 @@ describe('before any room is open', () => {
 });
 
 it('calibrations carry the server’s time, for desk and board, and no team hears of them', async () => {
-  const { room, word } = await openRoom(server.url, owner);
-  const desk = await page(server.url, 'desk', owner, room);
-  const board = await page(server.url, 'board', '', room);
-  const tablet = await page(server.url, 'tablet', await joinCookie(server.url, word));
+  const { room, word } = await openRoom(here.url, here.owner);
+  const desk = await page(here.url, 'desk', here.owner, room);
+  const board = await page(here.url, 'board', '', room);
+  const tablet = await page(here.url, 'tablet', await joinCookie(here.url, word));
   const before = Date.now();
   const seq = seqOf(await desk.command({ kind: 'calibrate', robot: 7, light: 'mixed' }));
   for (const one of [desk, board, tablet]) await one.reaches(seq);
@@ -94,7 +84,7 @@ it('calibrations carry the server’s time, for desk and board, and no team hear
 });
 
 it('a browser that forgets its desk has its cookies taken away', async () => {
-  const response = await post(server.url + ROUTES.forget, {}, owner);
+  const response = await post(here.url + ROUTES.forget, {}, here.owner);
   expect(response.status).toBe(204);
   const gone = response.headers.getSetCookie();
   expect(gone.map((cookie) => cookie.split('=')[0]).sort()).toEqual([

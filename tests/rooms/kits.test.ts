@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { type Challenge, Challenge as ChallengeForm } from '../../shared/documents/challenge.ts';
 import { Kit } from '../../shared/documents/kit.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
@@ -13,45 +13,32 @@ import {
   makeLink,
   NO_RATES,
   openRoom,
-  ownerCookie,
   type Page,
-  pagesOfTest,
   post,
   quickJudging,
   seqOf,
-  type TestServer,
-  testServer,
   visitLink,
 } from './harness.ts';
+import { stage } from './stage.ts';
 
 /** Kits of one's own over HTTP, and the kit that a room plays with. */
 
-let server: TestServer;
-let owner: string;
-const { page, closePages } = pagesOfTest();
-
-beforeAll(async () => {
-  server = await testServer({ judging: quickJudging, rates: NO_RATES });
-  owner = await ownerCookie(server);
-});
-afterAll(async () => {
-  closePages();
-  await server.end();
-});
+const here = stage('file', { judging: quickJudging, rates: NO_RATES });
+const { page } = here;
 
 const fileForm = (kit: Kit) => writeDocument(Kit, kit) as Record<string, unknown>;
-const save = (id: string, body: unknown, cookie = owner) =>
-  post(server.url + ROUTES.saveKit, { id, body }, cookie);
+const save = (id: string, body: unknown, cookie = here.owner) =>
+  post(here.url + ROUTES.saveKit, { id, body }, cookie);
 const list = async (cookie: string, room?: string) =>
   (await (
-    await fetch(`${server.url}${ROUTES.kits}${room === undefined ? '' : `?room=${room}`}`, {
+    await fetch(`${here.url}${ROUTES.kits}${room === undefined ? '' : `?room=${room}`}`, {
       headers: { cookie },
     })
   ).json()) as Shelved[];
 const refusalOf = async (response: Response) =>
   ((await response.json()) as { refusal: { code: string } }).refusal;
 const deskLink = async () =>
-  (await visitLink(server.url, await makeLink(server.url, { kind: 'desk' }, owner))).cookie;
+  (await visitLink(here.url, await makeLink(here.url, { kind: 'desk' }, here.owner))).cookie;
 
 describe('kits of one’s own', () => {
   it('are kept over all rooms of a desk, with what they were before, and by nobody else', async () => {
@@ -63,8 +50,8 @@ describe('kits of one’s own', () => {
     expect((await save('ours', body, cookie)).status).toBe(204);
     expect((await list(cookie)).map(({ id, body: kept }) => [id, kept])).toEqual([['ours', body]]);
     expect(await list(other)).toEqual([]);
-    const { room } = await openRoom(server.url, cookie);
-    const link = await visitLink(server.url, await makeLink(server.url, { kind: 'room', room }, cookie));
+    const { room } = await openRoom(here.url, cookie);
+    const link = await visitLink(here.url, await makeLink(here.url, { kind: 'room', room }, cookie));
     expect((await list(link.cookie, room)).map(({ id }) => id)).toEqual(['ours']);
     expect((await refusalOf(await save('ours', body, link.cookie))).code).toBe('not-for-this-seat');
   });
@@ -94,8 +81,8 @@ describe('the kit of a room', () => {
   let word: string;
 
   beforeAll(async () => {
-    ({ room, word } = await openRoom(server.url, owner));
-    desk = await page(server.url, 'desk', owner, room);
+    ({ room, word } = await openRoom(here.url, here.owner));
+    desk = await page(here.url, 'desk', here.owner, room);
   });
 
   const choose = (kit: Kit) => desk.command({ kind: 'choose-kit', kit: fileForm(kit) });
@@ -117,7 +104,7 @@ describe('the kit of a room', () => {
   });
 
   it('is what challenges are made for from then on; a chosen one and its entries keep theirs', async () => {
-    const tablet = await page(server.url, 'tablet', await joinCookie(server.url, word));
+    const tablet = await page(here.url, 'tablet', await joinCookie(here.url, word));
     seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
     seqOf(await desk.command({ kind: 'start-building', seconds: null }));
     await desk.reaches(seqOf(await choose(SECOND_KIT)));
@@ -146,7 +133,7 @@ describe('the kit of a room', () => {
   it('is on the chart for the wall and on the patch', async () => {
     const svg = async (kind: string) =>
       (
-        await fetch(`${server.url}/api/print/${kind}.svg?room=${room}`, { headers: { cookie: owner } })
+        await fetch(`${here.url}/api/print/${kind}.svg?room=${room}`, { headers: { cookie: here.owner } })
       ).text();
     const inks = SECOND_KIT.inks.map(({ color }) => color.toLowerCase());
     const chart = (await svg('chart')).toLowerCase();
@@ -157,17 +144,17 @@ describe('the kit of a room', () => {
 
   it('comes along in the room’s file, which is refused without it', async () => {
     const file = (await (
-      await fetch(`${server.url}${ROUTES.roomFile}?room=${room}`, { headers: { cookie: owner } })
+      await fetch(`${here.url}${ROUTES.roomFile}?room=${room}`, { headers: { cookie: here.owner } })
     ).json()) as { documents: { id: string; kind: string }[] };
     expect(file.documents.filter(({ kind }) => kind === 'kit').map(({ id }) => id)).toEqual([
       desk.state!.kit,
     ]);
-    const restored = await post(server.url + ROUTES.restoreRoom, file, owner);
+    const restored = await post(here.url + ROUTES.restoreRoom, file, here.owner);
     const { room: copy } = (await restored.json()) as { room: string };
-    const there = await page(server.url, 'desk', owner, copy);
+    const there = await page(here.url, 'desk', here.owner, copy);
     expect([there.state!.kit, there.state!.rounds]).toEqual([desk.state!.kit, desk.state!.rounds]);
     const without = { ...file, documents: file.documents.filter(({ kind }) => kind !== 'kit') };
-    expect(await refusalOf(await post(server.url + ROUTES.restoreRoom, without, owner))).toMatchObject({
+    expect(await refusalOf(await post(here.url + ROUTES.restoreRoom, without, here.owner))).toMatchObject({
       problem: 'missing-kit',
     });
   });

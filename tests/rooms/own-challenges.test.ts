@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { MemoryLog } from '../../server/log/memory.ts';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
@@ -13,41 +13,30 @@ import {
   NO_RATES,
   openRoom,
   ownerCookie,
-  pagesOfTest,
   post,
   quickJudging,
   seqOf,
-  type TestServer,
   testServer,
   visitLink,
 } from './harness.ts';
+import { stage } from './stage.ts';
 
 /** Challenges that desks make and keep across rooms, from outside. */
 
-let server: TestServer;
-let owner: string;
-const { page, closePages } = pagesOfTest();
-
-beforeEach(async () => {
-  server = await testServer({ judging: quickJudging, rates: NO_RATES });
-  owner = await ownerCookie(server);
-});
-afterEach(async () => {
-  closePages();
-  await server.end();
-});
+const here = stage('test', { judging: quickJudging, rates: NO_RATES });
+const { page } = here;
 
 const [ready] = readyChallenges(DEMO_KIT).filter((one) => one.key === 'ferry-junction');
 if (!ready?.playable) throw new Error('the library has a ferry junction');
 const made: Challenge = { ...ready.challenge, title: { en: 'Our ferry' } };
 const file = (challenge: Challenge) => writeDocument(Challenge, challenge);
 
-const save = (id: string, body: unknown, cookie = owner) =>
-  post(server.url + ROUTES.saveChallenge, { id, body }, cookie);
-const send = (route: string, id: string, cookie = owner) => post(server.url + route, { id }, cookie);
-const listed = async (cookie = owner, room?: string) => {
+const save = (id: string, body: unknown, cookie = here.owner) =>
+  post(here.url + ROUTES.saveChallenge, { id, body }, cookie);
+const send = (route: string, id: string, cookie = here.owner) => post(here.url + route, { id }, cookie);
+const listed = async (cookie = here.owner, room?: string) => {
   const path = room === undefined ? ROUTES.challenges : `${ROUTES.challenges}?room=${room}`;
-  const answer = await fetch(server.url + path, { headers: { cookie } });
+  const answer = await fetch(here.url + path, { headers: { cookie } });
   return (await answer.json()) as Shelved[];
 };
 const refusalOf = async (answer: Response) =>
@@ -56,18 +45,18 @@ const refusalOf = async (answer: Response) =>
 describe('a challenge of one’s own', () => {
   it('is kept across rooms, chosen like a ready one, and printed by its title', async () => {
     expect((await save('own-1', file({ ...made, id: 'own-1' }))).status).toBe(204);
-    const { room, word } = await openRoom(server.url, owner);
-    expect((await listed(owner, room)).map(({ id }) => id)).toEqual(['own-1']);
-    const desk = await page(server.url, 'desk', owner, room);
+    const { room, word } = await openRoom(here.url, here.owner);
+    expect((await listed(here.owner, room)).map(({ id }) => id)).toEqual(['own-1']);
+    const desk = await page(here.url, 'desk', here.owner, room);
     await desk.reaches(seqOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' })));
     const { challenge } = desk.state!.rounds[0]!;
     const fetched = await desk.document(challenge);
     expect(fetched.ok && fetched.body).toEqual(file({ ...made, id: 'own-1' }));
-    const tablet = await page(server.url, 'tablet', await joinCookie(server.url, word));
+    const tablet = await page(here.url, 'tablet', await joinCookie(here.url, word));
     const seen = await tablet.document(challenge);
     expect(seen.ok && Object.keys(seen.body as object)).not.toContain('model');
-    const sheet = await fetch(`${server.url}/api/print/sheet.svg?room=${room}&language=en&units=cm`, {
-      headers: { cookie: owner },
+    const sheet = await fetch(`${here.url}/api/print/sheet.svg?room=${room}&language=en&units=cm`, {
+      headers: { cookie: here.owner },
     });
     expect([sheet.status, (await sheet.text()).includes('Our ferry')]).toEqual([200, true]);
   });
@@ -75,8 +64,8 @@ describe('a challenge of one’s own', () => {
   it('that is not finished is kept, but not played', async () => {
     const { goals: _, ...rest } = made;
     expect((await save('own-1', file({ ...rest, goals: [] }))).status).toBe(204);
-    const { room } = await openRoom(server.url, owner);
-    const desk = await page(server.url, 'desk', owner, room);
+    const { room } = await openRoom(here.url, here.owner);
+    const desk = await page(here.url, 'desk', here.owner, room);
     expect(codeOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' }))).toBe('unknown-challenge');
   });
 
@@ -130,20 +119,20 @@ describe('a challenge of one’s own', () => {
 describe('whose a challenge is', () => {
   it('the desk’s that made it: other desks neither see nor play it, a substitute in its room does', async () => {
     const [one, two] = await Promise.all(
-      [1, 2].map(async () => visitLink(server.url, await makeLink(server.url, { kind: 'desk' }, owner))),
+      [1, 2].map(async () => visitLink(here.url, await makeLink(here.url, { kind: 'desk' }, here.owner))),
     );
     await save('own-1', file(made), one!.cookie);
     expect([(await listed(one!.cookie)).length, (await listed(two!.cookie)).length]).toEqual([1, 0]);
-    expect(await listed(owner)).toEqual([]);
-    const { room } = await openRoom(server.url, one!.cookie);
-    const other = await openRoom(server.url, two!.cookie);
-    const link = await makeLink(server.url, { kind: 'room', room }, one!.cookie);
-    const substitute = await visitLink(server.url, link);
+    expect(await listed(here.owner)).toEqual([]);
+    const { room } = await openRoom(here.url, one!.cookie);
+    const other = await openRoom(here.url, two!.cookie);
+    const link = await makeLink(here.url, { kind: 'room', room }, one!.cookie);
+    const substitute = await visitLink(here.url, link);
     expect((await listed(substitute.cookie)).length).toBe(1);
     expect((await save('own-2', file(made), substitute.cookie)).status).toBe(403);
-    const desk = await page(server.url, 'desk', substitute.cookie, room);
+    const desk = await page(here.url, 'desk', substitute.cookie, room);
     seqOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' }));
-    const foreign = await page(server.url, 'desk', two!.cookie, other.room);
+    const foreign = await page(here.url, 'desk', two!.cookie, other.room);
     expect(codeOf(await foreign.command({ kind: 'choose-challenge', key: 'own-1' }))).toBe(
       'unknown-challenge',
     );
@@ -151,6 +140,6 @@ describe('whose a challenge is', () => {
 
   it('nobody’s without a desk', async () => {
     expect((await save('own-1', file(made), '')).status).toBe(401);
-    expect((await fetch(server.url + ROUTES.challenges)).status).toBe(401);
+    expect((await fetch(here.url + ROUTES.challenges)).status).toBe(401);
   });
 });

@@ -1,0 +1,38 @@
+import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
+import type { ServerConfig } from '../../server/server.ts';
+import { ownerCookie, pagesOfTest, type TestServer, testServer } from './harness.ts';
+
+/** What the tests of a file work with. The server and its owner are there while a test runs, not before. */
+export interface Stage {
+  /** The address of the server. */
+  readonly url: string;
+  /** The owner's cookie. */
+  readonly owner: string;
+  /** A page that has said hello, closed before the server ends. */
+  readonly page: ReturnType<typeof pagesOfTest>['page'];
+}
+
+/** A server with its owner, for all tests of a file together or for each of them. */
+export function stage(serverFor: 'file' | 'test', config: Partial<ServerConfig> = {}): Stage {
+  let server: TestServer;
+  let owner: string;
+  const { page, closePages } = pagesOfTest();
+  const [before, after] = serverFor === 'file' ? [beforeAll, afterAll] : [beforeEach, afterEach];
+  before(async () => {
+    server = await testServer(config);
+    owner = await ownerCookie(server);
+  });
+  after(async () => {
+    closePages();
+    await server.end();
+  });
+  return {
+    page,
+    get url() {
+      return server.url;
+    },
+    get owner() {
+      return owner;
+    },
+  };
+}
