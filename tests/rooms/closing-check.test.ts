@@ -1,28 +1,15 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { Design } from '../../shared/documents/design.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import { view } from '../../shared/room/seen.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
-import {
-  codeOf,
-  joinCookie,
-  openRoom,
-  ownerCookie,
-  type Page,
-  post,
-  quickJudging,
-  seated,
-  seqOf,
-  type TestServer,
-  testServer,
-} from './harness.ts';
+import { codeOf, joinCookie, openRoom, type Page, post, quickJudging, seated, seqOf } from './harness.ts';
+import { stage } from './stage.ts';
 
 /** A closing check over real sockets: made of what was handed in, answered, ended and shown. */
 
-let server: TestServer;
-let owner: string;
 let word: string;
 let desk: Page;
 let board: Page;
@@ -44,19 +31,16 @@ const strayJudging: typeof quickJudging = {
   },
 };
 
+const here = stage('file', { judging: strayJudging });
+const { page } = here;
+
 beforeAll(async () => {
-  server = await testServer({ judging: strayJudging });
-  owner = await ownerCookie(server);
-  ({ word } = await openRoom(server.url, owner));
-  const tablet = async () => seated(server.url, 'tablet', await joinCookie(server.url, word));
-  [desk, board] = [await seated(server.url, 'desk', owner), await seated(server.url, 'board')];
+  ({ word } = await openRoom(here.url, here.owner));
+  const tablet = async () => page(here.url, 'tablet', await joinCookie(here.url, word));
+  [desk, board] = [await page(here.url, 'desk', here.owner), await page(here.url, 'board')];
   [first, second] = [await tablet(), await tablet()];
   seqOf(await desk.command({ kind: 'choose-challenge', key: 'one-fast-stretch' }));
   seqOf(await desk.command({ kind: 'start-building', seconds: null }));
-});
-afterAll(async () => {
-  for (const page of [desk, board, first, second]) page.close();
-  await server.end();
 });
 
 const check = (page: Page) => page.state?.checks.at(-1);
@@ -120,10 +104,12 @@ describe('a closing check', () => {
   });
 
   it('is in a room file, and there again in the room that is opened from it', async () => {
-    const file = await fetch(`${server.url}${ROUTES.roomFile}?room=${word}`, { headers: { cookie: owner } });
-    const restored = await post(`${server.url}${ROUTES.restoreRoom}`, await file.json(), owner);
+    const file = await fetch(`${here.url}${ROUTES.roomFile}?room=${word}`, {
+      headers: { cookie: here.owner },
+    });
+    const restored = await post(`${here.url}${ROUTES.restoreRoom}`, await file.json(), here.owner);
     const { room } = (await restored.json()) as { room: string };
-    const there = await seated(server.url, 'desk', owner, room);
+    const there = await seated(here.url, 'desk', here.owner, room);
     expect(there.state?.checks).toEqual(desk.state?.checks);
     expect(await there.document(check(there)!.document)).toMatchObject({ ok: true });
     there.close();

@@ -1,51 +1,46 @@
 import { readFileSync } from 'node:fs';
 import { get as secureGet } from 'node:https';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { configFrom } from '../../server/environment.ts';
 import { type Arrivals, type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
-import { ownerCookie, post, quickJudging, type TestServer, testServer } from './harness.ts';
+import { post, quickJudging, testServer } from './harness.ts';
+import { stage } from './stage.ts';
 
-let server: TestServer;
-let owner: string;
 let now = 1_000_000;
-beforeEach(async () => {
-  server = await testServer({ judging: quickJudging, now: () => now });
-  owner = await ownerCookie(server);
-});
-afterEach(() => server.end());
+const here = stage('test', { judging: quickJudging, now: () => now });
 
-const read = async <T>(path: string, cookie = owner): Promise<T> =>
-  (await (await fetch(server.url + path, { headers: { cookie } })).json()) as T;
+const read = async <T>(path: string, cookie = here.owner): Promise<T> =>
+  (await (await fetch(here.url + path, { headers: { cookie } })).json()) as T;
 const REPORT = { roundTripMs: 12, pageMs: 800, live: true };
 
 describe('what a device measured', () => {
   it('reaches the desk with its age', async () => {
     expect((await read<Arrivals>(ROUTES.arrivals)).check).toBeNull();
-    expect((await post(`${server.url}${ROUTES.check}`, REPORT)).status).toBe(204);
+    expect((await post(`${here.url}${ROUTES.check}`, REPORT)).status).toBe(204);
     now += 9000;
     expect((await read<Arrivals>(ROUTES.arrivals)).check).toEqual({ ...REPORT, ago: 9000 });
   });
 
   it('is refused in a wrong form and told to nobody but the desk', async () => {
-    const bad = await post(`${server.url}${ROUTES.check}`, { ...REPORT, roundTripMs: -1 });
+    const bad = await post(`${here.url}${ROUTES.check}`, { ...REPORT, roundTripMs: -1 });
     expect(bad.status).toBe(400);
-    expect((await fetch(server.url + ROUTES.arrivals)).status).toBe(401);
+    expect((await fetch(here.url + ROUTES.arrivals)).status).toBe(401);
   });
 
   it('more often than a class measures is refused', async () => {
-    const tell = async () => (await post(`${server.url}${ROUTES.check}`, REPORT)).status;
+    const tell = async () => (await post(`${here.url}${ROUTES.check}`, REPORT)).status;
     const told: number[] = [];
     for (let i = 0; i < 120; i++) told.push(await tell());
     expect([new Set(told), await tell()]).toEqual([new Set([204]), 429]);
   });
 
   it('visits of this machine itself are no arrivals', async () => {
-    await fetch(`${server.url}/`);
+    await fetch(`${here.url}/`);
     expect(await read<Arrivals>(ROUTES.arrivals)).toEqual({ visits: 0, lastAgo: null, check: null });
   });
 
   it('the bytes to measure with are as many as are said, and not kept by browsers', async () => {
-    const response = await fetch(server.url + ROUTES.checkLoad);
+    const response = await fetch(here.url + ROUTES.checkLoad);
     expect((await response.arrayBuffer()).byteLength).toBe(400_000);
     expect(response.headers.get('cache-control')).toBe('no-store');
   });
@@ -55,15 +50,15 @@ describe('the address in the code', () => {
   it('is chosen by the owner among this machine’s own', async () => {
     const { all } = await read<JoinAddresses>(ROUTES.addresses);
     const address = all.at(-1)!.address;
-    const chosen = await post(server.url + ROUTES.addresses, { address }, owner);
+    const chosen = await post(here.url + ROUTES.addresses, { address }, here.owner);
     expect(((await chosen.json()) as JoinAddresses).join).toBe(address);
     expect((await read<JoinAddresses>(ROUTES.addresses, '')).join).toBe(address);
   });
 
   it('is refused from others, and where it is not this machine’s', async () => {
-    const route = server.url + ROUTES.addresses;
-    expect((await post(route, { address: 'http://elsewhere.example' }, owner)).status).toBe(400);
-    expect((await post(route, { address: server.url })).status).toBe(401);
+    const route = here.url + ROUTES.addresses;
+    expect((await post(route, { address: 'http://elsewhere.example' }, here.owner)).status).toBe(400);
+    expect((await post(route, { address: here.url })).status).toBe(401);
   });
 });
 

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { view } from '../../shared/room/seen.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
@@ -6,20 +6,18 @@ import {
   joinCookie,
   lineDesign,
   openRoom,
-  ownerCookie,
   type Page,
   post,
   quickJudging,
   seated,
   seqOf,
-  type TestServer,
-  testServer,
 } from './harness.ts';
+import { stage } from './stage.ts';
 
 /** Help, tries, mending and wishes over real sockets, in one lesson. */
 
-let server: TestServer;
-let owner: string;
+const here = stage('file', { judging: quickJudging });
+const { page } = here;
 let word: string;
 let desk: Page;
 let board: Page;
@@ -27,18 +25,12 @@ let first: Page;
 let second: Page;
 
 beforeAll(async () => {
-  server = await testServer({ judging: quickJudging });
-  owner = await ownerCookie(server);
-  ({ word } = await openRoom(server.url, owner));
-  const tablet = async () => seated(server.url, 'tablet', await joinCookie(server.url, word));
-  [desk, board] = [await seated(server.url, 'desk', owner), await seated(server.url, 'board')];
+  ({ word } = await openRoom(here.url, here.owner));
+  const tablet = async () => page(here.url, 'tablet', await joinCookie(here.url, word));
+  [desk, board] = [await page(here.url, 'desk', here.owner), await page(here.url, 'board')];
   [first, second] = [await tablet(), await tablet()];
   seqOf(await desk.command({ kind: 'choose-challenge', key: 'first-line' }));
   seqOf(await desk.command({ kind: 'start-building', seconds: null }));
-});
-afterAll(async () => {
-  for (const page of [desk, board, first, second]) page.close();
-  await server.end();
 });
 
 const points = (page: Page) => page.state?.entries.map((entry) => entry.verdict?.points);
@@ -55,7 +47,7 @@ describe('a lesson in which a team is helped', () => {
     await board.until('both verdicts', () => points(board)?.every((n) => n !== undefined) === true);
     expect(points(board)).toEqual([60, 0]);
     const csv = await (
-      await fetch(`${server.url}${ROUTES.resultsCsv}?room=${word}`, { headers: { cookie: owner } })
+      await fetch(`${here.url}${ROUTES.resultsCsv}?room=${word}`, { headers: { cookie: here.owner } })
     ).text();
     expect(
       csv
@@ -91,10 +83,12 @@ describe('a lesson in which a team is helped', () => {
     seqOf(await first.command({ kind: 'hand-in', round: 0, design: lineDesign(150) }));
     await judged(3);
     expect(desk.state?.entries.map(({ mended }) => mended)).toEqual([false, false, true]);
-    const file = await fetch(`${server.url}${ROUTES.roomFile}?room=${word}`, { headers: { cookie: owner } });
-    const restored = await post(`${server.url}${ROUTES.restoreRoom}`, await file.json(), owner);
+    const file = await fetch(`${here.url}${ROUTES.roomFile}?room=${word}`, {
+      headers: { cookie: here.owner },
+    });
+    const restored = await post(`${here.url}${ROUTES.restoreRoom}`, await file.json(), here.owner);
     const { room } = (await restored.json()) as { room: string };
-    const there = await seated(server.url, 'desk', owner, room);
+    const there = await seated(here.url, 'desk', here.owner, room);
     expect(there.state?.entries.map(({ mended }) => mended)).toEqual([false, false, true]);
     expect(there.state?.tries).toEqual(desk.state?.tries);
     there.close();

@@ -1,40 +1,22 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { view } from '../../shared/room/seen.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
-import {
-  codeOf,
-  joinCookie,
-  lineDesign,
-  openRoom,
-  ownerCookie,
-  Page,
-  pagesOfTest,
-  quickJudging,
-  seqOf,
-  type TestServer,
-  testServer,
-} from './harness.ts';
+import { codeOf, joinCookie, lineDesign, openRoom, Page, quickJudging, seqOf } from './harness.ts';
+import { stage } from './stage.ts';
 
 /** The protocol from outside: only what shared/wire writes down, over real sockets. */
 
-let server: TestServer;
-let owner: string;
+const here = stage('test', { judging: quickJudging });
+const { pages, page } = here;
 let word: string;
-const { pages, page, closePages } = pagesOfTest();
 
 beforeEach(async () => {
-  server = await testServer({ judging: quickJudging });
-  owner = await ownerCookie(server);
-  word = (await openRoom(server.url, owner)).word;
-});
-afterEach(async () => {
-  closePages();
-  await server.end();
+  word = (await openRoom(here.url, here.owner)).word;
 });
 
-const desk = () => page(server.url, 'desk', owner);
-const board = () => page(server.url, 'board');
-const tablet = async () => page(server.url, 'tablet', await joinCookie(server.url, word));
+const desk = () => page(here.url, 'desk', here.owner);
+const board = () => page(here.url, 'board');
+const tablet = async () => page(here.url, 'tablet', await joinCookie(here.url, word));
 
 describe('a lesson from end to end', () => {
   it('plays join, brief, build, hand in, judged, stage, standings, close', async () => {
@@ -105,7 +87,7 @@ describe('a lesson from end to end', () => {
     await t.command({ kind: 'hand-in', round: 0, design: lineDesign(150) });
     await d.until('a verdict', () => (d.state?.entries[0]?.verdict ?? null) !== null);
     const results = () =>
-      fetch(`${server.url}${ROUTES.resultsCsv}?room=${word}`, { headers: { cookie: owner } });
+      fetch(`${here.url}${ROUTES.resultsCsv}?room=${word}`, { headers: { cookie: here.owner } });
     const table = async () => (await (await results()).text()).split('\r\n')[1]?.split(',').slice(6, 13);
     // late, counts, met, points, best of its round, points of the lesson, rank
     expect(await table()).toEqual(['yes', 'no', 'yes', '60', 'no', '0', '1']);
@@ -122,13 +104,13 @@ describe('a lesson from end to end', () => {
 describe('coming back', () => {
   it('gives exactly what was missed, without a snapshot', async () => {
     const d = await desk();
-    const cookie = await joinCookie(server.url, word);
-    const before = await page(server.url, 'tablet', cookie);
+    const cookie = await joinCookie(here.url, word);
+    const before = await page(here.url, 'tablet', cookie);
     const kept = before.state!;
     before.close();
     await d.command({ kind: 'choose-challenge', key: 'first-line' });
     const last = seqOf(await d.command({ kind: 'start-building', seconds: null }));
-    const after = new Page(server.url, 'tablet', cookie);
+    const after = new Page(here.url, 'tablet', cookie);
     pages.push(after);
     after.state = kept;
     expect(await after.hello()).toMatchObject({ ok: true, snapshot: null });
@@ -163,12 +145,12 @@ describe('coming back', () => {
   it('has the newest draft of a team for its next tablet, and no draft of another', async () => {
     const d = await desk();
     await d.command({ kind: 'choose-challenge', key: 'first-line' });
-    const cookie = await joinCookie(server.url, word);
-    const [t, other] = [await page(server.url, 'tablet', cookie), await tablet()];
+    const cookie = await joinCookie(here.url, word);
+    const [t, other] = [await page(here.url, 'tablet', cookie), await tablet()];
     const design = lineDesign(33);
     expect(codeOf(await t.ask('latest', { kind: 'draft', round: 0, design }))).toBe('accepted');
     t.close();
-    const next = await page(server.url, 'tablet', cookie);
+    const next = await page(here.url, 'tablet', cookie);
     const drafts = next.welcome?.ok ? next.welcome.latest : [];
     expect(drafts).toEqual([{ kind: 'draft', team: expect.any(String), round: 0, design }]);
     const welcome = await other.hello();
@@ -178,9 +160,9 @@ describe('coming back', () => {
 
 describe('seats', () => {
   it('a second tab makes the older one go quiet, and may be told so back', async () => {
-    const cookie = await joinCookie(server.url, word);
-    const older = await page(server.url, 'tablet', cookie);
-    const newer = await page(server.url, 'tablet', cookie);
+    const cookie = await joinCookie(here.url, word);
+    const older = await page(here.url, 'tablet', cookie);
+    const newer = await page(here.url, 'tablet', cookie);
     await older.until('quiet', () => older.quiet === 1);
     expect(codeOf(await older.command({ kind: 'hand-in', round: 0, design: lineDesign(9) }))).toBe('no-seat');
     expect(newer.state?.teams.length).toBe(1);
@@ -190,21 +172,21 @@ describe('seats', () => {
 
   it('joining again keeps the seat', async () => {
     const join = (cookie: string) =>
-      fetch(`${server.url}${ROUTES.join}`, {
+      fetch(`${here.url}${ROUTES.join}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json', cookie },
         body: JSON.stringify({ word }),
       });
-    const cookie = await joinCookie(server.url, word);
+    const cookie = await joinCookie(here.url, word);
     await join(cookie);
-    const twice = await fetch(server.url, { redirect: 'manual' });
+    const twice = await fetch(here.url, { redirect: 'manual' });
     const fresh = twice.headers.getSetCookie()[0]?.split(';')[0] ?? '';
     await Promise.all([join(fresh), join(fresh), join(fresh)]);
     expect((await desk()).state?.teams.length).toBe(2);
   });
 
   it('takes a room word as people type it', async () => {
-    await joinCookie(server.url, `  ${word.toUpperCase().replace('-', ' ')} `);
+    await joinCookie(here.url, `  ${word.toUpperCase().replace('-', ' ')} `);
     expect((await desk()).state?.teams.length).toBe(1);
   });
 
@@ -217,16 +199,16 @@ describe('seats', () => {
   });
 
   it('a desk without the key and a tablet without a seat are refused', async () => {
-    const stranger = await page(server.url, 'desk', 'harbour_owner=guess');
-    const tabletless = await page(server.url, 'tablet');
+    const stranger = await page(here.url, 'desk', 'harbour_owner=guess');
+    const tabletless = await page(here.url, 'tablet');
     expect([codeOf(stranger.welcome), codeOf(tabletless.welcome)]).toEqual(['no-seat', 'no-seat']);
     expect(codeOf(await stranger.command({ kind: 'look-here', on: true }))).toBe('no-seat');
   });
 
   it('a board follows the newest room, or stays in the one it names', async () => {
     const first = await board();
-    const fixed = await page(server.url, 'board', '', word);
-    const second = await openRoom(server.url, owner);
+    const fixed = await page(here.url, 'board', '', word);
+    const second = await openRoom(here.url, here.owner);
     await first.until('moved', () => first.moved === 1);
     const welcome = await first.hello();
     expect(welcome.ok && [welcome.room, welcome.snapshot?.word]).toEqual([second.room, second.word]);
@@ -235,7 +217,7 @@ describe('seats', () => {
   });
 
   it('a room that does not exist is unknown', async () => {
-    expect(codeOf((await page(server.url, 'board', '', 'nowhere-11')).welcome)).toBe('unknown-room');
+    expect(codeOf((await page(here.url, 'board', '', 'nowhere-11')).welcome)).toBe('unknown-room');
   });
 });
 

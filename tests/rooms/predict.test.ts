@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { AnswersVerdict } from '../../shared/documents/answers.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
@@ -10,11 +10,10 @@ import {
   ownerCookie,
   type Page,
   post,
-  seated,
   seqOf,
-  type TestServer,
   testServer,
 } from './harness.ts';
+import { stage } from './stage.ts';
 
 /*
  * One mark that the traveller from the boathouse meets as C A and the one from the lighthouse as A C: by the
@@ -22,25 +21,19 @@ import {
  */
 const CHALLENGE = 'two-travellers';
 
-let server: TestServer;
-let owner: string;
+const here = stage('file');
+const { page } = here;
 let desk: Page;
 let tablet: Page;
 let other: Page;
 
 beforeAll(async () => {
-  server = await testServer();
-  owner = await ownerCookie(server);
-  const { room, word } = await openRoom(server.url, owner);
-  desk = await seated(server.url, 'desk', owner, room);
-  tablet = await seated(server.url, 'tablet', await joinCookie(server.url, word));
-  other = await seated(server.url, 'tablet', await joinCookie(server.url, word));
+  const { room, word } = await openRoom(here.url, here.owner);
+  desk = await page(here.url, 'desk', here.owner, room);
+  tablet = await page(here.url, 'tablet', await joinCookie(here.url, word));
+  other = await page(here.url, 'tablet', await joinCookie(here.url, word));
   await desk.command({ kind: 'choose-challenge', key: CHALLENGE });
   await desk.command({ kind: 'start-building', seconds: null });
-});
-afterAll(async () => {
-  for (const page of [desk, tablet, other]) page.close();
-  await server.end();
 });
 
 const handIn = (answers: unknown) => tablet.command({ kind: 'hand-in-answers', round: 0, answers });
@@ -99,10 +92,10 @@ describe('a challenge that is predicted', () => {
     const told = { ...draft, team };
     await desk.until('the answers', () => desk.latest.some((value) => isDeepStrictEqual(value, told)));
     const { room } = desk.welcome as { room: string };
-    const code = (await (await post(`${server.url}${ROUTES.seatCode}`, { room, team }, owner)).json()) as {
+    const code = (await (await post(`${here.url}${ROUTES.seatCode}`, { room, team }, here.owner)).json()) as {
       code: string;
     };
-    const next = await seated(server.url, 'tablet', await joinCookie(server.url, code.code));
+    const next = await page(here.url, 'tablet', await joinCookie(here.url, code.code));
     expect(next.welcome?.ok && next.welcome.latest).toContainEqual(told);
     expect(other.received).not.toContain('end-start');
     tablet.close();
@@ -118,7 +111,7 @@ describe('a challenge that is predicted', () => {
 
   it('opens again from its file on another server', async () => {
     const elsewhere = await testServer();
-    const file = await (await fetch(server.url + ROUTES.roomFile, { headers: { cookie: owner } })).text();
+    const file = await (await fetch(here.url + ROUTES.roomFile, { headers: { cookie: here.owner } })).text();
     const restored = await post(
       `${elsewhere.url}${ROUTES.restoreRoom}`,
       JSON.parse(file),

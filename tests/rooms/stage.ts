@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
 import type { ServerConfig } from '../../server/server.ts';
-import { ownerCookie, pagesOfTest, type TestServer, testServer } from './harness.ts';
+import { ownerCookie, type Page, pagesOfTest, type TestServer, testServer } from './harness.ts';
 
 /** What the tests of a file work with. The server and its owner are there while a test runs, not before. */
 export interface Stage {
@@ -8,7 +8,9 @@ export interface Stage {
   readonly url: string;
   /** The owner's cookie. */
   readonly owner: string;
-  /** A page that has said hello, closed before the server ends. */
+  /** Pages put here are closed before the server ends. */
+  readonly pages: Page[];
+  /** Puts a page there that has said hello. */
   readonly page: ReturnType<typeof pagesOfTest>['page'];
 }
 
@@ -16,7 +18,7 @@ export interface Stage {
 export function stage(serverFor: 'file' | 'test', config: Partial<ServerConfig> = {}): Stage {
   let server: TestServer;
   let owner: string;
-  const { page, closePages } = pagesOfTest();
+  const { pages, page, closePages } = pagesOfTest();
   const [before, after] = serverFor === 'file' ? [beforeAll, afterAll] : [beforeEach, afterEach];
   before(async () => {
     server = await testServer(config);
@@ -27,6 +29,7 @@ export function stage(serverFor: 'file' | 'test', config: Partial<ServerConfig> 
     await server.end();
   });
   return {
+    pages,
     page,
     get url() {
       return server.url;

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { readyChallenge } from '../../server/rooms/ready.ts';
 import { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
@@ -7,24 +7,16 @@ import { Verdict } from '../../shared/documents/verdict.ts';
 import { judge } from '../../shared/judge/judge.ts';
 import { challengeIn, designIn } from '../../shared/library/variants.ts';
 import { printPath } from '../../shared/wire/print.ts';
-import {
-  joinCookie,
-  openRoom,
-  ownerCookie,
-  type Page,
-  seated,
-  seqOf,
-  type TestServer,
-  testServer,
-} from './harness.ts';
+import { joinCookie, openRoom, type Page, seqOf } from './harness.ts';
+import { stage } from './stage.ts';
 
 const FERRY = readyChallenge('ferry-junction')!;
 const MODEL = FERRY.model!;
 const MIRRORED = designIn('mirrored', FERRY, MODEL)!;
 
-let server: TestServer;
+const here = stage('file');
+const { page } = here;
 let word: string;
-let owner: string;
 let desk: Page;
 /** At berth 1, whose sheet is as it is, and at berth 2, whose sheet is mirrored. */
 let tablets: readonly [Page, Page];
@@ -34,21 +26,15 @@ const handIn = async (tablet: Page, design: Design) =>
   seqOf(await tablet.command({ kind: 'hand-in', round: 0, design: written(design) }));
 
 beforeAll(async () => {
-  server = await testServer();
-  owner = await ownerCookie(server);
-  word = (await openRoom(server.url, owner)).word;
-  desk = await seated(server.url, 'desk', owner);
+  word = (await openRoom(here.url, here.owner)).word;
+  desk = await page(here.url, 'desk', here.owner);
   tablets = [
-    await seated(server.url, 'tablet', await joinCookie(server.url, word)),
-    await seated(server.url, 'tablet', await joinCookie(server.url, word)),
+    await page(here.url, 'tablet', await joinCookie(here.url, word)),
+    await page(here.url, 'tablet', await joinCookie(here.url, word)),
   ];
   seqOf(await desk.command({ kind: 'choose-challenge', key: 'ferry-junction' }));
   seqOf(await desk.command({ kind: 'vary-sheets', on: true }));
   seqOf(await desk.command({ kind: 'start-building', seconds: null }));
-});
-afterAll(async () => {
-  for (const page of [desk, ...tablets]) page.close();
-  await server.end();
 });
 
 describe('a room with varied sheets', () => {
@@ -87,7 +73,7 @@ describe('a room with varied sheets', () => {
         team,
         ...(challenge && { challenge }),
       });
-      return (await fetch(server.url + path, { headers: { cookie: owner } })).text();
+      return (await fetch(here.url + path, { headers: { cookie: here.owner } })).text();
     };
     // The challenge by its name is the library's own sheet, with the same emblem on it.
     const asItIs = await Promise.all(
