@@ -1,7 +1,6 @@
 import type { Answers } from '../../shared/documents/answers.ts';
 import type { GoalResult } from '../../shared/documents/verdict.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
-import type { RoomState } from '../../shared/room/state.ts';
 import { AnswerRows } from '../parts/answer-rows.tsx';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
@@ -15,7 +14,6 @@ import { useSlowTime } from './use-slow-time.ts';
 export const NEAR: Seconds = 0.05;
 
 export interface OutcomeProps {
-  readonly room: RoomState;
   readonly staged: Staged;
   readonly duration: Seconds;
 }
@@ -31,9 +29,9 @@ export function seenResults(staged: Staged, t: Seconds): GoalResult[] {
 }
 
 /** Goals turn as the run shows them; margins stand there at the end. */
-export function Outcome({ room, staged, duration }: OutcomeProps) {
-  const { board, stage } = useWords();
-  const { challenge, judged, answers, entry, replayed, whatIf } = staged;
+export function Outcome({ staged, duration }: OutcomeProps) {
+  const { stage } = useWords();
+  const { challenge, judged, answers, replayed } = staged;
   const { whole } = useStageLook();
   const now = useSlowTime(duration);
   const t = whole ? duration : now;
@@ -50,9 +48,6 @@ export function Outcome({ room, staged, duration }: OutcomeProps) {
           margins={ended}
           iconSize="1.1em"
         />
-      )}
-      {room.standingsShown && ended && entry.verdict && whatIf === null && (
-        <p className="outcome-points">{board.show.points(entry.verdict.points)}</p>
       )}
       {replayed !== 'same' && <p className="one-way">{stage.replayed(replayed)}</p>}
     </section>

@@ -1,7 +1,6 @@
 import { CircleDashed } from 'lucide-react';
 import { useCallback, useMemo } from 'react';
 import type { Seconds } from '../../shared/geometry/units.ts';
-import type { RoomState } from '../../shared/room/state.ts';
 import { HeatView } from '../canvas/heat-view.tsx';
 import { emblemIcon } from '../parts/emblem-icons.ts';
 import { type Finish, finishOrder } from '../parts/finish-order.ts';
@@ -15,13 +14,8 @@ import { TeamBadge } from './team-badge.tsx';
 import { useRem } from './use-rem.ts';
 import { useSlowTime } from './use-slow-time.ts';
 
-interface HeatProps {
-  readonly room: RoomState;
-  readonly stage: readonly Staged[];
-}
-
 /** Two to four drawings on one clock, side by side or on top of each other. */
-export function Heat({ room, stage }: HeatProps) {
+export function Heat({ stage }: { readonly stage: readonly Staged[] }) {
   const { onTop } = useStageLook();
   const duration = stageDuration(stage);
   const lanes = useMemo(() => {
@@ -39,7 +33,7 @@ export function Heat({ room, stage }: HeatProps) {
           <section key={lane.staged.entry.id} className="heat-lane">
             <LaneHead {...lane} duration={duration} />
             <Replay staged={lane.staged} duration={duration} />
-            <Outcome room={room} staged={lane.staged} duration={duration} />
+            <Outcome staged={lane.staged} duration={duration} />
           </section>
         ),
       )}

@@ -35,7 +35,7 @@ export function StageScene({ room }: { readonly room: RoomState }) {
       />
       <div className="stage-all">
         <WhatIfSign stage={stage} />
-        {heat ? <Heat room={room} stage={stage} /> : first && <Single room={room} staged={first} />}
+        {heat ? <Heat stage={stage} /> : first && <Single room={room} staged={first} />}
       </div>
     </>
   );

@@ -19,7 +19,7 @@ export function Single({ room, staged }: { readonly room: RoomState; readonly st
     <div className={room.standingsShown ? 'stage stage-beside' : 'stage'}>
       <Replay staged={staged} duration={duration} />
       <div className="stage-side">
-        <Outcome room={room} staged={staged} duration={duration} />
+        <Outcome staged={staged} duration={duration} />
         <OneWay staged={staged} />
         <Slow />
         {sensors && !whole && <Bar staged={staged} duration={duration} />}

@@ -23,7 +23,7 @@ export function plainOnes(words: Wording): void {
     each([desk.team.entry, desk.team.points], (f) => f(n));
     each([desk.closing.round, desk.status.waiting, desk.seats.berth, desk.seats.away], (f) => f(n));
     each([desk.late.waiting, desk.late.takeAll, desk.undo.lateTaken, desk.undo.lateLeft], (f) => f(n));
-    each([board.gather.berth, board.gather.teams, board.show.entry, board.show.points], (f) => f(n));
+    each([board.gather.berth, board.gather.teams, board.show.entry], (f) => f(n));
     each([board.standings.more, board.brief.seconds, desk.briefing.limits, desk.building.extend], (f) =>
       f(n),
     );

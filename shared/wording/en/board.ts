@@ -91,7 +91,6 @@ export const board = {
     soon: 'Which drawing comes first?',
     soonNote: 'Your teacher chooses.',
     loading: 'One moment',
-    points: (n: number) => counted(n, 'point', 'points'),
     heat: 'Side by side',
     label: (name: string, n: number) => `The robot on the drawing of ${name}, entry ${n}`,
     neverStarted: 'The robot does not start.',

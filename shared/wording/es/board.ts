@@ -86,7 +86,6 @@ export const board = {
     soon: '¿Qué dibujo va primero?',
     soonNote: 'Elige tu profe.',
     loading: 'Un momento',
-    points: (n: number) => counted(n, 'punto', 'puntos'),
     heat: 'Lado a lado',
     label: (name: string, n: number) => `El robot en el dibujo de ${name}, entrega ${n}`,
     neverStarted: 'El robot no arranca.',
