@@ -82,7 +82,6 @@ export function ofGoals({ goals, points }: Wording): void {
         points.because(line);
         points.got(line);
       }
-  points.total(75);
 }
 
 export function ofQuestions({ questions }: Wording): void {

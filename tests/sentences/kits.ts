@@ -28,7 +28,7 @@ export function ofKits({ kit }: Wording): void {
     (say) => say(NAME),
   );
   each([shelf.removeThis, shelf.removed, shelf.unsaved, shelf.thrownAway], (say) => say(NAME));
-  each([inks.nameOf, inks.colourOf, inks.codeOf], (say) => say(NAME));
+  each([inks.colourOf, inks.codeOf], (say) => say(NAME));
   each([inks.removeThis, chart.removeThis, chart.lasting], (say) => say(NAME));
   shelf.standing({ playable: true, par: 'known' });
   each(['robot', 'paces', 'inks', 'chart', 'rules'] as const, editor.section);

@@ -182,7 +182,6 @@ export function ofBefore({ calibration, prepCheck, supplies, lessonPlan, kept }:
 export function ofPreparing({ rota, check }: Wording): void {
   const watched = { date: '2026-03-04', from: 480, to: 600 };
   rota.hours(watched);
-  rota.clockOf({ date: '2026-03-04', minute: 480 });
   const codes = [
     'nobody-watches',
     'at-night',

@@ -21,12 +21,10 @@ export function plainOnes(words: Wording): void {
     );
     each([desk.building.need.tries, desk.coaching.left, desk.picture.failed, tablet.notes.back], (f) => f(n));
     each([desk.team.entry, desk.team.points], (f) => f(n));
-    each([desk.closing.round, desk.status.waiting, desk.seats.berth, desk.seats.away], (f) => f(n));
+    each([desk.closing.round, desk.status.waiting], (f) => f(n));
     each([desk.late.waiting, desk.late.takeAll, desk.undo.lateTaken, desk.undo.lateLeft], (f) => f(n));
     each([board.gather.berth, board.gather.teams, board.show.entry], (f) => f(n));
-    each([board.standings.more, board.brief.seconds, desk.briefing.limits, desk.building.extend], (f) =>
-      f(n),
-    );
+    each([board.standings.more, board.brief.seconds, desk.building.extend], (f) => f(n));
     each([tablet.waiting.berth, tablet.building.things, tablet.building.marksOnly], (f) => f(n));
     each([tablet.building.mendAfter, tablet.building.timeLeft, tablet.trying.times], (f) => f(n));
     each([tablet.handing.entry, tablet.handing.points, tablet.showing.points, tablet.closing.points], (f) =>
@@ -160,7 +158,6 @@ export function listedOnes(words: Wording): void {
   tablet.trying.chance(0.35);
   each([[], [2], [1, 3]], tablet.trying.decides);
   each([true, false], tablet.handing.late1);
-  each([true, false], words.goals.met);
   board.show.ended('x', 12.5);
   board.together({ teams: 4, challenges: 2, entries: 9, teamsHandedIn: 4, teamsMet: 1, teamsBetter: 2 });
   board.together({ teams: 4, challenges: 1, entries: 1, teamsHandedIn: 1, teamsMet: 0, teamsBetter: 0 });

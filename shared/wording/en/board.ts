@@ -83,7 +83,6 @@ export const board = {
     over: 'Pens down',
     noLimit: 'Take your time',
     handedIn: (n: number, of: number) => `${n} of ${counted(of, 'team has', 'teams have')} handed in`,
-    noTeams: 'No team is in yet.',
   },
   show: {
     title: 'Showing',
@@ -118,6 +117,6 @@ export const board = {
   look: { title: 'Look here', note: 'Hands off the tablets, please. Your drawings stay as they are.' },
   paused: { title: 'A pause', note: 'Everything waits as it is, time too.' },
   close: { title: 'Together', count: 'Robots back in their berths, caps on the markers.' },
-  link: { away: 'No link. It comes back by itself.', connecting: 'Looking for the desk' },
+  link: { away: 'No link. It comes back by itself.' },
   together,
 };

@@ -1,7 +1,3 @@
-import { numbers } from './numbers.ts';
-
-const { counted } = numbers;
-
 /** What the desk says of who is in a room and on which tablet, and of taking things back. */
 
 export const undo = {
@@ -36,7 +32,6 @@ export const pausing = {
 export const seats = {
   of: (team: string) => `${team}: team and tablet`,
   open: 'Team and tablet',
-  berth: (n: number) => `Berth ${n}`,
   tablet: 'Another tablet',
   tabletHow:
     'The team goes on on another tablet, with its drawing and its points. The tablet that it has now rests from then on.',
@@ -59,7 +54,6 @@ export const seats = {
   removedTitle: 'Taken out of the room',
   putBack: 'Put back',
   putBackTeam: (team: string) => `Put ${team} back`,
-  away: (n: number) => counted(n, 'tablet away', 'tablets away'),
 };
 
 export const links = {

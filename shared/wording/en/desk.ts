@@ -5,7 +5,7 @@ import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
 import { coaching, picture, queue } from './desk-teams.ts';
 import { numbers } from './numbers.ts';
 
-const { counted, list } = numbers;
+const { counted } = numbers;
 
 export type Step = 'prepare' | 'gather' | 'brief' | 'build' | 'show' | 'drive' | 'close';
 
@@ -95,8 +95,6 @@ const briefing = {
   goals: 'What must come true',
   asked: 'What is asked',
   also: 'worth points, not a must',
-  limits: (seconds: number) => `The robot has ${numbers.time(seconds)}.`,
-  note: 'For you',
   teaches: 'What it teaches',
   mistakes: 'Usual mistakes',
   ask: 'A question to ask',
@@ -142,7 +140,6 @@ const building = {
 
 const team = {
   now: 'On the tablet now',
-  entries: 'Entries',
   noEntries: 'Nothing handed in yet.',
   entry: (number: number) => `Entry ${number}`,
   judging: 'being judged',
@@ -171,7 +168,6 @@ const showing = {
   speedWord: 'Speed',
   scrub: 'Where the replay stands',
   at: (t: number, of: number) => `${numbers.short(t, 1)} of ${numbers.short(of, 1)} s`,
-  heat: 'Side by side',
   heatWith: (name: string) => `Side by side with ${name}`,
   clear: 'Clear the stage',
   standings: 'Standings on the board',
@@ -266,7 +262,6 @@ export const desk = {
   lookHere: 'Look here',
   close: 'Close',
   time: onClock,
-  list,
   noSeat:
     'This browser has no desk. Open the link that the server printed at its start, or ask for a new one: a link that was revoked opens nothing.',
   unknownRoom: 'This room is not on this server any more.',

@@ -18,7 +18,6 @@ export const fitting = {
   round: (radius: string) => `circle, radius ${radius}`,
   circle: (laps: number, radius: string) => `circle of radius ${radius}, ${counted(laps, 'lap', 'laps')}`,
   laps: 'Laps',
-  radius: 'Radius',
   seconds: 'Seconds',
   add: 'Add the run',
   remove: (n: number) => `Remove run ${n}`,

@@ -45,5 +45,4 @@ export const goals = {
   /** The margin, and in how many of several ways the goal is missed: "17 cm away, in one of 2 ways". */
   far: (result: GoalResult, formula: Formula, ways?: Ways): string =>
     ways ? `${margin(result, formula)}, ${inWays(ways)}` : margin(result, formula),
-  met: (met: boolean): string => (met ? 'met' : 'not met'),
 };

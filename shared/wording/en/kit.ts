@@ -99,7 +99,6 @@ const inks = {
   letter: 'Letter',
   letterOf: (n: number) => `Letter of ink ${n}`,
   name: 'Name',
-  nameOf: (letter: string) => `Name of ink ${letter}`,
   colour: 'Colour',
   colourOf: (what: string) => `Colour of ${what}`,
   codeOf: (what: string) => `Colour code of ${what}`,

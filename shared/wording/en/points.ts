@@ -44,5 +44,4 @@ export const points = {
   reason,
   because,
   got: (line: PointLine): string => `${line.got} of ${line.of}`,
-  total: (points: number): string => `${points} of 100 points`,
 };

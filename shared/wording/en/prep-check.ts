@@ -28,7 +28,6 @@ export const prepCheck = {
   done: (n: number, of: number): string => `${n} of ${of} done`,
   ready: 'Everything is ready.',
   open: 'Open the room',
-  toWall: 'To the harbour wall',
   anyway: 'The room opens all the same: what is left can be done later.',
   kept: 'This browser remembers the ticks until the end of the day.',
   again: 'Begin again',

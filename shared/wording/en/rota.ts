@@ -1,4 +1,4 @@
-import type { Moment, Rota, RotaRefusal, Watched } from '../../prep/rota.ts';
+import type { Rota, RotaRefusal, Watched } from '../../prep/rota.ts';
 import { clock, lasting } from '../clock.ts';
 import { numbers } from './numbers.ts';
 
@@ -69,7 +69,6 @@ export const rota = {
   unplugged: 'Unplugged (initials)',
   goesOn: 'goes on later',
   hours,
-  clockOf: ({ minute }: Moment): string => clock(minute),
   print: 'Print the rota',
   assumed:
     'Assumed: constant current to 85 %, then constant voltage until the current has fallen to 3 %, as chargers for lithium-ion cells usually do; every port alike; an interrupted charge goes on where it stopped. Plans, not promises.',

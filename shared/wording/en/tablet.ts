@@ -237,7 +237,6 @@ const handing = {
   mended: 'Something in it was mended with help.',
   takeUp: 'Go on from this one',
   takenUp: 'It is on your sheet again. Undo brings back what was there.',
-  why: 'Point by point',
   close: 'Back to the drawing',
 };
 

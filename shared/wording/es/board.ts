@@ -78,7 +78,6 @@ export const board = {
     noLimit: 'Sin prisa',
     handedIn: (n: number, of: number) =>
       `${n} de ${counted(of, 'equipo', 'equipos')} ${numbers.plural(n, 'ha', 'han')} entregado`,
-    noTeams: 'Aún no hay ningún equipo.',
   },
   show: {
     title: 'A mirar',
@@ -116,6 +115,6 @@ export const board = {
   },
   paused: { title: 'Una pausa', note: 'Todo espera como está, también el tiempo.' },
   close: { title: 'Todos juntos', count: 'Los robots a sus amarres, los tapones a los rotuladores.' },
-  link: { away: 'Sin conexión. Vuelve sola.', connecting: 'Buscando la mesa' },
+  link: { away: 'Sin conexión. Vuelve sola.' },
   together,
 };

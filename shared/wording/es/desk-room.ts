@@ -44,7 +44,6 @@ export const pausing = {
 export const seats = {
   of: (team: string) => `${team}: equipo y tableta`,
   open: 'Equipo y tableta',
-  berth: (n: number) => `Amarre ${n}`,
   tablet: 'Otra tableta',
   tabletHow:
     'El equipo sigue en otra tableta, con su dibujo y sus puntos. La tableta que tiene ahora descansa desde entonces.',
@@ -68,7 +67,6 @@ export const seats = {
   removedTitle: 'Fuera de la sala',
   putBack: 'Volver a meter',
   putBackTeam: (team: string) => `Volver a meter a ${team}`,
-  away: (n: number) => counted(n, 'tableta sin conexión', 'tabletas sin conexión'),
 };
 
 export const links = {

@@ -6,7 +6,7 @@ import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
 import { coaching, picture, queue } from './desk-teams.ts';
 import { numbers } from './numbers.ts';
 
-const { counted, list } = numbers;
+const { counted } = numbers;
 
 const STEPS: Readonly<Record<Step, string>> = {
   prepare: 'Preparar',
@@ -94,8 +94,6 @@ const briefing = {
   goals: 'Lo que hay que cumplir',
   asked: 'Lo que se pregunta',
   also: 'da puntos, no es obligatorio',
-  limits: (seconds: number) => `El robot tiene ${numbers.time(seconds)}.`,
-  note: 'Para el docente',
   teaches: 'Lo que enseña',
   mistakes: 'Errores habituales',
   ask: 'Una pregunta para la clase',
@@ -141,7 +139,6 @@ const building = {
 
 const team = {
   now: 'Ahora en la tableta',
-  entries: 'Entregas',
   noEntries: 'Aún no ha entregado nada.',
   entry: (number: number) => `Entrega ${number}`,
   judging: 'se está mirando',
@@ -170,7 +167,6 @@ const showing = {
   speedWord: 'Velocidad',
   scrub: 'Dónde va la repetición',
   at: (t: number, of: number) => `${numbers.short(t, 1)} de ${numbers.short(of, 1)} s`,
-  heat: 'Lado a lado',
   heatWith: (name: string) => `Lado a lado con ${name}`,
   clear: 'Vaciar el escenario',
   standings: 'Clasificación en la pizarra',
@@ -265,7 +261,6 @@ export const desk = {
   lookHere: 'Mira aquí',
   close: 'Cerrar',
   time: onClock,
-  list,
   noSeat:
     'Este navegador no tiene mesa. Hay que abrir el enlace que el servidor mostró al arrancar, o pedir uno nuevo: un enlace anulado no abre nada.',
   unknownRoom: 'Esta sala ya no está en este servidor.',

@@ -20,7 +20,6 @@ export const fitting = {
   circle: (laps: number, radius: string) =>
     `círculo de radio ${radius}, ${counted(laps, 'vuelta', 'vueltas')}`,
   laps: 'Vueltas',
-  radius: 'Radio',
   seconds: 'Segundos',
   add: 'Añadir el recorrido',
   remove: (n: number) => `Quitar el recorrido ${n}`,

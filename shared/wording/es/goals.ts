@@ -40,5 +40,4 @@ export const goals = {
   /** The margin, and in how many of several ways the goal is missed: "a 17 cm, en uno de 2 caminos". */
   far: (result: GoalResult, formula: Formula, ways?: Ways): string =>
     ways ? `${margin(result, formula)}, ${inWays(ways)}` : margin(result, formula),
-  met: (met: boolean): string => (met ? 'cumplido' : 'sin cumplir'),
 };

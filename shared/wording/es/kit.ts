@@ -97,7 +97,6 @@ const inks = {
   letter: 'Letra',
   letterOf: (n: number) => `Letra de la tinta ${n}`,
   name: 'Nombre',
-  nameOf: (letter: string) => `Nombre de la tinta ${letter}`,
   colour: 'Color',
   colourOf: (what: string) => `Color: ${what}`,
   codeOf: (what: string) => `Código de color: ${what}`,

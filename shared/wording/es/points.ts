@@ -46,5 +46,4 @@ export const points = {
   reason,
   because,
   got: (line: PointLine): string => `${line.got} de ${line.of}`,
-  total: (points: number): string => `${points} de 100 puntos`,
 };

@@ -28,7 +28,6 @@ export const prepCheck = {
   done: (n: number, of: number): string => `${n} de ${of} hechas`,
   ready: 'Todo está listo.',
   open: 'Abrir la sala',
-  toWall: 'Al malecón',
   anyway: 'La sala se abre igual: lo que falta se puede hacer después.',
   kept: 'Este navegador recuerda las marcas hasta el final del día.',
   again: 'Empezar de nuevo',

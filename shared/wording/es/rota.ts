@@ -1,4 +1,4 @@
-import type { Moment, Rota, RotaRefusal, Watched } from '../../prep/rota.ts';
+import type { Rota, RotaRefusal, Watched } from '../../prep/rota.ts';
 import { clock, lasting } from '../clock.ts';
 import { numbers } from './numbers.ts';
 
@@ -74,7 +74,6 @@ export const rota = {
   unplugged: 'Desconecta (iniciales)',
   goesOn: 'sigue más tarde',
   hours,
-  clockOf: ({ minute }: Moment): string => clock(minute),
   print: 'Imprimir el plan',
   assumed:
     'Se supone: corriente constante hasta el 85 %, luego tensión constante hasta que la corriente baja al 3 %, como suelen hacer los cargadores de pilas de iones de litio; todas las tomas iguales; una carga interrumpida sigue donde quedó. Son planes, no promesas.',

@@ -228,7 +228,6 @@ const handing = {
   mended: 'Algo de este dibujo se arregló con ayuda.',
   takeUp: 'Seguir con este',
   takenUp: 'Está otra vez en tu hoja. Con «Deshacer» vuelve lo de antes.',
-  why: 'Punto por punto',
   close: 'Volver al dibujo',
 };
 
