@@ -1,17 +1,14 @@
 import { Download } from 'lucide-react';
-import { useMemo } from 'react';
-import { textIn } from '../../shared/documents/values.ts';
-import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { readyChallenges } from '../../shared/library/ready.ts';
+import { useEffect } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { bestEntry, classFigures, pointsOf, standingsOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
-import { useLocale } from '../parts/use-words.ts';
-import { useOwnChallenges } from './builder/own-cards.tsx';
+import { loadOwn } from './builder/own-challenges.ts';
 import { ClosingCheckPart } from './close-check.tsx';
 import { EvidencePart } from './close-evidence.tsx';
+import { useKnownTitles } from './queue.tsx';
 import { resultsPath, roomFilePath } from './session.ts';
 import { useWholeWords } from './whole-words.ts';
 import './close.css';
@@ -62,16 +59,8 @@ export function CloseStep({ room }: { readonly room: RoomState }) {
 
 function ResultsTable({ room }: { readonly room: RoomState }) {
   const { desk } = useWholeWords();
-  const locale = useLocale();
-  const titles = useMemo(
-    () => new Map(readyChallenges(DEMO_KIT).map((ready) => [ready.key, ready.title])),
-    [],
-  );
-  const own = useOwnChallenges(room.id).playable;
-  const titleOf = (key: string) => {
-    const title = titles.get(key) ?? own.find((one) => one.key === key)?.title;
-    return title && textIn(title, locale);
-  };
+  const titles = useKnownTitles();
+  useEffect(() => void loadOwn(room.id), [room.id]);
   const rounds = room.rounds.map((round, place) => ({ round, place }));
   if (room.entries.length === 0) return <p>{desk.closing.none}</p>;
   return (
@@ -82,7 +71,7 @@ function ResultsTable({ room }: { readonly room: RoomState }) {
             <th scope="col">{desk.closing.teamHead}</th>
             {rounds.map(({ round, place }) => (
               <th key={place} scope="col">
-                {titleOf(round.key) ?? desk.closing.round(place + 1)}
+                {titles.get(round.key) ?? desk.closing.round(place + 1)}
               </th>
             ))}
             <th scope="col">{desk.closing.total}</th>

@@ -4,6 +4,7 @@ import { textIn } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
 import type { RoomState } from '../../shared/room/state.ts';
+import { NEW_CHALLENGE } from '../../shared/wording/fresh.ts';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
@@ -16,15 +17,21 @@ import { useKeys } from './keys.ts';
 import { useWholeWords } from './whole-words.ts';
 import './queue.css';
 
-/** What a challenge is called, by its key: a ready one, or one of this desk; otherwise the key itself. */
-export function useTitles(): (key: string) => string {
+/** What a challenge is called, by its key: a ready one, or one of this desk. */
+export function useKnownTitles(): ReadonlyMap<string, string> {
   const locale = useLocale();
   const own = useOwn((state) => state.list);
   return useMemo(() => {
     const titles = new Map(readyChallenges(DEMO_KIT).map(({ key, title }) => [key, textIn(title, locale)]));
-    for (const { id, title } of own ?? []) if (title) titles.set(id, textIn(title, locale));
-    return (key) => titles.get(key) ?? key;
+    for (const { id, title = NEW_CHALLENGE.title } of own ?? []) titles.set(id, textIn(title, locale));
+    return titles;
   }, [locale, own]);
+}
+
+/** The same, and the key itself where there is none. */
+export function useTitles(): (key: string) => string {
+  const titles = useKnownTitles();
+  return useMemo(() => (key) => titles.get(key) ?? key, [titles]);
 }
 
 /** Puts a challenge at a place of the queue, or takes it off and offers to take that back. */
