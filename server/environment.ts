@@ -6,7 +6,7 @@ import type { ServerConfig } from './server.ts';
 
 /** What a person sets from outside, and the sentences for what is wrong with it. */
 
-export const DEFAULT_PORT = 4310;
+const DEFAULT_PORT = 4310;
 const NOT_WRITABLE = ['EACCES', 'EPERM', 'EROFS', 'SQLITE_CANTOPEN', 'SQLITE_READONLY'];
 const LOG_LEVELS = ['silent', 'error', 'warn', 'info'] as const;
 const SECRET = /^[A-Za-z0-9_-]{16,64}$/;

@@ -6,7 +6,7 @@ import type { Millis } from '../../shared/geometry/units.ts';
  * flash is a pair of opposing changes (WCAG 2.2, 2.3.1: at most three a second), so these are never more
  * than one and a half.
  */
-export const CALM_MS: Millis = 400;
+const CALM_MS: Millis = 400;
 
 /** When a value that came at `now` may be shown, after the one before was shown at `last`. */
 export const calmWait = (last: Millis, now: Millis): Millis => Math.max(0, last + CALM_MS - now);

@@ -73,15 +73,14 @@ function useJoinAddress(): string {
   return address;
 }
 
-export interface HarbourWallProps {
+interface HarbourWallProps {
   readonly teams: readonly Team[];
   readonly berths: number;
-  /** Absent where robots are done for the day. */
-  readonly calibrations?: readonly CalibrationNote[];
+  readonly calibrations: readonly CalibrationNote[];
 }
 
 /** Berths along the wall, numbered, each with the emblem of its team and whether its robot is calibrated. */
-export function HarbourWall({ teams, berths, calibrations = [] }: HarbourWallProps) {
+function HarbourWall({ teams, berths, calibrations }: HarbourWallProps) {
   return (
     <ol className="berths" data-size={berths <= 12 ? 'large' : berths <= 20 ? 'middle' : 'small'}>
       {Array.from({ length: berths }, (_, i) => i + 1).map((number) => (

@@ -17,7 +17,7 @@ export type OnMoment = (moments: readonly ReplayMoment[]) => void;
 /** A reading stays beside its mark for so long after it acted, s of run time. */
 const NEWS = 1.6;
 
-export function momentAt(replay: Replay, t: Seconds): ReplayMoment {
+function momentAt(replay: Replay, t: Seconds): ReplayMoment {
   const { pace } = poseAt(replay.trace, t);
   const reading = replay.readings.filter((candidate) => candidate.t <= t).at(-1) ?? null;
   const until = reading ? (reading.actedAt ?? reading.t) + NEWS : 0;

@@ -84,7 +84,7 @@ export const titleOfRule = (found: Pick<Finding, 'rule' | 'variant'>, { findings
   plainTitle(findings.said({ severity: 'may-stop', ...found }).title);
 
 /** Whether a drawing is still what the challenge began with. */
-export function isBare(design: Design | null, challenge: Challenge): boolean {
+function isBare(design: Design | null, challenge: Challenge): boolean {
   if (!design) return true;
   const { lines, marks } = design.drawing;
   if (!challenge.begin) return lines.length === 0 && marks.length === 0;

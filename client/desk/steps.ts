@@ -4,8 +4,6 @@ import type { Step } from '../../shared/wording/en/desk.ts';
 /** The lesson as the desk walks it: the room's phases, with preparing before them. */
 export const STEPS: readonly Step[] = ['prepare', 'gather', 'brief', 'build', 'show', 'drive', 'close'];
 
-export const stepOf = (phase: Phase): Step => phase;
-
 /** How a step stands: behind the class, where the class is, or before it. */
 export function standOf(step: Step, phase: Phase): 'done' | 'here' | 'ahead' {
   const difference = STEPS.indexOf(step) - STEPS.indexOf(phase);

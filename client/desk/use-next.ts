@@ -87,7 +87,7 @@ export function useNext(room: RoomState, step: Step): Next {
 }
 
 /** The best entry of the first team, in order of berths, none of whose entries has been on the board. */
-export function unshownBest(room: RoomState): string | null {
+function unshownBest(room: RoomState): string | null {
   const round = room.rounds.length - 1;
   for (const team of room.teams) {
     if (room.entries.some((e) => e.team === team.id && e.round === round && e.shown)) continue;

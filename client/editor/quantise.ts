@@ -10,7 +10,7 @@ const MOST_BULGE = 12;
 /** Rounds like the file form; never "-0", so that equal drawings are equal bytes. */
 export const roundLength = (mm: Mm): Mm => Math.round(mm * HUNDREDTHS) / HUNDREDTHS + 0;
 export const roundPoint = (p: PaperPoint): PaperPoint => ({ x: roundLength(p.x), y: roundLength(p.y) });
-export const roundBulge = (bulge: number): number =>
+const roundBulge = (bulge: number): number =>
   Math.round(Math.max(-MOST_BULGE, Math.min(MOST_BULGE, bulge)) * MILLIONTHS) / MILLIONTHS + 0;
 
 const roundPiece = (piece: Piece): Piece => ({ to: roundPoint(piece.to), bulge: roundBulge(piece.bulge) });
@@ -43,7 +43,7 @@ const isRoundBand = (band: Band): boolean =>
   band.length === roundLength(band.length) && band.gap === roundLength(band.gap);
 
 /** A mark in file precision; one that is so already is itself. */
-export function roundMark(mark: Mark): Mark {
+function roundMark(mark: Mark): Mark {
   const at = roundLength(Math.max(0, mark.at));
   if (at === mark.at && mark.bands.every(isRoundBand)) return mark;
   const bands = mark.bands.map(({ ink, length, gap }) => ({

@@ -54,7 +54,7 @@ function cutsOf(line: Line, design: Design, context: EditContext): Mm[] {
 }
 
 /** The part between two cuts that holds way `s`. */
-export function sectionAt(
+function sectionAt(
   design: Design,
   context: EditContext,
   id: string,

@@ -20,7 +20,7 @@ export interface Ends {
 }
 
 /** What the two ends of a stroke catch on. */
-export function endsOfStroke(samples: readonly PaperPoint[], query: SnapQuery): Ends {
+function endsOfStroke(samples: readonly PaperPoint[], query: SnapQuery): Ends {
   const first = samples[0]!;
   const last = samples.at(-1)!;
   const from = snapEnd(first, query);

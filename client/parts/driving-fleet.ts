@@ -23,7 +23,7 @@ export interface FleetSoFar {
   readonly whole: boolean;
 }
 
-export const NO_FLEET: FleetSoFar = { robots: [], frayed: null, whole: false };
+const NO_FLEET: FleetSoFar = { robots: [], frayed: null, whole: false };
 
 export function withPiece(fleet: FleetSoFar, piece: FleetPiece | null): FleetSoFar {
   if (piece === null) return { ...fleet, whole: true };

@@ -35,5 +35,5 @@ export type ImpossibilityCode = Impossibility['code'];
  * the graph. `bound`: cheaper ones may exist, since the search ended before, or the graph does not foretell
  * all that the robot may do. `model`: the maker's design costs it.
  */
-export const PAR_PROOFS = ['exhaustive', 'bound', 'model'] as const;
+const PAR_PROOFS = ['exhaustive', 'bound', 'model'] as const;
 export type ParProof = (typeof PAR_PROOFS)[number];

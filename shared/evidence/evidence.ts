@@ -57,7 +57,7 @@ const perKind = (of: (kind: EvidenceKind) => Shown): EvidenceOf =>
 const BY_MOST: readonly EvidenceKind[] = ['forecasts', 'reasons', 'closing'];
 
 /** Whether a team counts as one that has shown it. */
-export const hasShown = (kind: EvidenceKind, { shown, of }: Shown): boolean =>
+const hasShown = (kind: EvidenceKind, { shown, of }: Shown): boolean =>
   BY_MOST.includes(kind) ? 2 * shown > of : shown > 0;
 
 /** What a class's page says first: reading marks from both sides where that was asked, else the goals. */

@@ -11,7 +11,7 @@ export type NextQuestion =
   | { readonly kind: 'storm'; readonly same: number; readonly of: number };
 
 /** "Most robots" are at least so many of twenty. */
-export const MOST_OF_TWENTY = 15;
+const MOST_OF_TWENTY = 15;
 
 export const isYes = (question: NextQuestion): boolean => {
   switch (question.kind) {

@@ -3,7 +3,7 @@ import type { Mm, PaperPoint } from '../geometry/units.ts';
 import type { Picture, PictureBand, PictureLabel } from './shapes.ts';
 
 /** What a drawn element is; the drawer gives each role its colours. */
-export const SVG_ROLES = [
+const SVG_ROLES = [
   'grid-fine',
   'grid-coarse',
   'area',
@@ -72,7 +72,7 @@ export function svgOf(picture: Picture, { grid = false, hatch = false }: SvgOpti
 }
 
 /** Path data of one run of straights and arcs. */
-export function piecesPath(pieces: readonly PieceShape[]): string {
+function piecesPath(pieces: readonly PieceShape[]): string {
   const first = pieces[0];
   if (!first) return '';
   return `M${pair(first.from)}${pieces.map(piecePath).join('')}`;

@@ -80,7 +80,7 @@ const lineFrom = (id: string, { x, y, heading }: Pose, width: Mm, steps: readonl
   drawLine({ id, from: { x, y }, heading, width }, steps);
 
 /** A straight line beside the present one. */
-export function layBeside(laying: Laying, from: Pose, way: Mm): void {
+function layBeside(laying: Laying, from: Pose, way: Mm): void {
   const { lines, width } = laying;
   const id = `side-${lines.length + 1}`;
   lines.push(lineFrom(id, from, width, [ahead(way)]));

@@ -10,7 +10,7 @@ import { pathOf } from '../../../shared/geometry/path.ts';
 import type { EditContext } from '../../editor/model.ts';
 
 /** What is drawn on a sheet: what it gives, the fault that a mend begins with, and the maker's own solution. */
-export const LAYERS = ['given', 'begin', 'own'] as const;
+const LAYERS = ['given', 'begin', 'own'] as const;
 export type Layer = (typeof LAYERS)[number];
 
 /** The layers of a way to play: a mend begins with a fault, and where all is given nothing is solved. */

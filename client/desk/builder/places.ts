@@ -6,7 +6,7 @@ import { roundPoint } from '../../editor/quantise.ts';
 
 /** Berths, gates and areas of a sheet: what can be added, moved by its handles, named and taken away. */
 
-export const PLACE_KINDS = ['start', 'finish', 'gate', 'area', 'keep-out'] as const;
+const PLACE_KINDS = ['start', 'finish', 'gate', 'area', 'keep-out'] as const;
 export type PlaceKind = (typeof PLACE_KINDS)[number];
 
 /** One place: `id` tells gates and areas of one kind apart. */

@@ -19,7 +19,7 @@ function set(node: unknown, [step, ...rest]: KitPath, value: unknown): unknown {
   return { ...(node as Node), [step]: set((node as Node)[step], rest, value) };
 }
 
-export const withMarks = (kit: Kit, change: (marks: readonly MarkRow[]) => readonly MarkRow[]): Kit => ({
+const withMarks = (kit: Kit, change: (marks: readonly MarkRow[]) => readonly MarkRow[]): Kit => ({
   ...kit,
   chart: chartOf(change(marksOf(kit.chart))),
 });

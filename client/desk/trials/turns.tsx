@@ -157,7 +157,7 @@ function TurnSteps({ room, last }: { readonly room: RoomState; readonly last: nu
 }
 
 /** Trials of a team in this round that count, each with its place in the list of all. */
-export function trialsOf(room: RoomState, team: string): (Trial & { readonly place: number })[] {
+function trialsOf(room: RoomState, team: string): (Trial & { readonly place: number })[] {
   const round = room.rounds.length - 1;
   return room.driving.trials
     .map((trial, place) => ({ ...trial, place }))
