@@ -1,5 +1,6 @@
 import { Check, Hand } from 'lucide-react';
 import { useMemo } from 'react';
+import { ANSWER_LETTERS } from '../../shared/evidence/letters.ts';
 import type { Stop } from '../../shared/evidence/stops.ts';
 import { durationOf, middleOf } from '../../shared/picture/replay.ts';
 import type { Forecast } from '../../shared/room/board.ts';
@@ -103,8 +104,6 @@ interface QuestionProps extends DriveProps {
   readonly stop: Stop;
 }
 
-const LETTERS = 'ABCDEF';
-
 function Question({ here, forecast, asked, stop }: QuestionProps) {
   const { scenes, actions, questions } = useWords();
   const rem = useRem();
@@ -122,9 +121,9 @@ function Question({ here, forecast, asked, stop }: QuestionProps) {
       </p>
       <ol className="foretell-answers">
         {stop.answers.map(({ action, right }, i) => (
-          <li key={LETTERS[i]} data-right={told && right}>
+          <li key={ANSWER_LETTERS[i]} data-right={told && right}>
             <span className="foretell-letter">
-              {told && right ? <Icon of={Check} size="1.1em" label={questions.right} /> : LETTERS[i]}
+              {told && right ? <Icon of={Check} size="1.1em" label={questions.right} /> : ANSWER_LETTERS[i]}
             </span>
             <span className="foretell-word">{action ? actions.name(action) : actions.unknown}</span>
             {hands[i] !== undefined && (

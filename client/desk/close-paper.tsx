@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { ANSWER_LETTERS } from '../../shared/evidence/letters.ts';
 import type { RoomCheck, RoomState, TeamId } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
@@ -36,9 +37,6 @@ export function PaperAnswers({ room, check }: PaperAnswersProps) {
   );
 }
 
-/** Letters as they stand before the answers on paper. */
-const LETTERS = ['A', 'B', 'C', 'D'];
-
 function TeamPaper({ room, check, team }: PaperAnswersProps & { readonly team: TeamId }) {
   const words = useWholeWords().closing.check;
   const { ask, refusal } = useAsk();
@@ -68,7 +66,7 @@ function TeamPaper({ room, check, team }: PaperAnswersProps & { readonly team: T
                     })
                   }
                 />
-                <strong>{LETTERS[i]}</strong> {words.choice(choice, sheet)}
+                <strong>{ANSWER_LETTERS[i]}</strong> {words.choice(choice, sheet)}
               </label>
             ))}
           </fieldset>

@@ -1,5 +1,6 @@
 import { RotateCcw } from 'lucide-react';
 import { type ReactNode, useRef, useState } from 'react';
+import { ANSWER_LETTERS } from '../../shared/evidence/letters.ts';
 import type { Stop, StopAnswer } from '../../shared/evidence/stops.ts';
 import { BOARD_LIMITS, type Forecast } from '../../shared/room/board.ts';
 import type { RoomState } from '../../shared/room/state.ts';
@@ -82,8 +83,6 @@ interface HandsProps {
   readonly onDone: () => void;
 }
 
-const LETTERS = 'ABCDEF';
-
 function Hands({ stop, hands, onCount, onDone }: HandsProps) {
   const words = useWholeWords();
   const [typed, setTyped] = useState<readonly string[]>(stop.answers.map((_, i) => String(hands[i] ?? '')));
@@ -104,12 +103,12 @@ function Hands({ stop, hands, onCount, onDone }: HandsProps) {
         const name = action ? words.actions.name(action) : words.actions.unknown;
         return (
           <label
-            key={LETTERS[i]}
+            key={ANSWER_LETTERS[i]}
             className="scene-hands"
             title={right ? words.scenes.foretell.isRight : ideaOf(mistake, words)}
           >
             <span aria-hidden="true">
-              <strong>{LETTERS[i]}</strong> {name}
+              <strong>{ANSWER_LETTERS[i]}</strong> {name}
             </span>
             <input
               type="number"
@@ -119,7 +118,7 @@ function Hands({ stop, hands, onCount, onDone }: HandsProps) {
               className="scene-number"
               min={0}
               max={BOARD_LIMITS.hands}
-              aria-label={words.scenes.foretell.hands(LETTERS[i] ?? '', name)}
+              aria-label={words.scenes.foretell.hands(ANSWER_LETTERS[i] ?? '', name)}
               value={typed[i]}
               onChange={({ target }) => type(i, target.value)}
               onKeyDown={({ key }) => key === 'Enter' && next(i)}

@@ -1,6 +1,7 @@
 import type { ClosingAnswer, ClosingAsk, ClosingQuestion } from '../../shared/documents/closing-check.ts';
 import { textIn } from '../../shared/documents/values.ts';
 import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
+import { ANSWER_LETTERS } from '../../shared/evidence/letters.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
 import { type Block, flow, paragraph, pictureBlock, SIDE } from './blocks.ts';
@@ -9,8 +10,6 @@ import { line, path, rectangle, text } from './shapes.ts';
 import type { PrintTools } from './tools.ts';
 import { wrapped } from './type.ts';
 
-/** The letters of the answers, as the desk names them too. */
-const LETTERS = ['A', 'B', 'C', 'D'];
 const MOST_PICTURE: Mm = 100;
 
 export interface ClosingLook {
@@ -93,7 +92,7 @@ function choiceBlock({ ask, sheet }: ClosingQuestion, n: number, w: Mm, { words 
     high: rows.length * 5.9 + 1.6,
     at: (y) => [
       path(rectangle(SIDE + 2, y, BOX, BOX), { color: COLORS.ink, width: 0.4 }),
-      text(LETTERS[n] ?? '', { x: SIDE + BOX + 4, y: y + 3.8 }, { size: CHOICE, bold: true }),
+      text(ANSWER_LETTERS[n] ?? '', { x: SIDE + BOX + 4, y: y + 3.8 }, { size: CHOICE, bold: true }),
       ...rows.map((row, i) => text(row, { x: left, y: y + 3.8 + i * 5.9 }, { size: CHOICE })),
     ],
   };
@@ -109,7 +108,7 @@ function keyBlocks(
   const { check } = words.closing;
   const lettered = (key: string): string => {
     const at = ask.choices.findIndex((choice) => choice.key === key);
-    return at < 0 ? key : `${LETTERS[at]}  ${check.choice(ask.choices[at]!, sheet)}`;
+    return at < 0 ? key : `${ANSWER_LETTERS[at]}  ${check.choice(ask.choices[at]!, sheet)}`;
   };
   const inks = [...(answer.word ?? '')].map((letter) => {
     const ink = kit.inks.find(({ id }) => id === letter);

@@ -1,13 +1,10 @@
 import type { Kit } from '../../shared/documents/kit.ts';
 import { textIn } from '../../shared/documents/values.ts';
-import { suppliesFor } from '../../shared/prep/supplies.ts';
+import { HEEDED_CAUTIONS, suppliesFor } from '../../shared/prep/supplies.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
 import { type Block, flowed } from './flow.ts';
 import type { Page } from './page.ts';
 import type { PrintTools } from './tools.ts';
-
-/** What a lesson's tables need hurts somebody where these are not heeded. */
-const HEEDED = ['small-parts', 'tables', 'markers'];
 
 /** A list to tick off, counted for so many teams, with the cautions that go with these things. */
 export function suppliesPages(kit: Kit, teams: number, paper: PaperName, tools: PrintTools): Page[] {
@@ -31,7 +28,7 @@ export function suppliesPages(kit: Kit, teams: number, paper: PaperName, tools: 
     };
   });
   const cautions = safety.groups
-    .filter(({ key }) => HEEDED.includes(key))
+    .filter(({ key }) => HEEDED_CAUTIONS.includes(key))
     .flatMap((group) =>
       group.cautions.map(({ text, by }): Block => ({ kind: 'bullet', text: `${text} (${by})` })),
     );

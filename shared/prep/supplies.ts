@@ -40,6 +40,9 @@ const TAPE_A_TEAM = 12;
 const TAPE_A_ROLL = 100;
 const TEAMS_A_PATCH = 4;
 
+/** Of the groups of cautions, those that go with what lies on the tables. */
+export const HEEDED_CAUTIONS: readonly string[] = ['small-parts', 'tables', 'markers'];
+
 /** `teams` is a whole number from 1. */
 export function suppliesFor(teams: number): Supplied[] {
   const spares = Math.ceil(teams / TEAMS_A_SPARE);

@@ -1,7 +1,7 @@
 import type { Kit } from '../../../shared/documents/kit.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { MOST_TEAMS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
+import { HEEDED_CAUTIONS, MOST_TEAMS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { useDevice } from '../../parts/device-settings.ts';
 import { useLocale } from '../../parts/use-words.ts';
@@ -10,9 +10,6 @@ import { SavePrint } from './save-print.tsx';
 import { WholeNumber } from './whole-number.tsx';
 import { useWishes } from './wishes.ts';
 import './before.css';
-
-/** Of the cautions, those that go with what lies on the tables. */
-const HEEDED: readonly string[] = ['small-parts', 'tables', 'markers'];
 
 export interface SuppliesProps {
   readonly room: RoomState | null;
@@ -81,7 +78,7 @@ export function Supplies({ room, kit }: SuppliesProps) {
       <h3>{words.careful}</h3>
       <ul className="before-cautions">
         {safety.groups
-          .filter(({ key }) => HEEDED.includes(key))
+          .filter(({ key }) => HEEDED_CAUTIONS.includes(key))
           .flatMap(({ cautions }) => cautions)
           .map(({ text, by }) => (
             <li key={text}>
