@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { ROOM_LIMITS } from '../../shared/room/decision.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { BUILDS, bringUpToDate } from '../building/builds.ts';
 import { portFrom, startTrouble } from '../environment.ts';
@@ -15,7 +16,6 @@ import { openDesk, playDemo } from './demo/lesson.ts';
  */
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const MOST_TEAMS = 40;
 
 const say = (text: string) => process.stdout.write(`${text}\n`);
 
@@ -38,7 +38,7 @@ function readArguments(): { teams: number; seed: number } {
   try {
     const { values } = parseArgs({ options, strict: true });
     return {
-      teams: wholeNumber('teams', values.teams, 1, MOST_TEAMS),
+      teams: wholeNumber('teams', values.teams, 1, ROOM_LIMITS.teams),
       seed: wholeNumber('seed', values.seed, 0, 1_000_000),
     };
   } catch (error) {

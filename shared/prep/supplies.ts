@@ -28,8 +28,6 @@ export interface Supplied {
   readonly spare: number;
 }
 
-/** As many teams as a room takes. */
-export const MOST_TEAMS = 40;
 /** A class of 24 in threes. */
 export const USUAL_TEAMS = 8;
 const TEAMS_A_SPARE = 5;

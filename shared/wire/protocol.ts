@@ -75,11 +75,9 @@ export const LIMITS = {
   handInsPerMinute: 30,
   latestPerSecond: 30,
   fetchesPerSecond: 200,
-  teams: 40,
   /** The largest challenge in its file form that a desk keeps, bytes; and how many it may keep. */
   challengeBytes: 400_000,
   ownChallenges: 60,
-  onStage: 4,
   /** Late entries that the desk takes in one command. */
   lateAtOnce: 500,
 } as const;

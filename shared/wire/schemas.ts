@@ -4,6 +4,7 @@ import { Design } from '../documents/design.ts';
 import { Kit } from '../documents/kit.ts';
 import { Id, parseDocument } from '../documents/values.ts';
 import { WhatIf } from '../documents/what-if.ts';
+import { ROOM_LIMITS } from '../room/decision.ts';
 import { Ask, Round, Token } from './ask-forms.ts';
 import {
   type ClientCommand,
@@ -47,7 +48,7 @@ const Look = z.strictObject({
   onTop: z.boolean(),
   ways: z
     .array(z.strictObject({ entry: Token, run: z.int().check(z.gte(0), z.lt(64)) }))
-    .check(z.maxLength(4 * LIMITS.onStage)),
+    .check(z.maxLength(4 * ROOM_LIMITS.onStage)),
   whatIf: z.nullable(WhatIf),
 });
 const LatestForm = z.discriminatedUnion('kind', [

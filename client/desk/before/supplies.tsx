@@ -1,7 +1,8 @@
 import type { Kit } from '../../../shared/documents/kit.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
-import { HEEDED_CAUTIONS, MOST_TEAMS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
+import { HEEDED_CAUTIONS, suppliesFor, USUAL_TEAMS } from '../../../shared/prep/supplies.ts';
+import { ROOM_LIMITS } from '../../../shared/room/decision.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import { useDevice } from '../../parts/device-settings.ts';
 import { useLocale } from '../../parts/use-words.ts';
@@ -38,7 +39,7 @@ export function Supplies({ room, kit }: SuppliesProps) {
           label={words.teams}
           value={teams}
           least={1}
-          most={MOST_TEAMS}
+          most={ROOM_LIMITS.teams}
           onChange={(typed) => useWishes.setState({ teams: typed })}
         />
         <SavePrint

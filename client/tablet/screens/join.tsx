@@ -1,5 +1,6 @@
 import { ArrowRight } from 'lucide-react';
 import { type FormEvent, useState } from 'react';
+import { ROOM_LIMITS } from '../../../shared/room/decision.ts';
 import { ROUTES, type WireRefusal } from '../../../shared/wire/protocol.ts';
 import { Button } from '../../parts/button.tsx';
 import { postJson } from '../../parts/http.ts';
@@ -14,7 +15,7 @@ import './screens.css';
 function refusedByLink(): WireRefusal | null {
   const code = new URLSearchParams(window.location.search).get('refused');
   if (code === 'unknown-room' || code === 'no-seat' || code === 'too-fast') return { code };
-  return code === 'room-full' ? { code, most: 40 } : null;
+  return code === 'room-full' ? { code, most: ROOM_LIMITS.teams } : null;
 }
 
 /** Type the room word, and in. `refusal` is why this page has no seat; having none yet is no complaint. */

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { MOST_TEAMS, SUPPLIES, suppliesFor } from '../../../shared/prep/supplies.ts';
+import { SUPPLIES, suppliesFor } from '../../../shared/prep/supplies.ts';
+import { ROOM_LIMITS } from '../../../shared/room/decision.ts';
 
 const counts = (teams: number) => Object.fromEntries(suppliesFor(teams).map((s) => [s.supply, s.count]));
 
@@ -28,7 +29,7 @@ it('suppliesFor rounds rolls of tape up, and not an exact number of them', () =>
 });
 
 it('suppliesFor names everything for any class, never less for more teams', () => {
-  for (let teams = 2; teams <= MOST_TEAMS; teams++) {
+  for (let teams = 2; teams <= ROOM_LIMITS.teams; teams++) {
     const [less, more] = [suppliesFor(teams - 1), suppliesFor(teams)];
     expect(more.map(({ supply }) => supply)).toEqual(SUPPLIES);
     for (const [i, { count }] of more.entries()) expect(count).toBeGreaterThanOrEqual(less[i]!.count);
