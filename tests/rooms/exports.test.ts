@@ -1,17 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { ROUTES, type WireRefusal } from '../../shared/wire/protocol.ts';
-import {
-  joinCookie,
-  lineDesign,
-  openRoom,
-  ownerCookie,
-  type Page,
-  post,
-  quickJudging,
-  seated,
-  type TestServer,
-  testServer,
-} from './harness.ts';
+import { joinCookie, lineDesign, openRoom, type Page, post, quickJudging, seated } from './harness.ts';
+import { type Stage, stage } from './stage.ts';
 
 interface FiledEvent {
   seq: number;
@@ -24,20 +14,15 @@ interface Filed {
   documents: { id: string; kind: string; body: Record<string, unknown> }[];
 }
 
-let server: TestServer;
-let elsewhere: TestServer;
-let owner: string;
-let ownerElsewhere: string;
+const here = stage('file', { judging: quickJudging });
+const elsewhere = stage('file', { judging: quickJudging });
 let word: string;
 let desk: Page;
 let file: string;
 
 beforeAll(async () => {
-  server = await testServer({ judging: quickJudging });
-  elsewhere = await testServer({ judging: quickJudging });
-  [owner, ownerElsewhere] = [await ownerCookie(server), await ownerCookie(elsewhere)];
-  ({ word } = await openRoom(server.url, owner));
-  desk = await seated(server.url, 'desk', owner);
+  ({ word } = await openRoom(here.url, here.owner));
+  desk = await here.page(here.url, 'desk', here.owner);
   const [first, second] = [await tablet(), await tablet()];
   await desk.command({ kind: 'choose-challenge', key: 'first-line' });
   await desk.command({ kind: 'start-building', seconds: null });
@@ -46,23 +31,19 @@ beforeAll(async () => {
   await desk.until('verdicts', () => desk.state?.entries.filter((e) => e.verdict).length === 2);
   await desk.command({ kind: 'go-to', phase: 'show' });
   await desk.command({ kind: 'stage', entries: [desk.state?.entries[1]?.id ?? ''] });
-  file = await (await get(server, ROUTES.roomFile, owner)).text();
+  file = await (await get(here, ROUTES.roomFile, here.owner)).text();
   first.close();
   second.close();
 });
-afterAll(async () => {
-  desk.close();
-  await Promise.all([server.end(), elsewhere.end()]);
-});
 
-const tablet = async () => seated(server.url, 'tablet', await joinCookie(server.url, word));
-const get = (at: TestServer, path: string, cookie: string) => fetch(at.url + path, { headers: { cookie } });
-const restore = (body: unknown) => post(`${elsewhere.url}${ROUTES.restoreRoom}`, body, ownerElsewhere);
+const tablet = async () => seated(here.url, 'tablet', await joinCookie(here.url, word));
+const get = (at: Stage, path: string, cookie: string) => fetch(at.url + path, { headers: { cookie } });
+const restore = (body: unknown) => post(`${elsewhere.url}${ROUTES.restoreRoom}`, body, elsewhere.owner);
 const parsed = (): Filed => JSON.parse(file) as Filed;
 
 describe('results as CSV', () => {
   it('have a row an entry, the best one named, and a row for a team without', async () => {
-    const response = await get(server, `${ROUTES.resultsCsv}?room=${word}`, owner);
+    const response = await get(here, `${ROUTES.resultsCsv}?room=${word}`, here.owner);
     expect(response.headers.get('content-type')).toBe('text/csv; charset=utf-8');
     const bytes = new Uint8Array(await response.arrayBuffer());
     expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
@@ -84,7 +65,7 @@ describe('results as CSV', () => {
     const chosen = evil.events.find((event) => event.fact.kind === 'challenge-chosen');
     chosen!.fact.key = '=HYPERLINK("http://x","y")';
     const { word: other } = (await (await restore(evil)).json()) as { word: string };
-    const text = await (await get(elsewhere, `${ROUTES.resultsCsv}?room=${other}`, ownerElsewhere)).text();
+    const text = await (await get(elsewhere, `${ROUTES.resultsCsv}?room=${other}`, elsewhere.owner)).text();
     expect(text).toContain(`1,"'=HYPERLINK(""http://x"",""y"")",1,sailboat`);
   });
 });
@@ -94,7 +75,7 @@ describe('a room as one file', () => {
     const response = await restore(file);
     const opened = (await response.json()) as { room: string; word: string };
     expect(response.status).toBe(201);
-    const there = await seated(elsewhere.url, 'desk', ownerElsewhere, opened.room);
+    const there = await seated(elsewhere.url, 'desk', elsewhere.owner, opened.room);
     const { id: _, openedAt: __, ...rest } = there.state!;
     expect(desk.state).toMatchObject({ ...rest, word: desk.state?.word });
     const [entry] = there.state?.entries ?? [];
@@ -113,7 +94,7 @@ describe('a room as one file', () => {
   });
 
   it('holds no secret of the machine it came from', async () => {
-    expect(file).not.toContain(server.ownerKey);
+    expect(file).not.toContain(here.ownerKey);
     expect(file).not.toMatch(/token|seat|cookie/i);
   });
 

@@ -1,32 +1,27 @@
 import jsqr from 'jsqr';
 import { PNG } from 'pngjs';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
 import {
   cookiesOf,
   joinCookie,
   lineDesign,
   openRoom,
-  ownerCookie,
   type Page,
   post,
   quickJudging,
   seated,
-  type TestServer,
-  testServer,
 } from './harness.ts';
+import { stage } from './stage.ts';
 
-let server: TestServer;
-let owner: string;
+const here = stage('file', { judging: quickJudging, publicUrl: 'http://harbour.example:4310/' });
 let room: string;
 let word: string;
 let desk: Page;
 
 beforeAll(async () => {
-  server = await testServer({ judging: quickJudging, publicUrl: 'http://harbour.example:4310/' });
-  owner = await ownerCookie(server);
-  ({ room, word } = await openRoom(server.url, owner));
-  desk = await seated(server.url, 'desk', owner);
+  ({ room, word } = await openRoom(here.url, here.owner));
+  desk = await here.page(here.url, 'desk', here.owner);
   const tablets = [await tablet(), await tablet()];
   await desk.command({ kind: 'choose-challenge', key: 'first-line' });
   await desk.command({ kind: 'start-building', seconds: null });
@@ -35,26 +30,22 @@ beforeAll(async () => {
   await desk.until('verdicts', () => desk.state?.entries.filter((e) => e.verdict).length === 2);
   for (const one of tablets) one.close();
 });
-afterAll(async () => {
-  desk.close();
-  await server.end();
-});
 
-const tablet = async () => seated(server.url, 'tablet', await joinCookie(server.url, word));
+const tablet = async () => seated(here.url, 'tablet', await joinCookie(here.url, word));
 const get = (path: string, cookie = '') =>
-  fetch(server.url + path, { redirect: 'manual', headers: { cookie } });
+  fetch(here.url + path, { redirect: 'manual', headers: { cookie } });
 const refusalOf = async (response: Response) =>
   [response.status, ((await response.json()) as { refusal: { code: string } }).refusal.code] as const;
 
 describe('links that carry a secret', () => {
   it('the desk’s is exchanged for a cookie that scripts and other sites cannot use', async () => {
-    const response = await get(`/desk?key=${server.ownerKey}`);
+    const response = await get(`/desk?key=${here.ownerKey}`);
     expect([response.status, response.headers.get('location')]).toEqual([303, '/desk']);
     expect(response.headers.get('set-cookie')).toMatch(/HttpOnly; SameSite=Strict/);
   });
 
   it('keeps the room in the address', async () => {
-    const response = await get(`/desk?key=${server.ownerKey}&room=${word}`);
+    const response = await get(`/desk?key=${here.ownerKey}&room=${word}`);
     expect(response.headers.get('location')).toBe(`/desk?room=${word}`);
   });
 
@@ -67,17 +58,17 @@ describe('links that carry a secret', () => {
   it('the QR code’s takes a seat and leaves the address', async () => {
     const response = await get(`${ROUTES.joinByLink}?word=${word}`);
     expect([response.status, response.headers.get('location')]).toEqual([303, '/']);
-    const page = await seated(server.url, 'tablet', cookiesOf(response));
+    const page = await seated(here.url, 'tablet', cookiesOf(response));
     expect(page.welcome).toMatchObject({ ok: true, you: { role: 'team' } });
     page.close();
   });
 
   it('a link that is only looked at beforehand takes no seat', async () => {
     const before = desk.state?.teams.length;
-    const early = await fetch(`${server.url}${ROUTES.joinByLink}?word=${word}`, {
+    const early = await fetch(`${here.url}${ROUTES.joinByLink}?word=${word}`, {
       headers: { 'sec-purpose': 'prefetch;anonymous-client-ip' },
     });
-    const head = await fetch(`${server.url}${ROUTES.joinByLink}?word=${word}`, { method: 'HEAD' });
+    const head = await fetch(`${here.url}${ROUTES.joinByLink}?word=${word}`, { method: 'HEAD' });
     expect([early.status, head.status, early.headers.getSetCookie().length]).toEqual([204, 204, 0]);
     await desk.hello();
     expect(desk.state?.teams.length).toBe(before);
@@ -91,9 +82,9 @@ describe('links that carry a secret', () => {
 
 describe('joining', () => {
   it('a class behind one address is not taken for a guesser', async () => {
-    const other = await openRoom(server.url, owner);
+    const other = await openRoom(here.url, here.owner);
     const answers = await Promise.all(
-      Array.from({ length: 45 }, () => post(`${server.url}${ROUTES.join}`, { word: other.word })),
+      Array.from({ length: 45 }, () => post(`${here.url}${ROUTES.join}`, { word: other.word })),
     );
     const statuses = answers.map((r) => r.status);
     expect(statuses.filter((status) => status === 204).length).toBe(40);
@@ -101,7 +92,7 @@ describe('joining', () => {
   });
 
   it('is refused in a wrong form', async () => {
-    const join = `${server.url}${ROUTES.join}`;
+    const join = `${here.url}${ROUTES.join}`;
     expect(await refusalOf(await post(join, {}))).toEqual([400, 'bad-form']);
     expect(await refusalOf(await post(join, '{"word":'))).toEqual([400, 'bad-form']);
     expect(await refusalOf(await post(join, { word: 'x'.repeat(20_000) }))).toEqual([413, 'too-large']);
@@ -117,37 +108,37 @@ describe('the owner’s routes', () => {
     ['GET', ROUTES.roomFile],
     ['POST', ROUTES.restoreRoom],
   ])('%s %s is refused without the key', async (method, path) => {
-    const response = await fetch(server.url + path, { method });
+    const response = await fetch(here.url + path, { method });
     expect(await refusalOf(response)).toEqual([401, 'no-seat']);
   });
 
   it('list the rooms, the newest first', async () => {
-    const rooms = (await (await get(ROUTES.rooms, owner)).json()) as { room: string; word: string }[];
+    const rooms = (await (await get(ROUTES.rooms, here.owner)).json()) as { room: string; word: string }[];
     expect(rooms.at(-1)).toMatchObject({ room, word });
   });
 
   it('refuse a room that is not there', async () => {
-    const response = await get(`${ROUTES.resultsCsv}?room=nowhere-11`, owner);
+    const response = await get(`${ROUTES.resultsCsv}?room=nowhere-11`, here.owner);
     expect(await refusalOf(response)).toEqual([404, 'unknown-room']);
   });
 });
 
 describe('a page of another site', () => {
   const from = (origin: string, path: string, body: unknown = {}) =>
-    fetch(server.url + path, {
+    fetch(here.url + path, {
       method: 'POST',
-      headers: { 'content-type': 'application/json', cookie: owner, origin },
+      headers: { 'content-type': 'application/json', cookie: here.owner, origin },
       body: JSON.stringify(body),
     });
 
   it.each(Object.values(ROUTES))('gets nothing done by POST %s', async (path) => {
-    for (const origin of ['http://elsewhere.example', 'null', server.url.replace(/\d+$/, '1')]) {
+    for (const origin of ['http://elsewhere.example', 'null', here.url.replace(/\d+$/, '1')]) {
       expect(await refusalOf(await from(origin, path))).toEqual([403, 'other-site']);
     }
   });
 
   it('is told from a page of this one', async () => {
-    expect((await from(server.url, ROUTES.join, { word })).status).toBe(204);
+    expect((await from(here.url, ROUTES.join, { word })).status).toBe(204);
   });
 });
 

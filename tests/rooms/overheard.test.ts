@@ -1,17 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { ROUTES } from '../../shared/wire/protocol.ts';
-import {
-  joinCookie,
-  lineDesign,
-  openRoom,
-  ownerCookie,
-  type Page,
-  quickJudging,
-  seated,
-  seqOf,
-  type TestServer,
-  testServer,
-} from './harness.ts';
+import { joinCookie, lineDesign, openRoom, type Page, quickJudging, seqOf } from './harness.ts';
+import { stage } from './stage.ts';
 
 /**
  * A whole lesson of two rounds in which every drawing carries a number that stands nowhere else, and
@@ -22,9 +12,9 @@ import {
 const TEAMS = 3;
 const ROUNDS = 2;
 
-let server: TestServer;
+const here = stage('file', { judging: quickJudging });
+const { page } = here;
 let desk: Page;
-let owner: string;
 const tablets: Page[] = [];
 const cookies: string[] = [];
 
@@ -40,18 +30,12 @@ const ALL = Array.from({ length: TEAMS }, (_, team) =>
 );
 
 beforeAll(async () => {
-  server = await testServer({ judging: quickJudging });
-  owner = await ownerCookie(server);
-  const { word } = await openRoom(server.url, owner);
-  desk = await seated(server.url, 'desk', owner);
+  const { word } = await openRoom(here.url, here.owner);
+  desk = await page(here.url, 'desk', here.owner);
   for (let i = 0; i < TEAMS; i++) {
-    cookies.push(await joinCookie(server.url, word));
-    tablets.push(await seated(server.url, 'tablet', cookies[i]));
+    cookies.push(await joinCookie(here.url, word));
+    tablets.push(await page(here.url, 'tablet', cookies[i]));
   }
-});
-afterAll(async () => {
-  for (const page of [desk, ...tablets]) page.close();
-  await server.end();
 });
 
 /** Everybody asks for everything that they know of, and for what they only heard of from the desk. */
@@ -112,10 +96,10 @@ describe('what a team’s socket gets over a lesson', () => {
   });
 
   it('is not in what any address gives to a team or a stranger either', async () => {
-    const secrets = [...ALL.flat().map(String), server.ownerKey];
+    const secrets = [...ALL.flat().map(String), here.ownerKey];
     for (const cookie of ['', ...cookies]) {
       for (const path of [...Object.values(ROUTES), '/', '/desk', '/board']) {
-        const response = await fetch(server.url + path, { headers: { cookie }, redirect: 'manual' });
+        const response = await fetch(here.url + path, { headers: { cookie }, redirect: 'manual' });
         const text = await response.text();
         expect([path, secrets.filter((secret) => new RegExp(`\\b${secret}\\b`).test(text))]).toEqual([
           path,
@@ -148,7 +132,7 @@ describe('addresses that are not for everybody', () => {
     async (path) => {
       for (const cookie of ['', cookies[0]!]) {
         for (const method of ['GET', 'POST', 'DELETE']) {
-          const response = await fetch(server.url + path, { method, headers: { cookie } });
+          const response = await fetch(here.url + path, { method, headers: { cookie } });
           expect([method, response.status]).toEqual([
             method,
             expect.toSatisfy((s: number) => [401, 403, 404].includes(s)),

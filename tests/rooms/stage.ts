@@ -6,6 +6,7 @@ import { ownerCookie, type Page, pagesOfTest, type TestServer, testServer } from
 export interface Stage {
   /** The address of the server. */
   readonly url: string;
+  readonly ownerKey: string;
   /** The owner's cookie. */
   readonly owner: string;
   /** Pages put here are closed before the server ends. */
@@ -33,6 +34,9 @@ export function stage(serverFor: 'file' | 'test', config: Partial<ServerConfig> 
     page,
     get url() {
       return server.url;
+    },
+    get ownerKey() {
+      return server.ownerKey;
     },
     get owner() {
       return owner;
