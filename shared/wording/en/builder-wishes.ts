@@ -3,9 +3,9 @@ import { numbers } from './numbers.ts';
 
 /** For teachers: the lists that a wish is chosen from. The sentence that comes of it is `goals.sentence`. */
 
-type RunWish = Predicate['kind'];
-type MomentWish = MomentPredicate['kind'];
-type Operator = Exclude<Formula['kind'] | Moment['kind'], RunWish | MomentWish>;
+export type RunWish = Predicate['kind'];
+export type MomentWish = MomentPredicate['kind'];
+export type Operator = Exclude<Formula['kind'] | Moment['kind'], RunWish | MomentWish>;
 
 const RUN: Readonly<Record<RunWish, string>> = {
   finish: 'reach the finish',

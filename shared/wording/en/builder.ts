@@ -10,7 +10,7 @@ import { numbers } from './numbers.ts';
 
 const marks = (n: number): string => `${numbers.words(n)} ${n === 1 ? 'mark' : 'marks'}`;
 
-type PlaceKind = 'start' | 'finish' | 'gate' | 'area' | 'keep-out';
+export type PlaceKind = 'start' | 'finish' | 'gate' | 'area' | 'keep-out';
 const PLACES: Readonly<Record<PlaceKind, string>> = {
   start: 'start berth',
   finish: 'finish berth',

@@ -1,7 +1,7 @@
 import type { PlanPhase } from '../../prep/lesson-plan.ts';
 import { numbers } from './numbers.ts';
 
-interface PhaseWords {
+export interface PhaseWords {
   readonly name: string;
   readonly does: string;
   /** In the teacher's words, to the class; none before it is there. */

@@ -1,11 +1,7 @@
-import type { Formula, Moment, MomentPredicate, Predicate } from '../../documents/formula.ts';
+import type { MomentWish, Operator, RunWish } from '../en/builder-wishes.ts';
 import { numbers } from './numbers.ts';
 
 /** Para docentes: las listas de las que se elige un deseo. La frase que sale es `goals.sentence`. */
-
-type RunWish = Predicate['kind'];
-type MomentWish = MomentPredicate['kind'];
-type Operator = Exclude<Formula['kind'] | Moment['kind'], RunWish | MomentWish>;
 
 const RUN: Readonly<Record<RunWish, string>> = {
   finish: 'llegar al final',

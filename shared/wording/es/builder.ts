@@ -3,6 +3,7 @@ import type { Difficulty, FreshMarks, FreshTopic } from '../../documents/fresh.t
 import type { Misread, Misreading } from '../../documents/misread.ts';
 import type { Ask } from '../../documents/question.ts';
 import type { Units } from '../../documents/values.ts';
+import type { PlaceKind } from '../en/builder.ts';
 import { wish } from './builder-wishes.ts';
 import { numbers } from './numbers.ts';
 
@@ -10,7 +11,6 @@ import { numbers } from './numbers.ts';
 
 const marks = (n: number): string => numbers.some(n, 'f', 'marca', 'marcas');
 
-type PlaceKind = 'start' | 'finish' | 'gate' | 'area' | 'keep-out';
 const PLACES: Readonly<Record<PlaceKind, string>> = {
   start: 'amarre de salida',
   finish: 'amarre final',

@@ -1,14 +1,6 @@
 import type { PlanPhase } from '../../prep/lesson-plan.ts';
+import type { PhaseWords } from '../en/lesson-plan.ts';
 import { numbers } from './numbers.ts';
-
-interface PhaseWords {
-  readonly name: string;
-  readonly does: string;
-  /** In the teacher's words, to the class; none before it is there. */
-  readonly say: string;
-  readonly materials: string;
-  readonly careful: string;
-}
 
 const PHASES: Readonly<Record<PlanPhase, PhaseWords>> = {
   prepare: {
