@@ -1,6 +1,7 @@
-import type { ClosingQuestion } from '../../../shared/documents/closing-check.ts';
+import type { ClosingChoice, ClosingQuestion } from '../../../shared/documents/closing-check.ts';
 import { textIn } from '../../../shared/documents/values.ts';
 import { useLocale, useWords } from '../../parts/use-words.ts';
+import { Choices } from '../predict/choices.tsx';
 
 export interface PickProps {
   readonly question: ClosingQuestion;
@@ -8,7 +9,7 @@ export interface PickProps {
   readonly onPick: (choice: string) => void;
 }
 
-/** One question with its answers; another tap is another answer. */
+/** One question with its answers. */
 export function Pick({ question, picked, onPick }: PickProps) {
   const { ask, sheet, sentence } = question;
   const words = useWords().closing.check;
@@ -21,18 +22,13 @@ export function Pick({ question, picked, onPick }: PickProps) {
           <span className="closing-should">{words.should(textIn(sentence, locale))}</span>
         )}
       </legend>
-      {ask.choices.map((choice) => (
-        <label key={choice.key} className="choice" data-chosen={choice.key === picked}>
-          <input
-            type="radio"
-            className="tool-input"
-            name={ask.kind}
-            checked={choice.key === picked}
-            onChange={() => onPick(choice.key)}
-          />
-          {words.choice(choice, sheet)}
-        </label>
-      ))}
+      <Choices<ClosingChoice>
+        name={ask.kind}
+        choices={ask.choices}
+        picked={picked}
+        said={(choice) => words.choice(choice, sheet)}
+        onPick={onPick}
+      />
       <p className="quiet-words closing-how">{words.how}</p>
     </fieldset>
   );

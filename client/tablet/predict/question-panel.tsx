@@ -4,6 +4,7 @@ import type { Question } from '../../../shared/documents/question.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { Choices } from './choices.tsx';
 import type { Says } from './use-answers.ts';
 
 export interface QuestionPanelProps {
@@ -30,18 +31,13 @@ export function QuestionPanel({ challenge, questions, at, says, onSay, onGo }: Q
         {question.kind === 'how-many' ? (
           <HowMany of={question.of} says={typeof says === 'number' ? says : undefined} onSay={onSay} />
         ) : (
-          question.choices.map((choice) => (
-            <label key={choice.key} className="choice" data-chosen={choice.key === says}>
-              <input
-                type="radio"
-                className="tool-input"
-                name={question.id}
-                checked={choice.key === says}
-                onChange={() => onSay(choice.key)}
-              />
-              {words.questions.choice(choice, challenge.sheet)}
-            </label>
-          ))
+          <Choices
+            name={question.id}
+            choices={question.choices}
+            picked={says}
+            said={(choice) => words.questions.choice(choice, challenge.sheet)}
+            onPick={onSay}
+          />
         )}
       </fieldset>
       <div className="question-steps">
