@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Tests that start servers, by folder: their files run in processes of their own. */
+/** Tests that start servers, or put something else in a module's place, by folder: a process for each file. */
 const WITH_SERVERS = ['faults', 'load', 'rooms'];
 
 const patient = { testTimeout: 60_000, hookTimeout: 60_000 } as const;

@@ -2,9 +2,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { RestartNeeded } from '../../../server/log/event-log.ts';
-import { openSqliteLog } from '../../../server/log/sqlite.ts';
-import { Syncing } from '../../../server/log/syncing.ts';
+import { RestartNeeded } from '../../server/log/event-log.ts';
+import { openSqliteLog } from '../../server/log/sqlite.ts';
+import { Syncing } from '../../server/log/syncing.ts';
 
 /** A disk that finishes a sync when it is told to. */
 const disk = vi.hoisted(() => {
