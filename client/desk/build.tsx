@@ -20,7 +20,11 @@ import './build.css';
 /** While teams build: everybody at a glance, one team in full. */
 export function BuildStep({ room }: { readonly room: RoomState }) {
   const { desk, emblems } = useWholeWords();
-  const { team, pickTeam, keysOn, byNeed, orderBy } = useDesk();
+  const team = useDesk((state) => state.team);
+  const byNeed = useDesk((state) => state.byNeed);
+  const keysOn = useDesk((state) => state.keysOn);
+  const pickTeam = useDesk((state) => state.pickTeam);
+  const orderBy = useDesk((state) => state.orderBy);
   const loaded = useDocument('challenge', room.rounds.at(-1)?.challenge ?? null);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
   const picked = room.teams.find((each) => each.id === team);

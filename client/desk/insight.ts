@@ -1,6 +1,6 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
-import type { Finding, Verdict } from '../../shared/documents/verdict.ts';
+import type { Finding } from '../../shared/documents/verdict.ts';
 import type { Entry, RoomState, TeamId, Try } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -42,17 +42,19 @@ export interface GlanceSource {
   readonly room: RoomState;
   readonly team: TeamId;
   readonly design: Design | null;
-  readonly verdict: Verdict | null;
+  /** Of that drawing; null until they are known. */
+  readonly findings: readonly Finding[] | null;
   readonly doing: Doing | undefined;
   readonly challenge: Challenge;
   /** Server time, ms. */
   readonly now: number;
 }
 
-export function glanceAt({ room, team, design, verdict, doing, challenge, now }: GlanceSource): Glance {
+export function glanceAt(source: GlanceSource): Glance {
+  const { room, team, design, findings, doing, challenge, now } = source;
   const best = bestEntry(room, team);
   const last = entriesOf(room, team).at(-1);
-  const finding = verdict ? (gravest(verdict.findings)[0] ?? null) : null;
+  const finding = findings ? (gravest(findings)[0] ?? null) : null;
   const need = needOf();
   return { best, last, finding, need };
 

@@ -1,12 +1,14 @@
 import { TriangleAlert } from 'lucide-react';
-import { type KeyboardEvent, memo, useEffect } from 'react';
+import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
+import type { Design, Drawing } from '../../shared/documents/design.ts';
+import type { Finding } from '../../shared/documents/verdict.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { pointsSoFar } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
-import { useJudged } from '../parts/judging.ts';
+import { useFindings } from '../parts/judging.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { useTeamDrawing } from '../parts/use-drawings.ts';
 import { useLinkState } from '../parts/use-link.tsx';
@@ -14,6 +16,7 @@ import { useServerTime } from '../parts/use-server-time.ts';
 import { useDesk } from './desk-store.ts';
 import { type Glance, glanceAt, type Need, titleOfRule } from './insight.ts';
 import { Places } from './places.tsx';
+import { useInView } from './use-in-view.ts';
 import { useWholeWords } from './whole-words.ts';
 
 export interface TeamCardProps {
@@ -36,23 +39,26 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
   const { desk } = useWholeWords();
   const pickTeam = useDesk((state) => state.pickTeam);
   const drawing = useTeamDrawing(room, team.id, challenge.play);
-  const judged = useJudged(challenge, drawing?.design ?? null, 'idle');
+  const findings = useLastFindings(challenge, drawing?.design ?? null);
   const doing = useLinkState((state) => state.doings[team.id]);
   const now = useServerTime(LOOK_EVERY);
   const glance = glanceAt({
     room,
     team: team.id,
     design: drawing?.design ?? null,
-    verdict: judged?.verdict ?? null,
+    findings,
     doing,
     challenge,
     now,
   });
   useReported(team.id, glance);
+  const card = useRef<HTMLButtonElement>(null);
+  const inView = useInView(card);
   const points = pointsSoFar(room, team.id);
   return (
     <button
       type="button"
+      ref={card}
       className="team-card"
       aria-pressed={picked}
       tabIndex={inTabOrder ? 0 : -1}
@@ -64,14 +70,12 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
         <EmblemBadge emblem={team.emblem} size={20} />
         {points !== null && <span className="desk-quiet">{desk.building.points(points)}</span>}
       </span>
-      <span className="team-card-picture">
-        <Miniature
-          sheet={challenge.sheet}
-          kit={challenge.kit}
-          drawing={drawing?.design.drawing ?? challenge.begin?.drawing}
-        />
-        {judged && <Places sheet={challenge.sheet} findings={judged.verdict.findings} />}
-      </span>
+      <CardPicture
+        challenge={challenge}
+        drawing={drawing?.design.drawing ?? challenge.begin?.drawing}
+        findings={findings}
+        inView={inView}
+      />
       <span className="team-card-foot">
         <span className="team-word">
           <span>{doing ? desk.building.doing(doing) : desk.building.nothingYet}</span>
@@ -82,6 +86,38 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
     </button>
   );
 });
+
+/** Until the newest drawing has been looked at, what was found in the one before: words and order don't flicker. */
+function useLastFindings(challenge: Challenge, design: Design | null): readonly Finding[] | null {
+  const findings = useFindings(challenge, design);
+  const last = useRef({ challenge, findings });
+  if (findings || !design || last.current.challenge !== challenge) last.current = { challenge, findings };
+  return last.current.findings;
+}
+
+interface CardPictureProps {
+  readonly challenge: Challenge;
+  readonly drawing: Drawing | undefined;
+  readonly findings: readonly Finding[] | null;
+  readonly inView: boolean;
+}
+
+/** A drawing with rings where something is wrong. Out of view it stays as it was when it was last seen. */
+const CardPicture = memo(
+  function CardPicture({ challenge: { sheet, kit }, drawing, findings }: CardPictureProps) {
+    return (
+      <span className="team-card-picture">
+        <Miniature sheet={sheet} kit={kit} drawing={drawing} />
+        {findings && <Places sheet={sheet} findings={findings} />}
+      </span>
+    );
+  },
+  (before, now) =>
+    !now.inView ||
+    (before.challenge === now.challenge &&
+      before.drawing === now.drawing &&
+      before.findings === now.findings),
+);
 
 function NeedWord({ need }: { readonly need: Need }) {
   const words = useWholeWords();

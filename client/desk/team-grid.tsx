@@ -1,6 +1,7 @@
-import { type KeyboardEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, useCallback, useRef, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { RoomState, Team, TeamId } from '../../shared/room/state.ts';
+import { PacedLink } from '../parts/use-link.tsx';
 import { onTeamsSheet } from '../parts/variants.ts';
 import { useDesk } from './desk-store.ts';
 import { urgencyOf } from './insight.ts';
@@ -20,13 +21,17 @@ const STEP_OF_KEY: Readonly<Record<string, 'before' | 'after' | 'up' | 'down'>> 
   ArrowDown: 'down',
 };
 
+/** Cards show what is new at most so often. */
+const DRAWN_EVERY_MS = 1000;
+
 /** All teams. One card is in the tab order; arrows go from card to card. */
 export function TeamGrid({ room, challenge, label }: TeamGridProps) {
   const grid = useRef<HTMLElement>(null);
   const picked = useDesk((state) => state.team);
   const { teams, hold } = useOrder(room);
   const first = room.teams.some((team) => team.id === picked) ? picked : teams[0]?.id;
-  const move = (event: KeyboardEvent) => {
+  // The same at each render: a card is drawn again only when something of its own has changed.
+  const move = useCallback((event: KeyboardEvent) => {
     const step = STEP_OF_KEY[event.key];
     if (!step || !grid.current) return;
     event.preventDefault();
@@ -36,20 +41,22 @@ export function TeamGrid({ room, challenge, label }: TeamGridProps) {
     const to = cards[from + by];
     to?.focus();
     to?.click();
-  };
+  }, []);
   return (
     <section className="team-grid" ref={grid} aria-label={label} {...hold}>
-      {teams.map((team) => (
-        <TeamCard
-          key={team.id}
-          room={room}
-          team={team}
-          challenge={onTeamsSheet(room, team, challenge)}
-          picked={team.id === picked}
-          inTabOrder={team.id === first}
-          onKey={move}
-        />
-      ))}
+      <PacedLink everyMs={DRAWN_EVERY_MS}>
+        {teams.map((team) => (
+          <TeamCard
+            key={team.id}
+            room={room}
+            team={team}
+            challenge={onTeamsSheet(room, team, challenge)}
+            picked={team.id === picked}
+            inTabOrder={team.id === first}
+            onKey={move}
+          />
+        ))}
+      </PacedLink>
     </section>
   );
 }

@@ -5,7 +5,8 @@ import { Link } from './link.ts';
 import { browserShelf } from './outbox.ts';
 import { openSocket } from './wire.ts';
 
-const TIMERS: Timers = {
+/** The browser's own. */
+export const TIMERS: Timers = {
   now: () => Date.now(),
   after: (ms, work) => {
     const timer = setTimeout(work, ms);

@@ -33,23 +33,32 @@ export interface Staging {
   readonly robot: OtherRobot | null;
 }
 
-/** What pages ask the engine: the verdict on a design, or the design in which one finding of it is mended. */
+/**
+ * What pages ask the engine: the verdict on a design, its findings alone, or the design in which one finding of it
+ * is mended.
+ */
 export interface Asked {
   readonly design: Design;
   readonly mend: Finding['id'] | null;
   readonly staging?: Staging | null;
+  /** Only what is found wrong: of many drawings, traces and ways would be most of what crosses to the page. */
+  readonly findingsOnly?: boolean;
 }
-export type Outcome = { readonly judged: JudgedHere } | { readonly mended: Design | null };
+export type Outcome =
+  | { readonly judged: JudgedHere }
+  | { readonly mended: Design | null }
+  | { readonly findings: readonly Finding[] };
 
 export type JudgeHere = (challenge: Challenge, asked: Asked) => Outcome;
 
 /** The engine as the pages use it, in the worker or in the page, for one design after another. */
 export function startJudgeHere(): JudgeHere {
   const live = liveJudge();
-  return (challenge, { design, mend, staging }) => {
+  return (challenge, { design, mend, staging, findingsOnly }) => {
     if (mend !== null) return { mended: mendedDesign(challenge, design, mend) };
     if (staging) return { judged: stagedHere(challenge, design, staging) };
     const judged = live(challenge, design);
+    if (findingsOnly) return { findings: judged.verdict.findings };
     return { judged: { ...judged, ways: waysOf(challenge, design, judged) } };
   };
 }

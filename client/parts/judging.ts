@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
-import type { Verdict } from '../../shared/documents/verdict.ts';
+import type { Finding, Verdict } from '../../shared/documents/verdict.ts';
 import type { Asked, JudgedHere, JudgeHere, Outcome, Staging, WaysOfGoals } from './judge-here.ts';
 import type { Loaded } from './use-document.ts';
 
@@ -14,7 +14,10 @@ export type JudgeAnswer =
   | { readonly id: number; readonly outcome: Outcome }
   | { readonly id: number; readonly trouble: string };
 
-/** `now` before everything that waits; `idle` one at a time, when nothing else does. */
+/**
+ * `now` before everything that waits; `idle` one at a time, when nothing else does, and their answers several
+ * together.
+ */
 export type Urgency = 'now' | 'idle';
 
 interface Waiting extends Asked {
@@ -71,7 +74,7 @@ async function workInPage(waiting: Waiting): Promise<void> {
   startNext();
 }
 
-function workAside({ challenge, design, mend, staging = null }: Waiting): void {
+function workAside({ challenge, design, mend, staging = null, findingsOnly = false }: Waiting): void {
   const there = theWorker();
   const order: JudgeOrder = {
     id: nextId++,
@@ -79,6 +82,7 @@ function workAside({ challenge, design, mend, staging = null }: Waiting): void {
     design,
     mend,
     staging,
+    findingsOnly,
   };
   challengeThere = challenge;
   there.postMessage(order);
@@ -95,6 +99,19 @@ function startNext(): void {
       return;
     }
   }
+  handOut();
+}
+
+/** Idle answers wait for each other until all have come, at most so long, ms: then a page changes once for all of them. */
+const GATHERED_MS = 400;
+const gathered: (() => void)[] = [];
+
+function gather(give: () => void): void {
+  if (gathered.push(give) === 1) setTimeout(handOut, GATHERED_MS);
+}
+
+function handOut(): void {
+  for (const give of gathered.splice(0)) give();
 }
 
 /** Asks the worker. Resolves to null when `dropped` says, before its turn, that nobody wants it. */
@@ -111,7 +128,7 @@ export function askAside(
     };
     queues[urgency].push({
       ...order,
-      done: resolve,
+      done: urgency === 'idle' ? (outcome) => gather(() => resolve(outcome)) : resolve,
       failed: reject,
       dropped: noLonger,
     });
@@ -122,40 +139,51 @@ export function askAside(
 /** When the engine could not be loaded it is tried again after so long. */
 const AGAIN_MS = 3000;
 
-type Known = WeakMap<Design, { challenge: Challenge; judged: JudgedHere }>;
-/** What is known of a design: designs never change, so each is judged once. */
-const known: Known = new WeakMap();
-/** The same as stages show it. */
-const knownStaged: Known = new WeakMap();
+/** A question about designs. Designs never change, so each is asked about once. */
+interface Question<T> {
+  readonly urgency: Urgency;
+  readonly findingsOnly?: boolean;
+  readonly answerIn: (outcome: Outcome) => T | undefined;
+  readonly known: WeakMap<Design, { readonly challenge: Challenge; readonly answer: T }>;
+}
+
+const judgedIn = (outcome: Outcome) => ('judged' in outcome ? outcome.judged : undefined);
+const JUDGED: Question<JudgedHere> = { urgency: 'now', answerIn: judgedIn, known: new WeakMap() };
+const STAGED: Question<JudgedHere> = { urgency: 'now', answerIn: judgedIn, known: new WeakMap() };
+const FOUND: Question<readonly Finding[]> = {
+  urgency: 'idle',
+  findingsOnly: true,
+  answerIn: (outcome) => ('findings' in outcome ? outcome.findings : undefined),
+  known: new WeakMap(),
+};
 
 /**
  * The verdict and traces of a design, worked out on this page; null until they are there. Bit for bit
  * the server's own: the engine is the same.
  */
-export function useJudged(
-  challenge: Challenge | null,
-  design: Design | null,
-  urgency: Urgency = 'now',
-): JudgedHere | null {
-  return useOrdered(challenge, design, urgency, null);
-}
+export const useJudged = (challenge: Challenge | null, design: Design | null): JudgedHere | null =>
+  useAnswer(JUDGED, challenge, design);
 
 /** The same for a stage. Whatever is supposed of a design comes with a design of its own. */
 export const useStagedRun = (
   challenge: Challenge | null,
   design: Design | null,
   staging: Staging,
-): JudgedHere | null => useOrdered(challenge, design, 'now', staging);
+): JudgedHere | null => useAnswer(STAGED, challenge, design, staging);
 
-function useOrdered(
+/** What the verdict finds wrong, for one of many drawings at which nobody looks closely. */
+export const useFindings = (challenge: Challenge, design: Design | null): readonly Finding[] | null =>
+  useAnswer(FOUND, challenge, design);
+
+function useAnswer<T>(
+  question: Question<T>,
   challenge: Challenge | null,
   design: Design | null,
-  urgency: Urgency,
-  staging: Staging | null,
-): JudgedHere | null {
+  staging: Staging | null = null,
+): T | null {
   const [, setTurn] = useState(0);
-  const map = staging ? knownStaged : known;
-  const before = design ? map.get(design) : undefined;
+  const { urgency, findingsOnly = false, answerIn, known } = question;
+  const before = design ? known.get(design) : undefined;
   const here = before?.challenge === challenge ? before : undefined;
   useEffect(() => {
     if (!challenge || !design || here) return;
@@ -163,11 +191,12 @@ function useOrdered(
     let again: ReturnType<typeof setTimeout> | undefined;
     const order = async () => {
       try {
-        const outcome = await askAside({ challenge, design, mend: null, staging }, urgency, () => !current);
-        if (!outcome || !('judged' in outcome)) return;
-        const { judged } = outcome;
+        const asked = { challenge, design, mend: null, staging, findingsOnly };
+        const outcome = await askAside(asked, urgency, () => !current);
+        const answer = outcome && answerIn(outcome);
+        if (!answer) return;
         // Two places may have asked at once: what the first got stays, so that its runs stay the same objects.
-        if (map.get(design)?.challenge !== challenge) map.set(design, { challenge, judged });
+        if (known.get(design)?.challenge !== challenge) known.set(design, { challenge, answer });
         if (current) setTurn((turn) => turn + 1);
       } catch {
         if (current) again = setTimeout(order, AGAIN_MS);
@@ -178,8 +207,8 @@ function useOrdered(
       current = false;
       clearTimeout(again);
     };
-  }, [challenge, design, urgency, staging, map, here]);
-  return here?.judged ?? null;
+  }, [challenge, design, staging, urgency, findingsOnly, answerIn, known, here]);
+  return here?.answer ?? null;
 }
 
 /** In how many ways an entry misses its goals; judged here only where its verdict leaves that open. */

@@ -1,6 +1,8 @@
-import { createContext, type ReactNode, useContext } from 'react';
+import { createContext, type ReactNode, useContext, useEffect, useMemo } from 'react';
 import { createStore, type StoreApi, useStore } from 'zustand';
-import type { Link } from '../link/connect.ts';
+import type { Millis } from '../../shared/geometry/units.ts';
+import { type Link, TIMERS } from '../link/connect.ts';
+import { paced } from '../link/paced.ts';
 import type { LinkState } from '../link/state.ts';
 
 interface Held {
@@ -26,6 +28,31 @@ export function stillLink(link: Link): Held {
 
 export function LinkProvider({ held, children }: { readonly held: Held; readonly children: ReactNode }) {
   return <HeldLink value={held}>{children}</HeldLink>;
+}
+
+interface PacedLinkProps {
+  readonly everyMs: Millis;
+  readonly children: ReactNode;
+}
+
+/**
+ * For a part of a page that shows many teams: in it the link's state changes at most once in `everyMs`, so that
+ * what thirty tablets say one after another is drawn in one go.
+ */
+export function PacedLink({ everyMs, children }: PacedLinkProps) {
+  const { link, store } = useHeldLink();
+  const held = useMemo(() => ({ link, store: createStore(() => store.getState()) }), [link, store]);
+  useEffect(() => {
+    const take = paced(() => held.store.setState(store.getState(), true), everyMs, TIMERS.after);
+    // Something may have come before anybody listened.
+    if (held.store.getState() !== store.getState()) take.changed();
+    const unsubscribe = store.subscribe(take.changed);
+    return () => {
+      unsubscribe();
+      take.stop();
+    };
+  }, [held, store, everyMs]);
+  return <LinkProvider held={held}>{children}</LinkProvider>;
 }
 
 /** The link with its store, for a part of the page that shows another one. */

@@ -96,6 +96,29 @@ it('Tab reaches the steps, then the content; arrows go from team to team', async
   expect(await inTabOrder.count()).toBe(1);
 });
 
+it('cards follow what is drawn on tablets; one out of view is told of all the same, and drawn once it is seen', async () => {
+  await here.room.arrive(8);
+  await chooseAndBuild();
+  const desk = await deskOf({ width: 1024, height: 360 });
+  const { page } = desk;
+  const card = (team: number) =>
+    page.locator(`.team-card[data-team="${here.room.desk.state!.teams[team]!.id}"]`);
+  const pictureOf = (team: number) => card(team).locator('.miniature').innerHTML();
+  await card(7).waitFor();
+  // By berths, the last team stands where nobody sees it.
+  await page.keyboard.press('g');
+  const empty = await pictureOf(0);
+  for (const team of [0, 7]) here.room.draft(team, drawings[4]!);
+  await page.locator('.trips', { hasText: ': 2 teams' }).waitFor();
+  await card(0).locator('.place').first().waitFor();
+  const drawn = await pictureOf(0);
+  expect(drawn).not.toBe(empty);
+  expect(await pictureOf(7)).toBe(empty);
+  await card(7).scrollIntoViewIfNeeded();
+  await expect.poll(() => pictureOf(7)).toBe(drawn);
+  expectClean(desk);
+});
+
 it('the best drawing of a team is one key away; a second one stands beside it; the board follows', async () => {
   await here.room.arrive(3);
   await chooseAndBuild();

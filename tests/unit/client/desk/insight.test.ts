@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { glanceAt, type Need, titleOfRule, urgencyOf } from '../../../../client/desk/insight.ts';
-import type { Finding, RuleId, Verdict } from '../../../../shared/documents/verdict.ts';
+import type { Finding, RuleId } from '../../../../shared/documents/verdict.ts';
 import type { Try } from '../../../../shared/room/state.ts';
 import { wording } from '../../../../shared/wording/wording.ts';
 import { challengeNamed } from '../../../browser/room.ts';
@@ -30,7 +30,7 @@ const needWith = (tries: readonly Try[], findings: readonly Finding[] = [finding
     room: roomState(1, { rounds, tries, phase: 'build' }),
     team: 't',
     design,
-    verdict: { findings } as unknown as Verdict,
+    findings,
     doing: 'drawing',
     challenge,
     now: 0,

@@ -45,6 +45,13 @@ describe('startJudgeHere', () => {
     expect(judgeHere({ ...junction, goals }, NOTHING).ways).toEqual({});
   });
 
+  it('only the findings are the verdict’s, as the runs have settled them', () => {
+    const { begin, ...corner } = ready('sharp-corner');
+    const { findings } = judge(corner, begin!, 'live').verdict;
+    expect(findings.map(({ rule, severity }) => [rule, severity])).toContainEqual(['R-corner', 'stops']);
+    expect(ask(corner, { design: begin!, mend: null, findingsOnly: true })).toEqual({ findings });
+  });
+
   it('mends a finding of the verdict by its id, and nothing by another', () => {
     const { begin, ...corner } = ready('sharp-corner');
     const faulty = judgeHere(corner, begin!).verdict.findings.find(({ rule }) => rule === 'R-corner')!;
