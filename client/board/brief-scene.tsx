@@ -1,3 +1,4 @@
+import { weatherOf } from '../../shared/library/conditions.ts';
 import type { RoomState } from '../../shared/room/state.ts';
 import { aimsOf } from '../parts/aims.ts';
 import { useWords } from '../parts/use-words.ts';
@@ -13,6 +14,7 @@ export function BriefScene({ room }: { readonly room: RoomState }) {
   const current = useCurrentChallenge(room);
   if (!current) return <Head title={board.brief.soon} />;
   const { challenge, sentence } = current;
+  const weather = room.conditions.weather ?? weatherOf(challenge);
   return (
     <>
       <Head title={sentence} word={room.word} />
@@ -26,6 +28,9 @@ export function BriefScene({ room }: { readonly room: RoomState }) {
             ))}
           </ul>
           <p className="brief-time">{board.brief.seconds(challenge.limits.time)}</p>
+          {challenge.play !== 'predict' && weather !== 'calm' && (
+            <p className="brief-time">{words.foretelling.drivenIn(weather)}</p>
+          )}
           {room.rounds.at(-1)?.varied && <p className="brief-time">{board.brief.varied}</p>}
         </section>
       </div>

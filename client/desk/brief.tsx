@@ -1,5 +1,6 @@
 import { Check } from 'lucide-react';
 import { useEffect, useId } from 'react';
+import type { Challenge } from '../../shared/documents/challenge.ts';
 import { textIn } from '../../shared/documents/values.ts';
 import type { ReadyChallenge } from '../../shared/library/ready.ts';
 import { isOfKit, type RoomState } from '../../shared/room/state.ts';
@@ -13,6 +14,7 @@ import { Aside } from './aside.tsx';
 import { OwnActs } from './builder/own-acts.tsx';
 import { OwnFoot, UnfinishedCard, useOwnChallenges } from './builder/own-cards.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
+import { ClassWeather } from './conditions.tsx';
 import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
 import { Queue, QueueButton } from './queue.tsx';
@@ -64,7 +66,7 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
         </div>
         <OwnFoot room={room} />
       </main>
-      <Aside label={title} foot={isChosen && <BeforeBuilding room={room} />}>
+      <Aside label={title} foot={isChosen && <BeforeBuilding room={room} challenge={shown.challenge} />}>
         {shown?.playable && (
           <>
             <QueueButton room={room} marked={shown.key} />
@@ -138,11 +140,14 @@ function ChallengeCard({ ready, marked, state, own }: CardProps) {
   );
 }
 
-/** How long teams shall build, and whether each on a sheet of its own. */
-function BeforeBuilding({ room }: { readonly room: RoomState }) {
+/** How long teams shall build, in which weather, and whether each on a sheet of its own. */
+function BeforeBuilding({ room, challenge }: { readonly room: RoomState; readonly challenge: Challenge }) {
   return (
     <>
       <TimeChoice />
+      <div className="brief-weather">
+        <ClassWeather room={room} challenge={challenge} />
+      </div>
       <SheetChoice room={room} />
     </>
   );

@@ -2,9 +2,9 @@ import type { RoomState } from '../../shared/room/state.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useDocument } from '../parts/use-document.ts';
-import { onTeamsSheet } from '../parts/variants.ts';
 import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
+import { ClassWeather } from './conditions.tsx';
 import { useDesk } from './desk-store.ts';
 import { titleOfRule } from './insight.ts';
 import { useKeys } from './keys.ts';
@@ -52,12 +52,13 @@ export function BuildStep({ room }: { readonly room: RoomState }) {
       </main>
       <Aside label={picked ? emblems.name(picked.emblem) : desk.building.thisChallenge}>
         {picked && challenge ? (
-          <TeamDetail room={room} team={picked} challenge={onTeamsSheet(room, picked, challenge)} />
+          <TeamDetail room={room} team={picked} challenge={challenge} />
         ) : (
           challenge && (
             <>
               <p className="desk-quiet build-select">{desk.building.select}</p>
               <ClassHelp room={room} />
+              <ClassWeather room={room} challenge={challenge} />
               <ChallengeDetail challenge={challenge} title={desk.building.thisChallenge} />
             </>
           )

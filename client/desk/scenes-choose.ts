@@ -1,5 +1,5 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
-import { USUAL_WEATHER } from '../../shared/documents/outlook.ts';
+import { weatherOf } from '../../shared/library/conditions.ts';
 import { BOARD_LIMITS, type BoardScene } from '../../shared/room/board.ts';
 import { type Entry, isBuilding, type RoomState } from '../../shared/room/state.ts';
 import type { ClientAsk } from '../../shared/wire/protocol.ts';
@@ -86,6 +86,6 @@ function drawnChoice(
   const [first] = pagesOf(galleryOf(room, drawings));
   if (!first || !likely) return hindered('no-drawings');
   if (scene === 'gallery') return asks({ kind: 'hang', entries: first });
-  const weather = room.board.fleet?.weather ?? challenge.weather ?? USUAL_WEATHER;
+  const weather = room.board.fleet?.weather ?? likely.weather ?? weatherOf(challenge);
   return asks({ kind: 'show-fleet', entry: likely.id, weather });
 }

@@ -3,6 +3,7 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
+import { weatherOf } from '../../shared/library/conditions.ts';
 import type { Entry, RoomState, Team } from '../../shared/room/state.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { AnswerRows } from '../parts/answer-rows.tsx';
@@ -19,6 +20,8 @@ import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useTeamAnswers, useTeamDrawing } from '../parts/use-drawings.ts';
+import { onSheetOf, onTeamsSheet } from '../parts/variants.ts';
+import { TeamWeather } from './conditions.tsx';
 import { useDesk } from './desk-store.ts';
 import { EntryActs } from './entry-acts.tsx';
 import { Places } from './places.tsx';
@@ -30,6 +33,7 @@ import './team-detail.css';
 export interface TeamDetailProps {
   readonly room: RoomState;
   readonly team: Team;
+  /** As it was chosen; what the team has of it is found here. */
   readonly challenge: Challenge;
 }
 
@@ -41,6 +45,7 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
   const entry = entries.find((each) => each.id === picked);
   const points = pointsSoFar(room, team.id);
   const section = useBrought(team);
+  const own = onTeamsSheet(room, team, challenge);
   return (
     <section className="team-detail" ref={section}>
       <AllTeams />
@@ -58,14 +63,15 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
         />
       </header>
       <TeamLearning room={room} team={team} />
+      <TeamWeather room={room} team={team} challenge={challenge} />
       <TeamCoaching room={room} team={team} />
       <EntryTabs team={team} entries={entries} entry={entry} />
       {entry ? (
         <EntryView room={room} entry={entry} challenge={challenge} />
       ) : challenge.play === 'predict' ? (
-        <AnswersView room={room} team={team} challenge={challenge} />
+        <AnswersView room={room} team={team} challenge={own} />
       ) : (
-        <DraftView room={room} team={team} challenge={challenge} />
+        <DraftView room={room} team={team} challenge={own} />
       )}
     </section>
   );
@@ -162,9 +168,11 @@ interface EntryViewProps {
   readonly challenge: Challenge;
 }
 
-function EntryView({ room, entry, challenge }: EntryViewProps) {
+function EntryView({ room, entry, challenge: chosen }: EntryViewProps) {
   const { desk, learning } = useWholeWords();
   const when = useDates().time(entry.at);
+  const challenge = onSheetOf(entry, chosen);
+  const weather = weatherOf(challenge);
   const line = (
     <div className="entry-line">
       <span>
@@ -172,6 +180,7 @@ function EntryView({ room, entry, challenge }: EntryViewProps) {
         {entry.late && !entry.returned && `, ${entry.taken ? desk.late.counts : desk.late.notYet}`}
         {entry.mended && `, ${learning.mended}`}
         {entry.gentler && `, ${desk.coaching.inGentler}`}
+        {weather !== weatherOf(chosen) && `, ${desk.conditions.judgedIn(weather)}`}
         {entry.returned && `, ${desk.coaching.returned}`}
         {', '}
         <strong>{outcomeOf(entry, desk.team)}</strong>

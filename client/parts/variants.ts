@@ -1,24 +1,23 @@
-import type { Challenge, Variant } from '../../shared/documents/challenge.ts';
-import { challengeIn } from '../../shared/library/variants.ts';
-import { type RoomState, type Team, variantFor } from '../../shared/room/state.ts';
-import { currentRound } from './figures.ts';
+import type { Challenge, DrawnIn } from '../../shared/documents/challenge.ts';
+import { challengeUnder } from '../../shared/library/conditions.ts';
+import { conditionsFor } from '../../shared/room/drawn-in.ts';
+import type { RoomState, Team } from '../../shared/room/state.ts';
 
 /** Each made once: the judge knows by the object that sheet and kit are the same. */
-const made = new WeakMap<Challenge, Partial<Record<Variant, Challenge>>>();
+const made = new WeakMap<Challenge, Map<string, Challenge>>();
 
-/** A challenge on the sheet that an entry was drawn on. */
-export function onSheetOf(
-  { variant }: { readonly variant: Variant | null },
-  challenge: Challenge,
-): Challenge {
-  // Rooms that an older page has kept know of no variants.
-  if (!variant) return challenge;
-  const known = made.get(challenge) ?? {};
+/** A challenge on the sheet and in the weather that an entry was drawn in. */
+export function onSheetOf({ variant, weather }: DrawnIn, challenge: Challenge): Challenge {
+  // Rooms that an older page has kept know of no variants and no weather.
+  const drawnIn: DrawnIn = { variant: variant ?? null, weather: weather ?? null };
+  const known = made.get(challenge) ?? new Map<string, Challenge>();
   made.set(challenge, known);
-  known[variant] ??= challengeIn(variant, challenge);
-  return known[variant];
+  const key = `${drawnIn.variant} ${drawnIn.weather}`;
+  const one = known.get(key) ?? challengeUnder(drawnIn, challenge);
+  known.set(key, one);
+  return one;
 }
 
-/** The challenge of the current round on the sheet that a team has. */
+/** The challenge of the current round as a team draws it. */
 export const onTeamsSheet = (room: RoomState, team: Team, challenge: Challenge): Challenge =>
-  onSheetOf({ variant: variantFor(room.rounds[currentRound(room)], team) }, challenge);
+  onSheetOf(conditionsFor(room, team), challenge);

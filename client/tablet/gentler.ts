@@ -1,7 +1,8 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import { designIn } from '../../shared/library/variants.ts';
-import { type RoomState, type Team, variantFor } from '../../shared/room/state.ts';
+import { conditionsFor } from '../../shared/room/drawn-in.ts';
+import type { RoomState, Team } from '../../shared/room/state.ts';
 import { currentRound } from '../parts/figures.ts';
 import { type Loaded, useDocument } from '../parts/use-document.ts';
 import { onTeamsSheet } from '../parts/variants.ts';
@@ -33,7 +34,7 @@ export function useTeamsChallenge(room: RoomState, team: Team): Loaded<Challenge
   const own = onTeamsSheet(room, team, usual);
   if (lines.kind === 'loading') return { kind: 'loading' };
   if (lines.kind !== 'here') return { kind: 'here', value: own };
-  const variant = own === usual ? null : variantFor(round, team);
+  const variant = own.sheet === usual.sheet ? null : conditionsFor(room, team).variant;
   const turned = variant && designIn(variant, usual, lines.value);
   return { kind: 'here', value: withLines(own, turned ?? lines.value) };
 }

@@ -1,13 +1,14 @@
 import { type Request, type Response, Router } from 'express';
-import { Challenge, type Variant } from '../../shared/documents/challenge.ts';
+import { Challenge, type DrawnIn } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
 import { type Locale, parseDocument, textIn } from '../../shared/documents/values.ts';
 import { evidenceOf } from '../../shared/evidence/evidence.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
-import { challengeIn } from '../../shared/library/variants.ts';
+import { challengeUnder } from '../../shared/library/conditions.ts';
+import { conditionsFor } from '../../shared/room/drawn-in.ts';
 import type { Seat } from '../../shared/room/events.ts';
-import { type DocumentId, type Entry, type Team, variantFor } from '../../shared/room/state.ts';
+import type { DocumentId, Entry, Team } from '../../shared/room/state.ts';
 import {
   PAGES_HEAD,
   PrintAsk,
@@ -154,7 +155,7 @@ class Reader {
     return { evidence, word: state.word, date: dateOf(state), emblemOf };
   }
 
-  /** The one that is named, else the one that is being played, on the sheet that a team has. */
+  /** The one that is named, else the one that is being played, as a team has it. */
   async #challenge(team?: Team): Promise<PrintedChallenge | undefined> {
     const { ask } = this.#asking;
     if (ask.challenge === undefined) return this.#playedBy(team);
@@ -177,17 +178,18 @@ class Reader {
   }
 
   async #playedBy(team: Team | undefined): Promise<PrintedChallenge | undefined> {
-    const { rounds } = this.#asking.open.room.state;
-    return this.#ofRound(rounds.length - 1, team ? variantFor(rounds.at(-1), team) : null);
+    const { state } = this.#asking.open.room;
+    const ofClass = { variant: null, weather: state.conditions.weather };
+    return this.#ofRound(state.rounds.length - 1, team ? conditionsFor(state, team) : ofClass);
   }
 
-  async #ofRound(round: number, variant: Variant | null): Promise<PrintedChallenge | undefined> {
+  async #ofRound(round: number, drawnIn: DrawnIn): Promise<PrintedChallenge | undefined> {
     const { open, ask } = this.#asking;
     const played = open.room.state.rounds[round];
     const challenge = played && (await this.#whole(played.challenge));
     if (!played || !challenge) return undefined;
     const title = readyTitle(played.key, ask.language) ?? this.#titleOf(challenge, played.key);
-    return { title, id: played.challenge, challenge: challengeIn(variant, challenge) };
+    return { title, id: played.challenge, challenge: challengeUnder(drawnIn, challenge) };
   }
 
   #whole(id: DocumentId): Promise<Challenge | undefined> {
@@ -212,10 +214,7 @@ class Reader {
 
   async #ofEntry(entry: Entry | undefined): Promise<PrintedDrawing | undefined> {
     if (!entry?.design) return undefined;
-    const [design, on] = [
-      await this.#read(Design, entry.design),
-      await this.#ofRound(entry.round, entry.variant),
-    ];
+    const [design, on] = [await this.#read(Design, entry.design), await this.#ofRound(entry.round, entry)];
     return design && on && { drawing: design.drawing, id: entry.design, on, entry: entry.number };
   }
 

@@ -1,6 +1,8 @@
+import type { Weather } from '../../shared/documents/outlook.ts';
 import { type ClassPicture, classPicture, rulesThatTrip } from '../../shared/evidence/class-picture.ts';
 import type { LessonRecord } from '../../shared/evidence/record.ts';
 import type { Millis } from '../../shared/geometry/units.ts';
+import { weatherOf } from '../../shared/library/conditions.ts';
 import { bestOfRounds, scoredOf, standings } from '../../shared/points/standings.ts';
 import { counts, type Entry } from '../../shared/room/state.ts';
 import { type Cell, csv } from './csv.ts';
@@ -25,6 +27,7 @@ const COLUMNS = [
   'minutes on task',
   'minutes at screen',
   'minutes on paper',
+  'weather',
 ] as const;
 
 const nothing = (cells: number): Cell[] => new Array<Cell>(cells).fill(null);
@@ -59,7 +62,14 @@ function pictured(entry: Entry, record: LessonRecord, picture: ClassPicture | un
     work && work.onTask !== null ? minutes(work.onTask) : null,
     picture ? minutes(picture.minutes.screen) : null,
     picture ? minutes(picture.minutes.paper) : null,
+    otherWeather(entry, record),
   ];
+}
+
+/** The weather that an entry was judged in, where that is not what its challenge says. */
+function otherWeather({ round, weather }: Entry, { room, challenges }: LessonRecord): Weather | null {
+  const challenge = challenges.get(room.rounds[round]?.challenge ?? '');
+  return challenge && weatherOf(challenge) === weather ? null : weather;
 }
 
 /** One row an entry, team by team in the order of the berths; teams without one get a row too. */
@@ -77,7 +87,7 @@ export function resultsCsv(record: LessonRecord, now: Millis): string {
     const best = bestOfRounds(team.id, scored);
     const entries = state.entries.filter((e) => e.team === team.id);
     if (entries.length === 0) {
-      return [[...nothing(2), team.berth, team.emblem, ...nothing(7), ...lesson, ...nothing(6)]];
+      return [[...nothing(2), team.berth, team.emblem, ...nothing(7), ...lesson, ...nothing(7)]];
     }
     return entries.map((e) => [
       e.round + 1,

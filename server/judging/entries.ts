@@ -133,8 +133,12 @@ export class EntryJudge {
     const challenge = challengeId && (await log.document(id, challengeId));
     const design = entry.design && (await log.document(id, entry.design));
     if (!challenge || !design) throw new Error(`a document of entry ${entry.id} is missing`);
-    const { variant } = entry;
-    const judged = await judging.judge({ challenge: challenge.body, variant, design: design.body });
+    const { variant, weather } = entry;
+    const judged = await judging.judge({
+      challenge: challenge.body,
+      drawnIn: { variant, weather },
+      design: design.body,
+    });
     const kind = design.kind === 'answers' ? 'answers-verdict' : 'verdict';
     const document = storedDocument(kind, judged.verdict);
     const { points, met } = judged;

@@ -1,11 +1,11 @@
 import { Piscina } from 'piscina';
-import type { Variant } from '../../shared/documents/challenge.ts';
+import type { DrawnIn } from '../../shared/documents/challenge.ts';
 
 /** Documents in their file form, as JSON text: what crosses to a worker is one string each. */
 export interface JudgeTask {
   readonly challenge: string;
-  /** Of the challenge's sheet; as it is where there is none. */
-  readonly variant?: Variant | null;
+  /** As the challenge is where nothing is said. */
+  readonly drawnIn?: DrawnIn;
   /** Answers where the challenge is predicted. */
   readonly design: string;
 }

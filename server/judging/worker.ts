@@ -1,12 +1,12 @@
 import type * as z from 'zod/mini';
 import { Answers, AnswersVerdict } from '../../shared/documents/answers.ts';
-import { Challenge } from '../../shared/documents/challenge.ts';
+import { AS_IT_IS, Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
 import { judge } from '../../shared/judge/judge.ts';
 import { judgeAnswers } from '../../shared/judge/predict.ts';
-import { challengeIn } from '../../shared/library/variants.ts';
+import { challengeUnder } from '../../shared/library/conditions.ts';
 import type { Judged, JudgeTask } from './judging.ts';
 
 /**
@@ -14,7 +14,7 @@ import type { Judged, JudgeTask } from './judging.ts';
  * kept: every page makes them again from the same design, bit for bit.
  */
 export default function judgeEntry(task: JudgeTask): Judged {
-  const challenge = challengeIn(task.variant ?? null, read('challenge', Challenge, task.challenge));
+  const challenge = challengeUnder(task.drawnIn ?? AS_IT_IS, read('challenge', Challenge, task.challenge));
   if (challenge.play === 'predict') {
     const verdict = judgeAnswers(challenge, read('answers', Answers, task.design));
     const met = verdict.right === verdict.questions;

@@ -6,7 +6,7 @@ import { parseDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
 import { closingCheckOf, type MadeCheck } from '../../shared/evidence/closing-check.ts';
 import type { ClassDrawing, RealRun } from '../../shared/evidence/closing-questions.ts';
-import { challengeIn } from '../../shared/library/variants.ts';
+import { challengeUnder } from '../../shared/library/conditions.ts';
 import type { DocumentId, Entry, RoomState } from '../../shared/room/state.ts';
 import type { StoredDocument } from '../log/event-log.ts';
 
@@ -94,14 +94,14 @@ async function drawingsOf(state: RoomState, read: ReadDocument): Promise<ClassDr
   };
   const drawings: ClassDrawing[] = [];
   for (const entry of entriesToAsk(state)) {
-    const { round, variant, design } = entry;
+    const { round, design } = entry;
     const challenge = await challengeOf(round);
     const document = design === null ? undefined : await read(design);
     if (!challenge || document?.kind !== 'design') continue;
     const parsed = parseDocument(Design, JSON.parse(document.body));
     if (!parsed.ok) continue;
     const real = await realRun(state, entry, read);
-    drawings.push({ challenge: challengeIn(variant, challenge), design: parsed.value, real });
+    drawings.push({ challenge: challengeUnder(entry, challenge), design: parsed.value, real });
   }
   // Where all was given, that can be asked about whoever handed in what.
   for (const round of state.rounds.keys()) {

@@ -21,6 +21,14 @@ export const Goal = z.strictObject({
 export const VARIANTS = ['mirrored', 'turned'] as const;
 export type Variant = (typeof VARIANTS)[number];
 
+/** What may differ from the challenge where a team draws; null: as the challenge has it. */
+export interface DrawnIn {
+  readonly variant: Variant | null;
+  readonly weather: Weather | null;
+}
+
+export const AS_IT_IS: DrawnIn = { variant: null, weather: null };
+
 /**
  * `draw`: the track is the team's; `fill-in`: lines are given; `mend`: the draft begins as a faulty
  * drawing; `predict`: all is given, and the team answers questions.

@@ -2,9 +2,11 @@ import type { Millis } from '../geometry/units.ts';
 import { BOARD_FOLDS, boardWithout, clearedBoard, lessonScene } from './apply-board.ts';
 import { CALIBRATION_FOLDS } from './apply-calibration.ts';
 import { COACHING_FOLDS } from './apply-coaching.ts';
+import { CONDITIONS_FOLDS } from './apply-conditions.ts';
 import { DRIVING_FOLDS, withDriving } from './apply-trials.ts';
 import { FIRST_BOARD } from './board.ts';
 import { NO_COACHING } from './coaching.ts';
+import { USUAL_CONDITIONS } from './conditions.ts';
 import { NO_DRIVING } from './driving.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
 import { newEntry, newTeam } from './newcomers.ts';
@@ -52,6 +54,7 @@ export function openedState(fact: Opened, event: Pick<RoomEvent, 'seq' | 'at'>):
     stage: [],
     board: FIRST_BOARD,
     coaching: NO_COACHING,
+    conditions: USUAL_CONDITIONS,
     plan: NO_PLAN,
     driving: NO_DRIVING,
   };
@@ -107,6 +110,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     ...timesAt(state, at),
     rounds: [...state.rounds, { ...chosen, varied: state.variedSheets }],
     plan: { ...state.plan, queue: queueWith(state.plan.queue, chosen.key, null) },
+    conditions: USUAL_CONDITIONS,
     building: null,
     stage: [],
   }),
@@ -159,6 +163,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     })),
   }),
   ...COACHING_FOLDS,
+  ...CONDITIONS_FOLDS,
   'queue-changed': (state, { queue }) => ({ ...state, plan: { ...state.plan, queue } }),
   continued: (state, { kind, ...from }) => ({ ...state, plan: { ...state.plan, from } }),
   'late-taken': (state, fact) => ({

@@ -2,6 +2,7 @@ import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
 import type { CalibrationCommand } from './calibration.ts';
 import type { NoteWords, ReturnReason } from './coaching.ts';
+import type { ConditionsCommand } from './conditions.ts';
 import type { DrivingCommand } from './driving.ts';
 import type {
   Because,
@@ -24,6 +25,7 @@ import type {
 export type RoomCommand =
   | BoardCommand
   | CalibrationCommand
+  | ConditionsCommand
   | DrivingCommand
   | { readonly kind: 'watch-charger' }
   /** `before`: the team that this tablet was in the lesson from which this one goes on. */

@@ -4,6 +4,7 @@ import { BOARD_RULES, toldVerdicts } from './decide-board.ts';
 import { CALIBRATION_RULES } from './decide-calibration.ts';
 import { CHECK_RULES } from './decide-check.ts';
 import { COACHING_RULES } from './decide-coaching.ts';
+import { CONDITIONS_RULES } from './decide-conditions.ts';
 import { KIT_RULES } from './decide-kit.ts';
 import { LEARNING_RULES } from './decide-learning.ts';
 import { PLAN_RULES } from './decide-plan.ts';
@@ -179,6 +180,7 @@ const RULES: { readonly [K in RoomCommand['kind']]: Rule<K> } = {
   ...CHECK_RULES,
   ...KIT_RULES,
   ...COACHING_RULES,
+  ...CONDITIONS_RULES,
   ...PLAN_RULES,
   'choose-challenge': { by: 'desk', decide: chooseChallenge },
   'vary-sheets': { by: 'desk', decide: varySheets },

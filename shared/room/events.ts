@@ -3,6 +3,7 @@ import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
 import type { CalibrationFact } from './calibration.ts';
 import type { CoachingFact } from './coaching.ts';
+import type { ConditionsFact } from './conditions.ts';
 import type { DrivingFact } from './driving.ts';
 import type { PlanFact } from './plan.ts';
 import type {
@@ -127,6 +128,7 @@ export type RoomFact =
   /** On the board, or no longer. `result` null in a team's copy. */
   | { readonly kind: 'check-shown'; readonly result: CheckResult | null }
   | CoachingFact
+  | ConditionsFact
   | PlanFact
   /** Stands where a damaged file has lost what happened. */
   | { readonly kind: 'lost' };

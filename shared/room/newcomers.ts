@@ -1,5 +1,7 @@
+import { AS_IT_IS } from '../documents/challenge.ts';
+import { conditionsFor } from './drawn-in.ts';
 import type { RoomEvent, RoomFact } from './events.ts';
-import { type Entry, freePlace, isGentler, type RoomState, type Team, timeIn, variantFor } from './state.ts';
+import { type Entry, freePlace, isGentler, type RoomState, type Team, timeIn } from './state.ts';
 
 type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
 
@@ -19,6 +21,7 @@ export const newTeam = (state: RoomState, { team, emblem, berth }: FactOf<'team-
 export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
   const round = state.rounds.length - 1;
   const team = state.teams.find(({ id }) => id === fact.team);
+  const drawnIn = team ? conditionsFor(state, team) : AS_IT_IS;
   const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
   return {
     id: fact.entry,
@@ -28,7 +31,9 @@ export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: Roo
     design: fact.design,
     at: event.at,
     late: fact.late,
-    variant: team ? variantFor(state.rounds[round], team) : null,
+    variant: drawnIn.variant,
+    // Where the drawing is kept from a seat, its weather is too.
+    weather: fact.design === null ? null : drawnIn.weather,
     mended: team?.mended.includes(round) ?? false,
     gentler: isGentler(state, fact.team, round),
     spent: state.building ? timeIn(state, event.at) - state.building.since : 0,

@@ -1,19 +1,20 @@
 import { isBoardFact } from './apply-board.ts';
 import { FIRST_BOARD } from './board.ts';
 import { coachingOf } from './coaching.ts';
+import { conditionsTo } from './conditions.ts';
 import type { RoomEvent, RoomFact, Seat } from './events.ts';
 import { NO_PLAN } from './plan.ts';
 import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './state.ts';
 
 /**
- * What a seat may know. Desk and server know everything. A team knows its own designs and verdicts,
- * and a design of others from the moment it is staged. A board knows a design once it is staged, and
- * a verdict once that counts for the wall: its entry was staged, the desk showed the standings, or the lesson
- * closes. What else the desk puts on the board, drawings of the gallery and the fleet among it, the board alone
- * knows. How a team is helped, what it was told, what it foretold, what it answered in a closing check and what
- * it had mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for
- * the board too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is
- * told to all when it ends. What real robots did is for the desk alone.
+ * What a seat may know. Desk and server know everything. A team knows its own designs and verdicts, and a design of
+ * others from the moment it is staged. A board knows a design once it is staged, and a verdict once that counts for
+ * the wall: its entry was staged, the desk showed the standings, or the lesson closes. What else the desk puts on
+ * the board, drawings of the gallery and the fleet among it, the board alone knows. How a team is helped, in which
+ * weather its robots drive, what it was told, what it foretold, what it answered in a closing check and what it had
+ * mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for the board
+ * too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is told to all
+ * when it ends. What real robots did is for the desk alone.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -34,6 +35,7 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
     case 'judging-again':
       return owns(seat, ownerOf(state, fact.entry)) ? fact : null;
     case 'help-set':
+    case 'weather-set':
       return fact.team === null || owns(seat, fact.team) ? fact : null;
     case 'tried':
     case 'explained':
@@ -91,6 +93,7 @@ function seenEntry(seat: Seat, entry: Entry): Entry {
     unjudged: own && entry.unjudged,
     mended: own && entry.mended,
     gentler: own && entry.gentler,
+    weather: own ? entry.weather : null,
     returned: (own || seat.role === 'board') && entry.returned,
   };
 }
@@ -120,6 +123,7 @@ export function view(state: RoomState, seat: Seat): RoomState {
     board: seat.role === 'board' ? state.board : FIRST_BOARD,
     checks: state.checks.map((check) => seenCheck(seat, check)),
     coaching: coachingOf(state.coaching, (team) => owns(seat, team)),
+    conditions: conditionsTo(state.conditions, (team) => owns(seat, team)),
     plan: NO_PLAN,
     driving: { ...state.driving, trials: [] },
   };

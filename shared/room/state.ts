@@ -1,4 +1,4 @@
-import type { Variant } from '../documents/challenge.ts';
+import type { DrawnIn } from '../documents/challenge.ts';
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Guess, Reason } from '../documents/reason.ts';
 import type { FindingVariant, RuleId } from '../documents/verdict.ts';
@@ -6,6 +6,7 @@ import type { Millis, Mm } from '../geometry/units.ts';
 import type { BoardState } from './board.ts';
 import type { CalibrationNote } from './calibration.ts';
 import type { Coaching } from './coaching.ts';
+import type { Conditions } from './conditions.ts';
 import type { Driving } from './driving.ts';
 import type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
 import type { Plan } from './plan.ts';
@@ -81,12 +82,6 @@ export interface Round {
   readonly gentler?: DocumentId | undefined;
 }
 
-const VARIANT_OF_BERTH: readonly (Variant | null)[] = [null, 'mirrored', 'turned'];
-
-/** Which variant of a round's sheet a team has; null: as it is. No two berths side by side have the same. */
-export const variantFor = (round: Round | undefined, { berth }: Pick<Team, 'berth'>): Variant | null =>
-  round?.varied ? VARIANT_OF_BERTH[(berth - 1) % VARIANT_OF_BERTH.length]! : null;
-
 /** Whether a team draws a round in its gentler form: the desk wants it for that team, and the round has one. */
 export const isGentler = (
   { rounds, coaching }: Pick<RoomState, 'rounds' | 'coaching'>,
@@ -100,7 +95,8 @@ export interface EntryVerdict {
   readonly met: boolean;
 }
 
-export interface Entry {
+/** Its sheet and its weather stay with it, whatever berth the team has later and whatever the desk says. */
+export interface Entry extends DrawnIn {
   readonly id: EntryId;
   readonly team: TeamId;
   readonly round: number;
@@ -111,8 +107,6 @@ export interface Entry {
   readonly at: Millis;
   /** Handed in after the building time had ended. */
   readonly late: boolean;
-  /** Of the round's sheet; it stays, whatever berth the team has later. */
-  readonly variant: Variant | null;
   /** The engine had mended something for the team in this round before. */
   readonly mended: boolean;
   /** Drawn in the gentler form. */
@@ -207,6 +201,8 @@ export interface RoomState {
   readonly stage: readonly EntryId[];
   readonly board: BoardState;
   readonly coaching: Coaching;
+  /** Of the current round. */
+  readonly conditions: Conditions;
   readonly plan: Plan;
   /** Real robots on paper. */
   readonly driving: Driving;

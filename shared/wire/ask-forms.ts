@@ -152,6 +152,11 @@ export const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('put-note-away'), note: NoteNumber }),
   z.strictObject({ kind: z.literal('take-note-back'), note: NoteNumber }),
   z.strictObject({ kind: z.literal('set-gentler'), team: Token, on: On }),
+  z.strictObject({
+    kind: z.literal('set-weather'),
+    team: z.nullable(Token),
+    weather: z.nullable(Weather),
+  }),
   ...DRIVING_ASKS,
   z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
   z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),

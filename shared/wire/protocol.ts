@@ -5,6 +5,7 @@ import type { BoardCommand } from '../room/board.ts';
 import type { CalibrationCommand } from '../room/calibration.ts';
 import type { NoteWords, ReturnReason } from '../room/coaching.ts';
 import type { Refusal } from '../room/commands.ts';
+import type { ConditionsCommand } from '../room/conditions.ts';
 import type { DrivingCommand } from '../room/driving.ts';
 import type { RoomEvent } from '../room/events.ts';
 import type {
@@ -88,6 +89,7 @@ export type CommandId = string;
 export type ClientAsk =
   | BoardCommand
   | CalibrationCommand
+  | ConditionsCommand
   | DrivingCommand
   | { readonly kind: 'watch-charger' }
   /** `key` names a ready challenge of the library, or one that the room's desk has made. */

@@ -62,6 +62,11 @@ const COACHED = [
   z.strictObject({ kind: z.literal('note-put-away'), note: NoteNumber, team: Name }),
   z.strictObject({ kind: z.literal('note-taken-back'), note: NoteNumber, team: Name }),
   z.strictObject({ kind: z.literal('gentler-set'), team: Name, on: z.boolean() }),
+  z.strictObject({
+    kind: z.literal('weather-set'),
+    team: z.nullable(Name),
+    weather: z.nullable(Weather),
+  }),
   z.strictObject({ kind: z.literal('entry-returned'), entry: Name }),
   z.strictObject({ kind: z.literal('entry-accepted'), entry: Name }),
 ] as const;

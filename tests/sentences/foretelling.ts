@@ -18,6 +18,7 @@ export function ofForetelling({ foretelling, reasons, replay, together, toPaper,
   each(WEATHERS, (weather) => [
     foretelling.robots(18, 20, weather, true),
     foretelling.robots(1, 1, weather, false),
+    foretelling.drivenIn(weather),
   ]);
   each(CAUSES, (cause) => [foretelling.frays(1, 20, cause), foretelling.frays(3, 20, cause)]);
   foretelling.noFray(20);

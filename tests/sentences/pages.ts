@@ -1,3 +1,4 @@
+import { WEATHERS } from '../../shared/documents/outlook.ts';
 import { HINTS, RETURN_REASONS } from '../../shared/room/coaching.ts';
 import { EMBLEMS } from '../../shared/room/state.ts';
 import { PRINT_KINDS } from '../../shared/wire/print.ts';
@@ -118,6 +119,13 @@ export function listedOnes(words: Wording): void {
   );
   each(['cm', 'in'] as const, words.device.unit);
   each(['kit', 'other'] as const, words.device.inksAre);
+  each(WEATHERS, (weather) => [
+    desk.conditions.asChallenge(weather),
+    desk.conditions.asClass(weather),
+    desk.conditions.judgedIn(weather),
+    desk.undo.weather(weather),
+    desk.undo.teamWeather('…', weather),
+  ]);
   each(['after-try', 'place', 'sentence', 'mend'] as const, (step) => [
     learning.step(step),
     learning.asClass(step),

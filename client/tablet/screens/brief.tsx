@@ -1,6 +1,7 @@
 import { Suspense } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import { textIn } from '../../../shared/documents/values.ts';
+import { weatherOf } from '../../../shared/library/conditions.ts';
 import type { RoomState, Team } from '../../../shared/room/state.ts';
 import { aimsOf } from '../../parts/aims.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
@@ -23,6 +24,7 @@ export function BriefScreen({ room, team, challenge }: BriefScreenProps) {
   const { briefing, building, predicting } = words.tablet;
   const sentence = textIn(challenge.sentence, useLocale());
   const aims = aimsOf(challenge, words);
+  const weather = weatherOf(challenge);
   return (
     <main className="page-screen">
       <header className="page-head">
@@ -38,6 +40,7 @@ export function BriefScreen({ room, team, challenge }: BriefScreenProps) {
               <li key={aim.id}>{aim.sentence}</li>
             ))}
           </ul>
+          {challenge.play !== 'predict' && weather !== 'calm' && <p>{words.foretelling.drivenIn(weather)}</p>}
           <p className="quiet-words">{briefing.listen}</p>
           <Hear text={[sentence, ...aims.map((aim) => aim.sentence)].join(' ')} />
         </div>

@@ -1,3 +1,6 @@
+import type { Weather } from '../../documents/outlook.ts';
+import { outlook } from './outlook.ts';
+
 /** What the desk says of who is in a room and on which tablet, and of taking things back. */
 
 export const undo = {
@@ -7,6 +10,9 @@ export const undo = {
   noteSent: (team: string) => `The note is with ${team}.`,
   returned: (team: string, entry: number) => `Entry ${entry} is back with ${team}.`,
   unqueued: (title: string) => `“${title}” is off the queue.`,
+  weather: (weather: Weather): string => `From now on robots drive in ${outlook.weather(weather)}.`,
+  teamWeather: (team: string, weather: Weather): string =>
+    `From now on robots drive in ${outlook.weather(weather)} for ${team}.`,
   ended: 'The building has ended.',
   lateTaken: (n: number) => (n === 1 ? 'The late entry counts.' : `${n} late entries count.`),
   lateLeft: (n: number) => (n === 1 ? 'The late entry does not count.' : `${n} late entries do not count.`),

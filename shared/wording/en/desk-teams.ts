@@ -1,6 +1,8 @@
+import type { Weather } from '../../documents/outlook.ts';
 import type { ReturnReason } from '../../room/coaching.ts';
 import { onClock } from '../clock.ts';
 import { numbers } from './numbers.ts';
+import { outlook } from './outlook.ts';
 
 const { counted } = numbers;
 
@@ -34,6 +36,15 @@ export const coaching = {
   accept: 'Accept it',
   returned: 'given back, does not count',
   tried: 'What it tried',
+};
+
+export const conditions = {
+  weather: 'Weather of this round',
+  teamWeather: 'Weather for its robots',
+  asChallenge: (weather: Weather): string => `as the challenge says: ${outlook.weather(weather)}`,
+  asClass: (weather: Weather): string => `as the class: ${outlook.weather(weather)}`,
+  from: 'For “Try it” and for entries from now on. What is handed in keeps its own.',
+  judgedIn: (weather: Weather): string => `judged in ${outlook.weather(weather)}`,
 };
 
 export const queue = {

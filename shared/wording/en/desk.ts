@@ -2,7 +2,7 @@ import type { Play } from '../../documents/challenge.ts';
 import type { Doing } from '../../wire/protocol.ts';
 import { onClock } from '../clock.ts';
 import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
-import { coaching, picture, queue } from './desk-teams.ts';
+import { coaching, conditions, picture, queue } from './desk-teams.ts';
 import { numbers } from './numbers.ts';
 
 const { counted } = numbers;
@@ -277,6 +277,7 @@ export const desk = {
   status,
   keys,
   coaching,
+  conditions,
   queue,
   picture,
   late,

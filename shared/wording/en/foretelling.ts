@@ -40,6 +40,7 @@ export const foretelling = {
   seenOther: 'something between',
   robots: (same: number, of: number, weather: Weather, met: boolean): string =>
     `${robots(same, of)} ${met ? 'make it' : 'do the same'} in ${outlook.weather(weather)}`,
+  drivenIn: (weather: Weather): string => `Twenty robots will drive it in ${outlook.weather(weather)}.`,
   counting: 'Driving twenty robots',
   frays: (left: number, of: number, cause: Cause): string =>
     `Where the line frays, ${numbers.counted(left, 'robot', 'robots')} of ${of} left: ${outlook.cause(cause)}.`,

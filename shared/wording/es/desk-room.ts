@@ -1,4 +1,6 @@
+import type { Weather } from '../../documents/outlook.ts';
 import { numbers } from './numbers.ts';
+import { outlook } from './outlook.ts';
 
 const { counted } = numbers;
 
@@ -11,6 +13,9 @@ export const undo = {
   noteSent: (team: string) => `La nota está con ${team}.`,
   returned: (team: string, entry: number) => `La entrega ${entry} vuelve a ${team}.`,
   unqueued: (title: string) => `«${title}» ya no está en la cola.`,
+  weather: (weather: Weather): string => `Desde ahora los robots van con ${outlook.weather(weather)}.`,
+  teamWeather: (team: string, weather: Weather): string =>
+    `Desde ahora los robots van con ${outlook.weather(weather)} para ${team}.`,
   ended: 'Se ha terminado de dibujar.',
   lateTaken: (n: number) =>
     n === 1

@@ -1,6 +1,8 @@
+import type { Weather } from '../../documents/outlook.ts';
 import type { ReturnReason } from '../../room/coaching.ts';
 import { onClock } from '../clock.ts';
 import { numbers } from './numbers.ts';
+import { outlook } from './outlook.ts';
 
 const { counted } = numbers;
 
@@ -34,6 +36,15 @@ export const coaching = {
   accept: 'Aceptarla',
   returned: 'devuelta, no cuenta',
   tried: 'Lo que probó',
+};
+
+export const conditions = {
+  weather: 'Tiempo de esta ronda',
+  teamWeather: 'Tiempo para sus robots',
+  asChallenge: (weather: Weather): string => `el del reto: ${outlook.weather(weather)}`,
+  asClass: (weather: Weather): string => `el de la clase: ${outlook.weather(weather)}`,
+  from: 'Para «Probar» y para las entregas desde ahora. Lo entregado conserva el suyo.',
+  judgedIn: (weather: Weather): string => `juzgada con ${outlook.weather(weather)}`,
 };
 
 export const queue = {

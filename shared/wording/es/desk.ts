@@ -3,7 +3,7 @@ import type { Doing } from '../../wire/protocol.ts';
 import { onClock } from '../clock.ts';
 import type { Step } from '../en/desk.ts';
 import { keeping, late, links, pausing, seats, undo } from './desk-room.ts';
-import { coaching, picture, queue } from './desk-teams.ts';
+import { coaching, conditions, picture, queue } from './desk-teams.ts';
 import { numbers } from './numbers.ts';
 
 const { counted } = numbers;
@@ -276,6 +276,7 @@ export const desk = {
   status,
   keys,
   coaching,
+  conditions,
   queue,
   picture,
   late,

@@ -40,6 +40,7 @@ export const foretelling = {
   seenOther: 'algo intermedio',
   robots: (same: number, of: number, weather: Weather, met: boolean): string =>
     `${robots(same, of)} ${met ? 'lo consiguen' : 'hacen lo mismo'} con ${outlook.weather(weather)}`,
+  drivenIn: (weather: Weather): string => `Veinte robots irán por el dibujo con ${outlook.weather(weather)}.`,
   counting: 'Veinte robots en marcha',
   frays: (left: number, of: number, cause: Cause): string =>
     `Donde la línea se deshilacha se fueron ${numbers.counted(left, 'robot', 'robots')} de ${of}: ${outlook.cause(cause)}.`,

@@ -10,7 +10,8 @@ import { decide } from '../../../shared/room/decide.ts';
 import type { Decision } from '../../../shared/room/decision.ts';
 import type { Outcome } from '../../../shared/room/driving.ts';
 import { EVENT_VERSION, type RoomEvent, type Seat } from '../../../shared/room/events.ts';
-import { HELP_STEPS, PHASES, type RoomState, WALL_WISHES } from '../../../shared/room/state.ts';
+import { PHASES, type RoomState, WALL_WISHES } from '../../../shared/room/state.ts';
+import { helpingCommand } from './arbitrary-helping.ts';
 
 /** Random lessons: commands of all seats, sensible often enough that rooms get far. */
 
@@ -99,16 +100,6 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     kind: fc.constantFrom('remove-team' as const, 'put-back-team', 'free-seat', 'keep-seat'),
     team: teamId,
   }),
-  fc.record({
-    kind: fc.constant('set-help' as const),
-    team: teamId,
-    step: fc.option(fc.constantFrom(...HELP_STEPS)),
-  }),
-  fc.record({
-    kind: fc.constant('set-help' as const),
-    team: fc.constant(null),
-    step: fc.constantFrom(...HELP_STEPS),
-  }),
   fc.record({ kind: fc.constantFrom('judge-again' as const, 'accept-entry' as const), entry: handedIn }),
   fc.record({
     kind: fc.constant('return-entry' as const),
@@ -121,7 +112,7 @@ const deskCommand: fc.Arbitrary<RoomCommand> = fc.oneof(
     words: fc.constantFrom(...HINTS).map((hint) => ({ kind: 'hint' as const, hint })),
   }),
   fc.record({ kind: fc.constant('take-note-back' as const), note: fc.integer({ min: 1, max: 40 }) }),
-  fc.record({ kind: fc.constant('set-gentler' as const), team: teamId, on: fc.boolean() }),
+  helpingCommand(teamId),
   fc.record({
     kind: fc.constant('queue-challenge' as const),
     key: fc.constantFrom('k1', 'k2', 'k3'),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '../../../shared/room/decide.ts';
-import { type RoomState, variantFor } from '../../../shared/room/state.ts';
+import { variantFor } from '../../../shared/room/drawn-in.ts';
+import type { RoomState } from '../../../shared/room/state.ts';
 import { codeOf, DESK, type Move, roomAfter, SERVER, team } from './arbitraries.ts';
 
 const JOIN: Move = [SERVER, { kind: 'join', team: 't1' }];

@@ -33,10 +33,15 @@ describe('results as CSV', () => {
     [
       [SERVER, { kind: 'join', team: 'a' }, 10 * S],
       [SERVER, { kind: 'join', team: 'b' }, 10 * S],
+      [SERVER, { kind: 'join', team: 'c' }, 10 * S],
       [DESK, { kind: 'choose-challenge', challenge: 'c', key: 'first-line' }, 20 * S],
       [DESK, { kind: 'start-building', seconds: null }, 100 * S],
       [team('a'), { kind: 'try', round: 0, guess: 'fails', at: null, made: false }, 120 * S],
       [team('a'), { kind: 'hand-in', round: 0, entry: 'e1', design: 'd1' }, 130 * S],
+      [DESK, { kind: 'set-weather', team: 'b', weather: 'stormy' }, 131 * S],
+      [team('b'), { kind: 'hand-in', round: 0, entry: 'e2', design: 'd2' }, 132 * S],
+      [DESK, { kind: 'set-weather', team: 'b', weather: 'calm' }, 133 * S],
+      [team('b'), { kind: 'hand-in', round: 0, entry: 'e3', design: 'd3' }, 134 * S],
       [SERVER, { kind: 'judge', entry: 'e1', document: 'v1', points: 40, met: false }, 140 * S],
       [DESK, { kind: 'go-to', phase: 'show' }, 400 * S],
       [DESK, { kind: 'go-to', phase: 'drive' }, 460 * S],
@@ -59,7 +64,17 @@ describe('results as CSV', () => {
     });
   });
 
+  it('name the weather of an entry where its challenge says another', () => {
+    expect(rows.map(({ entry, weather }) => [entry, weather])).toEqual([
+      ['1', ''],
+      ['1', 'stormy'],
+      ['2', ''],
+      ['', ''],
+    ]);
+  });
+
   it('have empty cells for a team without an entry', () => {
-    expect(rows[1]).toMatchObject({ team: 'bell', entry: '', 'drawing rules': '', 'minutes on paper': '' });
+    const empty = { entry: '', 'drawing rules': '', 'minutes on paper': '', weather: '' };
+    expect(rows.at(-1)).toMatchObject({ team: 'key', ...empty });
   });
 });

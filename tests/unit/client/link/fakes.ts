@@ -3,6 +3,7 @@ import { memoryShelf, type Pending, type Shelf } from '../../../../client/link/o
 import type { OpenWire, WireListener } from '../../../../client/link/wire.ts';
 import { FIRST_BOARD } from '../../../../shared/room/board.ts';
 import { NO_COACHING } from '../../../../shared/room/coaching.ts';
+import { USUAL_CONDITIONS } from '../../../../shared/room/conditions.ts';
 import { NO_DRIVING } from '../../../../shared/room/driving.ts';
 import type { RoomEvent, RoomFact } from '../../../../shared/room/events.ts';
 import { NO_PLAN } from '../../../../shared/room/plan.ts';
@@ -142,6 +143,7 @@ export const roomState = (seq: number, change: Partial<RoomState> = {}): RoomSta
   stage: [],
   board: FIRST_BOARD,
   coaching: NO_COACHING,
+  conditions: USUAL_CONDITIONS,
   plan: NO_PLAN,
   driving: NO_DRIVING,
   ...change,

@@ -13,6 +13,7 @@ const entry = (team: string, points: number | null, round = 0): Entry => ({
   at: 0,
   late: false,
   variant: null,
+  weather: null,
   mended: false,
   gentler: false,
   spent: 0,
