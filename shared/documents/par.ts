@@ -11,6 +11,8 @@ export type Impossibility =
   | { readonly code: 'no-start'; readonly berth: 'start' | 'finish' }
   /** Whatever the marks, no given line leads from a start to where the goal wants something. */
   | { readonly code: 'out-of-reach'; readonly goal: string; readonly place: Texts }
+  /** Marks go into boxes, and over no given line that a robot comes to lies a box that one fits into. */
+  | { readonly code: 'no-box' }
   /** The goal needs an action that the chart has no word for. */
   | { readonly code: 'action-missing'; readonly goal: string; readonly action: Action['kind'] }
   /** The goal needs more marks than may be drawn. */

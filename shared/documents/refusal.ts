@@ -47,6 +47,7 @@ export type ChallengeProblemCode =
   | 'same-id-twice'
   | 'sheet-too-large'
   | 'off-the-sheet'
+  | 'box-too-small'
   | 'given-lines-missing'
   | 'begin-missing'
   | 'goals-missing'

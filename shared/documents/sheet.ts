@@ -22,6 +22,9 @@ export const Area = z.strictObject({
   polygon: z.array(Point).check(z.minLength(3), z.maxLength(24)),
 });
 
+/** A frame to put marks into, upright on the sheet; `at` is its top left corner. */
+export const MarkBox = z.strictObject({ id: Id, name: Texts, at: Point, w: Length, h: Length });
+
 export const Sheet = z.strictObject({
   w: Length,
   h: Length,
@@ -30,10 +33,13 @@ export const Sheet = z.strictObject({
   gates: z.array(Gate).check(z.maxLength(12)),
   areas: z.array(Area).check(z.maxLength(12)),
   keepOut: z.array(Area).check(z.maxLength(12)),
+  /** Where there are any, each mark of a team lies wholly inside one of them. Absent where there are none. */
+  boxes: z.optional(z.array(MarkBox).check(z.minLength(1), z.maxLength(12))),
   given: Drawing,
 });
 
 export type Berth = z.output<typeof Berth>;
 export type Gate = z.output<typeof Gate>;
 export type Area = z.output<typeof Area>;
+export type MarkBox = z.output<typeof MarkBox>;
 export type Sheet = z.output<typeof Sheet>;

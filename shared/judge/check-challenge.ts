@@ -1,11 +1,13 @@
 import type { Challenge } from '../documents/challenge.ts';
 import type { ChallengeProblem } from '../documents/refusal.ts';
-import type { Sheet } from '../documents/sheet.ts';
+import type { MarkBox, Sheet } from '../documents/sheet.ts';
 import type { PaperPoint } from '../geometry/units.ts';
 import { checkKit } from '../kit/check-kit.ts';
 import { isOverInk } from '../rules/ink-budget.ts';
 import { isOverMarks } from '../rules/mark-budget.ts';
 import { ruleContext } from '../rules/rules.ts';
+import { BAND_SPREAD } from '../track/layout.ts';
+import { boxCorners } from '../track/mark-boxes.ts';
 import { goalProblems } from './check-goals.ts';
 import { designRefusal, misplacedMark } from './refusal.ts';
 
@@ -16,6 +18,7 @@ export function checkChallenge(challenge: Challenge): ChallengeProblem[] {
   return [
     ...kitProblems(challenge),
     ...sheetProblems(challenge.sheet),
+    ...boxProblems(challenge),
     ...givenProblems(challenge),
     ...playProblems(challenge),
     ...goalProblems(challenge),
@@ -39,6 +42,7 @@ function givenProblems(challenge: Challenge): ChallengeProblem[] {
 
 function sheetProblems(sheet: Sheet): ChallengeProblem[] {
   const problems: ChallengeProblem[] = [];
+  const { boxes = [] } = sheet;
   if (sheet.w > LARGEST_SHEET.w || sheet.h > LARGEST_SHEET.h) {
     problems.push({ path: ['sheet'], code: 'sheet-too-large' });
   }
@@ -49,14 +53,26 @@ function sheetProblems(sheet: Sheet): ChallengeProblem[] {
     ['gates', sheet.gates.flatMap((gate) => [gate.a, gate.b])],
     ['areas', sheet.areas.flatMap((area) => area.polygon)],
     ['keepOut', sheet.keepOut.flatMap((area) => area.polygon)],
+    ['boxes', boxes.flatMap(boxCorners)],
   ];
   for (const [part, points] of places) {
     if (points.some(off)) problems.push({ path: ['sheet', part], code: 'off-the-sheet' });
   }
-  for (const part of ['gates', 'areas', 'keepOut'] as const) {
-    if (idTwice(sheet[part])) problems.push({ path: ['sheet', part], code: 'same-id-twice' });
+  for (const part of ['gates', 'areas', 'keepOut', 'boxes'] as const) {
+    if (idTwice(sheet[part] ?? [])) problems.push({ path: ['sheet', part], code: 'same-id-twice' });
   }
   return problems;
+}
+
+/** A box takes in the smallest mark that robots of the kit read, lying or upright. */
+function boxProblems({ sheet: { boxes = [] }, kit: { rules } }: Challenge): ChallengeProblem[] {
+  const long = rules.bands.least * rules.bands.shortest;
+  const wide = rules.lineWidth.least + 2 * BAND_SPREAD;
+  const isTooSmall = ({ w, h }: MarkBox): boolean =>
+    Math.min(w, h) < Math.min(long, wide) || Math.max(w, h) < Math.max(long, wide);
+  return boxes.flatMap((box, i): ChallengeProblem[] =>
+    isTooSmall(box) ? [{ path: ['sheet', 'boxes', i], code: 'box-too-small' }] : [],
+  );
 }
 
 const idTwice = (things: readonly { readonly id: string }[]): boolean =>

@@ -28,7 +28,13 @@ const causesOf = ({ rule, variant }: Finding): readonly Ending[] =>
   rule === 'R-loose-end' && variant === 'gap' ? BEFORE_GAP : (CAUSES[rule] ?? []);
 
 /** Rules of the challenge rather than of driving: what breaks them counts for nothing, however it drives. */
-const OF_CHALLENGE: readonly RuleId[] = ['R-keep-out', 'R-given-lines', 'R-ink-budget', 'R-mark-budget'];
+const OF_CHALLENGE: readonly RuleId[] = [
+  'R-keep-out',
+  'R-given-lines',
+  'R-ink-budget',
+  'R-mark-budget',
+  'R-mark-box',
+];
 
 /** A line that leads past an area breaks the challenge only where a robot really reaches in. */
 const isBroken = ({ rule, variant }: Finding, traces: readonly Trace[]): boolean =>

@@ -1,9 +1,11 @@
 import { Challenge, type Variant } from '../documents/challenge.ts';
 import { type Band, type Design, type Drawing, type Mark, wordOf } from '../documents/design.ts';
 import { type Action, actionOf, type Kit, reversed } from '../documents/kit.ts';
-import type { Area, Berth, Sheet } from '../documents/sheet.ts';
+import type { Area, Berth, MarkBox, Sheet } from '../documents/sheet.ts';
 import { parseDocument, writeDocument } from '../documents/values.ts';
+import { boxOf } from '../geometry/box.ts';
 import type { Mm, PaperPoint, Rad } from '../geometry/units.ts';
+import { boxCorners } from '../track/mark-boxes.ts';
 
 /**
  * Fair variants of a challenge, for neighbouring tables: the same sheet as in a mirror, or turned by half
@@ -85,6 +87,11 @@ function sheetIn(sheet: Sheet, { place, heading }: Frame): Sheet {
     heading: heading(berth.heading),
   });
   const areaIn = (area: Area): Area => ({ ...area, polygon: area.polygon.map(place) });
+  // The corner that comes to lie top left is the one that lay diagonally opposite, or beside it.
+  const boxIn = (box: MarkBox): MarkBox => {
+    const { minX, minY } = boxOf(boxCorners(box).map(place));
+    return { ...box, at: { x: minX, y: minY } };
+  };
   return {
     ...sheet,
     start: berthIn(sheet.start),
@@ -92,6 +99,7 @@ function sheetIn(sheet: Sheet, { place, heading }: Frame): Sheet {
     gates: sheet.gates.map((gate) => ({ ...gate, a: place(gate.a), b: place(gate.b) })),
     areas: sheet.areas.map(areaIn),
     keepOut: sheet.keepOut.map(areaIn),
+    ...(sheet.boxes ? { boxes: sheet.boxes.map(boxIn) } : {}),
   };
 }
 

@@ -1,11 +1,9 @@
 import type { Hatch, Kit } from '../documents/kit.ts';
 import { directionAt, type Path, pointAt } from '../geometry/path.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
-import type { LaidBand, LaidLine, LaidMark, Layout } from '../track/layout.ts';
+import { BAND_SPREAD, type LaidBand, type LaidLine, type LaidMark, type Layout } from '../track/layout.ts';
 import type { PictureBand } from './shapes.ts';
 
-/** A band is this much wider than its line, so that no line shows beside it. */
-const OVERHANG = 0.4;
 /** The longest step along a bend between two corners of a band's outline. */
 const OUTLINE_STEP = 1.5;
 
@@ -19,7 +17,7 @@ export function pictureBands(layout: Layout, kit: Kit): PictureBand[] {
 }
 
 function pictureBand(band: LaidBand, mark: LaidMark, line: LaidLine, kit: Kit): PictureBand {
-  const half = (line.width + OVERHANG) / 2;
+  const half = line.width / 2 + BAND_SPREAD;
   const ink = kit.inks.find((candidate) => candidate.id === band.ink);
   const hatch = ink?.hatch ?? 'cross';
   const middle = (band.from + band.to) / 2;
@@ -38,7 +36,7 @@ function pictureBand(band: LaidBand, mark: LaidMark, line: LaidLine, kit: Kit): 
 
 /** The paper under a whole mark: the gaps between its bands are white, not line. */
 export const markGround = (mark: LaidMark, line: LaidLine): PaperPoint[] =>
-  outlineOf(line.path, mark.from, mark.to, (line.width + OVERHANG) / 2);
+  outlineOf(line.path, mark.from, mark.to, line.width / 2 + BAND_SPREAD);
 
 /** The point `right` mm to the right of travel at way `s`. */
 function beside(path: Path, s: Mm, right: Mm): PaperPoint {

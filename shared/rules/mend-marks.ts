@@ -2,6 +2,7 @@ import { type Band, type Drawing, lengthOfBands, type Mark } from '../documents/
 import { reversed } from '../documents/kit.ts';
 import type { Mm } from '../geometry/units.ts';
 import type { LaidMark } from '../track/layout.ts';
+import { type Span, spansInBoxes } from '../track/mark-boxes.ts';
 import { isCurve } from '../track/room.ts';
 import { type EdgeMark, type TrackEdge, twin } from '../track/track.ts';
 import type { RuleView } from './context.ts';
@@ -11,28 +12,59 @@ import { betweenMarks, needsAfter } from './needs.ts';
 /** Kept beyond the allowed room, so that rounding to the file form can't bring a finding back. */
 const SPARE: Mm = 0.02;
 
-interface Span {
-  readonly from: Mm;
-  readonly to: Mm;
-}
-
 /**
  * Drawings in which the mark has slid along its line to a place with room on both sides, the shortest
- * slide first. It passes no other mark and stays between the nodes where its middle stands.
+ * slide first. It passes no other mark and stays between the nodes where its middle stands; where the sheet
+ * has boxes for marks, it comes to stand in one.
  */
 export function slidMark(view: RuleView, mark: LaidMark): Drawing[] {
   const edge = view.track.edges.find((e) => e.along && e.marks.some((m) => m.mark === mark));
   const onEdge = edge?.marks.find((m) => m.mark === mark);
   if (!edge || !onEdge || view.track.lines[edge.line]!.line.id !== mark.line) return [];
   const length = mark.to - mark.from;
-  const places = freePlaces(view, edge, mark, length).map((span) =>
+  const places = inBoxes(view, edge, length, freePlaces(view, edge, mark, length)).map((span) =>
     Math.min(Math.max(onEdge.from, span.from), span.to),
   );
-  return places
-    .map((from) => from - onEdge.from)
+  return slidBy(
+    view,
+    mark,
+    places.map((from) => from - onEdge.from),
+  );
+}
+
+/** Drawings in which the mark has slid by each of these, the shortest slide first. */
+const slidBy = (view: RuleView, mark: LaidMark, shifts: readonly Mm[]): Drawing[] =>
+  [...shifts]
     .sort((a, b) => Math.abs(a) - Math.abs(b) || a - b)
     .map((shift) => withSlidMark(view, mark, shift))
     .filter((drawing) => drawing !== undefined);
+
+/** What of these spans lies in boxes; all of it on a sheet without any. */
+function inBoxes({ sheet, track }: RuleView, edge: TrackEdge, length: Mm, spans: readonly Span[]): Span[] {
+  if (!sheet.boxes) return [...spans];
+  const boxed = spansInBoxes(sheet.boxes, track.lines[edge.line]!.line, length).map(({ from, to }) => ({
+    from: from - edge.low + SPARE,
+    to: to - edge.low - SPARE,
+  }));
+  return spans.flatMap((span) =>
+    nonEmpty(boxed.map(({ from, to }) => ({ from: Math.max(span.from, from), to: Math.min(span.to, to) }))),
+  );
+}
+
+/**
+ * Drawings in which the mark has slid into a box: to a place with room on both sides; or just so far that it
+ * lies in one, or to the middle of one, wherever on its line.
+ */
+export function markIntoBox(view: RuleView, mark: LaidMark): Drawing[] {
+  const { line } = view.track.lines.find((l) => l.line.id === mark.line)!;
+  const spans = spansInBoxes(view.sheet.boxes ?? [], line, mark.to - mark.from);
+  const shifts = spans.flatMap(({ from, to }) => {
+    const middle = (from + to) / 2;
+    const spare = Math.min(SPARE, middle - from);
+    const nearest = Math.min(Math.max(mark.from, from + spare), to - spare);
+    return [nearest - mark.from, middle - mark.from];
+  });
+  return [...slidMark(view, mark), ...slidBy(view, mark, shifts)];
 }
 
 /** Spans of the edge where the mark may begin. */

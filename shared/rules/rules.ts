@@ -34,6 +34,7 @@ import { keepOut } from './keep-out.ts';
 import { lineWidth } from './line-width.ts';
 import { looseEnd } from './loose-end.ts';
 import { margin } from './margin.ts';
+import { markBox } from './mark-box.ts';
 import { markBudget } from './mark-budget.ts';
 import { markOnCurve } from './mark-on-curve.ts';
 import { markOnJunction } from './mark-on-junction.ts';
@@ -62,6 +63,7 @@ export const RULES: readonly Rule[] = [
   unknownMark,
   markOnCurve,
   markOnJunction,
+  markBox,
   missingArm,
   keepOut,
   givenLines,

@@ -1,7 +1,7 @@
 import type { Box } from '../geometry/box.ts';
 import { angleAlong, type PieceShape, pieceAt } from '../geometry/piece.ts';
 import type { Mm } from '../geometry/units.ts';
-import type { LaidBand, LaidMark, Layout } from '../track/layout.ts';
+import { BAND_SPREAD, type LaidBand, type LaidMark, type Layout } from '../track/layout.ts';
 import { shareInside } from './blur.ts';
 import {
   columnFrom,
@@ -13,9 +13,6 @@ import {
   TILE_ROW,
 } from './coverage.ts';
 import { type Reflectance, WHITE } from './reflectance.ts';
-
-/** A band is this much wider than its line on each side: half of the 0.4 mm that inks spread. */
-const BAND_SPREAD: Mm = 0.2;
 
 /** A stretch of line that is not the marker's black: bands, or the white between two of them. */
 export interface BandPart {

@@ -13,8 +13,8 @@ import { areasIn } from './formula-kinds.ts';
 import type { MarksProblem } from './marks-problem.ts';
 import { railRuns } from './rail-run.ts';
 
-/** What the drawing rules would say of the given lines and marks if a team had drawn them. */
-export function findingsOnGiven({ sheet, kit, starts }: Challenge): Finding[] {
+/** What the drawing rules would say of the given lines and marks if a team had drawn them, in boxes or not. */
+export function findingsOnGiven({ sheet: { boxes: _, ...sheet }, kit, starts }: Challenge): Finding[] {
   return plainFindings(ruleContext({ ...sheet, given: EMPTY_DRAWING }, sheet.given, kit, starts));
 }
 

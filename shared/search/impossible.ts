@@ -14,7 +14,19 @@ export function graphProblems(problem: MarksProblem): Impossibility[] {
   const { challenge, map } = problem;
   const unstarted = challenge.starts.filter((start) => map.starts[start]?.kind !== 'on');
   if (unstarted.length > 0) return unstarted.map((berth) => ({ code: 'no-start', berth }));
-  return [...actionsMissing(problem), ...placesOutOfReach(problem)];
+  return [...actionsMissing(problem), ...placesOutOfReach(problem), ...boxesMissed(problem)];
+}
+
+/** Whether marks go into boxes, and not even the smallest fits into one on a line that a robot comes to. */
+function boxesMissed(problem: MarksProblem): Impossibility[] {
+  const { challenge, map } = problem;
+  if (!challenge.sheet.boxes) return [];
+  const { least, shortest } = challenge.kit.rules.bands;
+  const length = least * shortest;
+  const takesMark = ({ edge: { line, low, high } }: Rail): boolean =>
+    map.places(line, length).some((way) => way + length > low && way < high);
+  const some = challenge.starts.some((start) => reached(problem, start).some(takesMark));
+  return some ? [] : [{ code: 'no-box' }];
 }
 
 function actionsMissing({ challenge, must }: MarksProblem): Impossibility[] {

@@ -7,6 +7,7 @@ import { layOut } from '../track/layout.ts';
 import { startOn } from '../track/start.ts';
 import type { Track } from '../track/track.ts';
 import { kindsIn } from './formula-kinds.ts';
+import { markPlaces } from './mark-places.ts';
 import type { PlacedMark } from './rail-marks.ts';
 import { railsOf } from './rails.ts';
 import type { RailMap } from './ride.ts';
@@ -46,6 +47,7 @@ export function marksProblem(challenge: Challenge): MarksProblem {
     limit: limits.time,
     sampled,
     cutsLoops,
+    places: markPlaces(layout, sheet.boxes),
   };
   const lines = new Map(layout.lines.map((line, i) => [line.id, i]));
   const given = layout.marks.map(({ line, from, to, word }) => ({ line: lines.get(line)!, from, to, word }));

@@ -24,6 +24,8 @@ export interface RailMap {
   readonly sampled: boolean;
   /** Whether a ride may end where it goes round for ever: only where length and time don't count. */
   readonly cutsLoops: boolean;
+  /** Ways along a line, by its index, at which the search puts marks of this length. */
+  readonly places: (line: number, length: Mm) => readonly Mm[];
 }
 
 /** One rail as one ride passed over it: ways of the bar's first plain line, and of the axle. */

@@ -1,12 +1,7 @@
-import type { Kit } from '../documents/kit.ts';
 import type { Mm } from '../geometry/units.ts';
 import { MODEL } from '../run/model.ts';
 import { isRead, metOn, type PlacedMark } from './rail-marks.ts';
-import type { Rail } from './rails.ts';
 import type { RailMap, RailRun } from './ride.ts';
-
-/** The search places marks on this grid along each line. */
-export const GRID: Mm = 5;
 
 /** A moment of a list of runs: run by run, pass by pass, way by way. */
 export interface Moment {
@@ -29,12 +24,12 @@ export interface Spot {
 }
 
 /**
- * Every place on the grid where a new mark would be read for the first time after `last`: then nothing
- * before that moment changes, and a set of marks is tried in one order only. Where `within` is given, only
- * places that are also read in that run.
+ * Every place where a new mark would be read for the first time after `last`: then nothing before that
+ * moment changes, and a set of marks is tried in one order only. Where `within` is given, only places that
+ * are also read in that run.
  */
 export function spotsAfter(
-  { rails, kit }: RailMap,
+  map: RailMap,
   runs: readonly RailRun[],
   marks: readonly PlacedMark[],
   length: Mm,
@@ -45,7 +40,7 @@ export function spotsAfter(
   const needed = new Set<number>();
   runs.forEach((run, r) => {
     run.passes.forEach((pass, p) => {
-      for (const { key, spot, way } of readable(rails[pass.rail]!, kit, pass, marks, length)) {
+      for (const { key, spot, way } of readable(map, pass, marks, length)) {
         if (within === r) needed.add(key);
         if (read.has(key)) continue;
         read.set(key, isAfter({ run: r, pass: p, way }, last) ? spot : undefined);
@@ -57,7 +52,7 @@ export function spotsAfter(
   );
 }
 
-/** More places than a line has on the grid. */
+/** More places than a line has. */
 const PLACES = 100_000;
 
 interface Readable {
@@ -67,20 +62,20 @@ interface Readable {
 }
 
 function readable(
-  rail: Rail,
-  kit: Kit,
+  { rails, kit, places }: RailMap,
   pass: RailRun['passes'][number],
   marks: readonly PlacedMark[],
   length: Mm,
 ): Readable[] {
+  const rail = rails[pass.rail]!;
   const { line, low, high, along } = rail.edge;
   const met = metOn(rail, marks);
   const found: Readable[] = [];
-  const first = Math.ceil(low / GRID);
-  const last = Math.floor((high - length) / GRID);
-  for (let i = 0; i <= last - first; i++) {
-    const k = along ? first + i : last - i;
-    const start = k * GRID;
+  const starts = places(line, length);
+  for (let i = 0; i < starts.length; i++) {
+    const k = along ? i : starts.length - 1 - i;
+    const start = starts[k]!;
+    if (start < low || start > high - length) continue;
     const from = along ? start - low : high - start - length;
     const to = from + length;
     const way = to + MODEL.blackAfter - kit.robot.barAhead;

@@ -3,6 +3,9 @@ import type { Sheet } from '../documents/sheet.ts';
 import { type Path, pathOf } from '../geometry/path.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 
+/** A band is so much wider than its line on each side: half of the 0.4 mm that inks spread. */
+export const BAND_SPREAD: Mm = 0.2;
+
 /** Where everything drawn or given lies: lines with their paths, marks with the ways of their bands. */
 export interface Layout {
   readonly lines: readonly LaidLine[];

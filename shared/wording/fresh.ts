@@ -39,4 +39,5 @@ export const PLACE_TEXTS = {
   gate: { en: 'Gate', es: 'Puerta' },
   area: { en: 'Area', es: 'Zona' },
   'keep-out': { en: 'Nest', es: 'Nido' },
+  box: { en: 'Marks', es: 'Marcas' },
 } as const satisfies Readonly<Record<string, Texts>>;

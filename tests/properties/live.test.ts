@@ -90,6 +90,9 @@ function drawingsOf({ drawing }: Plausible, done: readonly { edit: string; where
   return drawings;
 }
 
+/** Over the left half: some marks lie in it, and some don't. */
+const BOX = { id: 'left', name: { en: 'Marks' }, at: { x: 0, y: 0 }, w: 210, h: 297 };
+
 const challengeOf = ({ kit, sheet }: Plausible): Challenge => ({
   version: 1,
   id: 'anything',
@@ -108,7 +111,8 @@ const bytesOf = ({ buffer }: Uint8Array | Uint16Array | Int32Array): Buffer =>
 
 test('liveJudge over a sequence of edits says of each drawing what judge says of it alone', () => {
   fc.assert(
-    fc.property(plausible, edits, (design, done) => {
+    fc.property(plausible, edits, fc.boolean(), (drawn, done, boxed) => {
+      const design = boxed ? { ...drawn, sheet: { ...drawn.sheet, boxes: [BOX] } } : drawn;
       const challenge = challengeOf(design);
       const live = liveJudge();
       for (const drawing of drawingsOf(design, done)) {

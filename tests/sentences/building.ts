@@ -67,7 +67,7 @@ function ofWishes({ wish }: Wording['builder']): void {
 export function ofBuilding({ builder }: Wording): void {
   ofWishes(builder);
   const { places, lines, goals, asking, rules, found, fresh, own } = builder;
-  each(['start', 'finish', 'gate', 'area', 'keep-out'] as const, (kind) => [
+  each(['start', 'finish', 'gate', 'area', 'keep-out', 'box'] as const, (kind) => [
     places.kind(kind),
     places.across(kind, 2),
     places.down(kind, 2),

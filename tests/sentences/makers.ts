@@ -9,6 +9,7 @@ import { each } from './each.ts';
 const IMPOSSIBLE: readonly Impossibility[] = [
   { code: 'no-start', berth: 'finish' },
   { code: 'out-of-reach', goal: 'g', place: { en: 'p', es: 'p' } },
+  { code: 'no-box' },
   { code: 'action-missing', goal: 'g', action: 'park' },
   { code: 'marks-needed', needed: 3, allowed: 1 },
   { code: 'goal-never-met', goal: 'g', marks: 2, margin: -34, unit: 'mm' },
@@ -40,6 +41,8 @@ export function ofMakers({ par, library, judging }: Wording): void {
       'colours-too-close',
       'out-of-order',
       'out-of-range',
+      'off-the-sheet',
+      'box-too-small',
     ] as const,
     judging.challengeProblem,
   );

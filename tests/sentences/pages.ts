@@ -158,7 +158,7 @@ export function listedOnes(words: Wording): void {
   each([90, 0], (degrees) => tablet.building.caught('angle', 'B', degrees));
   each(['straight', 'quarter', 'half'] as const, tablet.building.bent);
   words.keys.place('12 cm', '3 cm');
-  words.keys.mark('…');
+  each([words.keys.mark, words.keys.inBox], (f) => f('…'));
   each(['end', 'corner', 'middle', 'line', 'paper'] as const, words.keys.under);
   tablet.building.inkAndMarks('12 cm', 3);
   tablet.trying.way(2, '…');

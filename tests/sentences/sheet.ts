@@ -7,6 +7,7 @@ const NAME = 'Faro';
 /** The sheet in words, and how a device reads it aloud. */
 export function ofSheet({ reading, device }: Wording): void {
   each([reading.start, reading.finish, reading.gate, reading.area, reading.keepOut], (f) => f(NAME, AT));
+  reading.box(NAME, AT, { x: 92, y: 170 });
   reading.place(AT);
   reading.lineNumber(2);
   each([true, false], (given) => reading.line(1, given, NAME, NAME, 120));

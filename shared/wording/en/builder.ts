@@ -10,13 +10,14 @@ import { numbers } from './numbers.ts';
 
 const marks = (n: number): string => `${numbers.words(n)} ${n === 1 ? 'mark' : 'marks'}`;
 
-export type PlaceKind = 'start' | 'finish' | 'gate' | 'area' | 'keep-out';
+export type PlaceKind = 'start' | 'finish' | 'gate' | 'area' | 'keep-out' | 'box';
 const PLACES: Readonly<Record<PlaceKind, string>> = {
   start: 'start berth',
   finish: 'finish berth',
   gate: 'gate',
   area: 'area',
   'keep-out': 'keep-out',
+  box: 'box for marks',
 };
 
 const cornerOf = (kind: PlaceKind, n: number): string =>
@@ -28,7 +29,7 @@ const places = {
   otherPaper: 'another size',
   width: 'Width',
   height: 'Height',
-  listed: 'Berths, gates and areas',
+  listed: 'Berths, gates, areas and boxes',
   how: 'Pull them on the sheet, or choose one and set its numbers. On the sheet arrows move by 5 mm, with Shift by 1 mm.',
   picture: 'The sheet that is being built',
   kind: (kind: PlaceKind): string => PLACES[kind],
@@ -38,6 +39,9 @@ const places = {
   heading: 'Robot faces',
   reach: 'Reached within',
   startOnly: 'Robots only set out from here',
+  boxWidth: 'Width of the box',
+  boxHeight: 'Height of the box',
+  boxes: 'Where a sheet has boxes, teams put marks only into them.',
   moreCorners: 'One corner more',
   lessCorners: 'One corner less',
   remove: 'Take it away',

@@ -75,6 +75,12 @@ export const ON_SHEET = {
       String(v.measured),
       `This challenge allows ${numbers.counted(v.allowed, 'mark', 'marks')}.`,
     ),
+  'R-mark-box': (v) =>
+    said(
+      'Mark outside the boxes',
+      length(v.measured),
+      `This mark reaches ${length(v.measured)} too far: here marks go wholly into a box.`,
+    ),
   'R-start-on-line': (v) => {
     if (v.variant === 'across') {
       return said(

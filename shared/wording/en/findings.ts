@@ -26,6 +26,7 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'remove-mark': 'Take a mark away.',
   'slide-mark': 'Slide the mark along the line.',
   'slide-or-slow-down': 'Slide the mark along the line, or slow down before it.',
+  'into-box': 'Move the mark into a box.',
   'add-bands': 'Add a band.',
   'remove-bands': 'Take a band away.',
   'even-bands': 'Make the bands equal and edge to edge.',

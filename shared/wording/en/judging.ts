@@ -43,6 +43,7 @@ const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode 
     'same-id-twice': 'Two things have the same id.',
     'sheet-too-large': 'The sheet is larger than 4 m × 2 m.',
     'off-the-sheet': 'Something lies off the sheet.',
+    'box-too-small': 'A box for marks is smaller than the smallest mark.',
     'given-lines-missing': 'In “fill in” the lines are given, and the sheet has none.',
     'begin-missing': 'In “mend” the drawing begins with a fault, and there is no drawing to begin with.',
     'goals-missing': 'There is no goal.',

@@ -15,6 +15,7 @@ export const keys = {
   place: (across: string, down: string): string => `${across} across, ${down} down`,
   under: (kind: keyof typeof UNDER): string => UNDER[kind],
   mark: (name: string): string => `mark ${name}`,
+  inBox: (name: string): string => `inside ${name}`,
   holds: 'held',
   noFreehand: 'Freehand needs a finger. Keys draw straights; Curve bends them.',
   rows: [

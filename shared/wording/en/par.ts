@@ -39,6 +39,8 @@ const SENTENCES: Sentences = {
     `No line leads out of the ${berth} berth. Lay one under the front of a robot that stands there.`,
   'out-of-reach': ({ goal, place }) =>
     `Goal “${goal}”: whatever the marks, no line leads to ${place.en}. Lay a line there, or move ${place.en}.`,
+  'no-box': () =>
+    'Marks go into boxes, and no box lies over a line that a robot comes to. Move one over a line, or take the boxes away.',
   'action-missing': ({ goal, action }) =>
     `Goal “${goal}” needs ${ACTIONS[action]}, and the chart has no mark for it. Choose another kit or goal.`,
   'marks-needed': ({ needed, allowed }) =>

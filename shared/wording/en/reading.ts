@@ -21,6 +21,8 @@ export const reading = {
   gate: (name: string, at: PaperPoint): string => `${name}, a gate: ${place(at)}.`,
   area: (name: string, at: PaperPoint): string => `${name}, a place: around ${place(at)}.`,
   keepOut: (name: string, at: PaperPoint): string => `${name}, keep out: around ${place(at)}.`,
+  box: (name: string, from: PaperPoint, to: PaperPoint): string =>
+    `${name}, a box to put marks into: from ${place(from)} to ${place(to)}.`,
   place,
   lineNumber: (n: number): string => `line ${n}`,
   line: (n: number, given: boolean, from: string, to: string, length: Mm): string =>

@@ -17,6 +17,7 @@ const PLACES: Readonly<Record<PlaceKind, string>> = {
   gate: 'puerta',
   area: 'zona',
   'keep-out': 'zona prohibida',
+  box: 'recuadro para marcas',
 };
 
 const cornerOf = (kind: PlaceKind, n: number): string =>
@@ -28,7 +29,7 @@ const places = {
   otherPaper: 'otro tamaño',
   width: 'Ancho',
   height: 'Alto',
-  listed: 'Amarres, puertas y zonas',
+  listed: 'Amarres, puertas, zonas y recuadros',
   how: 'Se arrastran en la hoja, o se elige uno y se ponen sus números. En la hoja las flechas mueven 5 mm; con Mayúsculas, 1 mm.',
   picture: 'La hoja que se construye',
   kind: (kind: PlaceKind): string => PLACES[kind],
@@ -38,6 +39,9 @@ const places = {
   heading: 'El robot mira a',
   reach: 'Se alcanza a menos de',
   startOnly: 'De aquí solo salen robots',
+  boxWidth: 'Ancho del recuadro',
+  boxHeight: 'Alto del recuadro',
+  boxes: 'Si la hoja tiene recuadros, los equipos solo ponen marcas dentro de ellos.',
   moreCorners: 'Una esquina más',
   lessCorners: 'Una esquina menos',
   remove: 'Quitar de la hoja',

@@ -74,6 +74,12 @@ export const ON_SHEET = {
       String(v.measured),
       `En este reto puedes usar ${numbers.counted(v.allowed, 'marca', 'marcas')}.`,
     ),
+  'R-mark-box': (v) =>
+    said(
+      'Marca fuera del recuadro',
+      length(v.measured),
+      `Esta marca se pasa ${length(v.measured)}: aquí las marcas van enteras en un recuadro.`,
+    ),
   'R-start-on-line': (v) => {
     if (v.variant === 'across') {
       return said(

@@ -24,6 +24,7 @@ const REMEDY: Readonly<Record<Remedy, string>> = {
   'remove-mark': 'Quita una marca.',
   'slide-mark': 'Desliza la marca por la línea.',
   'slide-or-slow-down': 'Desliza la marca por la línea o frena antes de ella.',
+  'into-box': 'Lleva la marca a un recuadro.',
   'add-bands': 'Añade una banda.',
   'remove-bands': 'Quita una banda.',
   'even-bands': 'Haz las bandas iguales y sin huecos.',

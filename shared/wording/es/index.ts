@@ -38,7 +38,7 @@ import { tracing } from './tracing.ts';
  * | sheet, drawing | hoja, dibujo | | pace: tiptoe, steady | paso: de puntillas, normal |
  * | entry, hand in | entrega, entregar | | pace: brisk, fast | paso: ligero, rápido |
  * | berth, harbour wall | amarre, malecón | | stretch | tramo |
- * | gate, keep-out | puerta, zona prohibida | | chance, left to luck | azar, al azar |
+ * | gate, keep-out, box | puerta, zona prohibida, recuadro | | chance, left to luck | azar, al azar |
  * | chart | tabla (de marcas) | | margin: to spare, missing | de sobra, falta |
  * | draw, fill in | dibujar, completar | | predict, mend | predecir, arreglar |
  */

@@ -42,6 +42,7 @@ const PROBLEMS: Readonly<Record<Exclude<ChallengeProblemCode, DesignRefusalCode 
     'same-id-twice': 'Dos cosas tienen el mismo id.',
     'sheet-too-large': 'La hoja mide más de 4 m × 2 m.',
     'off-the-sheet': 'Algo queda fuera de la hoja.',
+    'box-too-small': 'Un recuadro para marcas es más pequeño que la marca más pequeña.',
     'given-lines-missing': 'En «Completar» la hoja trae las líneas, y esta no tiene ninguna.',
     'begin-missing': 'En «Arreglar» el dibujo empieza con un fallo, y no hay dibujo con el que empezar.',
     'goals-missing': 'No hay ningún objetivo.',

@@ -14,6 +14,7 @@ export const keys = {
   place: (across: string, down: string): string => `${across} a lo ancho, ${down} hacia abajo`,
   under: (kind: keyof typeof UNDER): string => UNDER[kind],
   mark: (name: string): string => `marca ${name}`,
+  inBox: (name: string): string => `dentro de ${name}`,
   holds: 'agarrado',
   noFreehand: 'A mano alzada hace falta un dedo. Las teclas dibujan rectas; Curva las dobla.',
   rows: [

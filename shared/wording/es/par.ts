@@ -42,6 +42,8 @@ const SENTENCES: Sentences = {
     `Ninguna línea sale del amarre ${BERTHS[berth]}. Conviene poner una bajo el frente de un robot que esté allí.`,
   'out-of-reach': ({ goal, place }) =>
     `Objetivo «${goal}»: sean cuales sean las marcas, ninguna línea lleva a «${textIn(place, 'es')}». Hay que poner una línea o mover «${textIn(place, 'es')}».`,
+  'no-box': () =>
+    'Las marcas van en recuadros, y ningún recuadro está sobre una línea a la que llegue un robot. Hay que mover uno sobre una línea o quitar los recuadros.',
   'action-missing': ({ goal, action }) =>
     `El objetivo «${goal}» pide ${ACTIONS[action]}, y la tabla no tiene marca para eso. Hay que elegir otro kit u otro objetivo.`,
   'marks-needed': ({ needed, allowed }) =>

@@ -21,6 +21,8 @@ export const reading = {
   gate: (name: string, at: PaperPoint): string => `${name}, una puerta: ${place(at)}.`,
   area: (name: string, at: PaperPoint): string => `${name}, un lugar: alrededor de ${place(at)}.`,
   keepOut: (name: string, at: PaperPoint): string => `${name}, zona prohibida: alrededor de ${place(at)}.`,
+  box: (name: string, from: PaperPoint, to: PaperPoint): string =>
+    `${name}, un recuadro para poner marcas: desde ${place(from)} hasta ${place(to)}.`,
   place,
   lineNumber: (n: number): string => `la línea ${n}`,
   line: (n: number, given: boolean, from: string, to: string, length: Mm): string =>

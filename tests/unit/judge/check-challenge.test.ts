@@ -129,6 +129,29 @@ describe('checkChallenge', () => {
       { path: ['sheet', 'areas'], code: 'same-id-twice' },
     ]);
   });
+  test('boxes lie on the sheet, differ in their ids, and take in the smallest mark of the kit', () => {
+    const box = (id: string, x: number, w: number, h: number) => ({
+      id,
+      name: { en: 'Marks' },
+      at: { x, y: 20 },
+      w,
+      h,
+    });
+    const problems = (...boxes: ReturnType<typeof box>[]) =>
+      checkChallenge(challenge({ sheet: { ...SHEET, boxes } }));
+    // Two bands of 4 mm on a line of 4 mm, with 0.2 mm of ink to either side; lying and upright.
+    expect(problems(box('a', 10, 8, 4.4), box('b', 60, 4.4, 8))).toEqual([]);
+    expect(problems(box('a', SHEET.w - 30, 30, 10))).toEqual([]);
+    expect(problems(box('a', 10, 7.99, 4.4), box('b', 60, 8, 4.39), box('c', 90, 4.4, 7.9))).toEqual(
+      [0, 1, 2].map((i) => ({ path: ['sheet', 'boxes', i], code: 'box-too-small' })),
+    );
+    expect(problems(box('a', SHEET.w - 29.99, 30, 10))).toEqual([
+      { path: ['sheet', 'boxes'], code: 'off-the-sheet' },
+    ]);
+    expect(problems(box('a', 10, 30, 10), box('a', 60, 30, 10))).toEqual([
+      { path: ['sheet', 'boxes'], code: 'same-id-twice' },
+    ]);
+  });
   test('a model with more line or marks than the challenge allows is named', () => {
     const bands = [
       { ink: 'C', length: 5.5, gap: 0 },

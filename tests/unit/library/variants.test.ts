@@ -75,6 +75,23 @@ describe('variantOf', () => {
     expect([twice.sentence, words(twice.model)]).toEqual([challenge.sentence, words(challenge.model)]);
   });
 
+  test('boxes for marks lie where they lay in the mirror, and are turned with the sheet', () => {
+    const ferry = challengeOf('ferry-junction');
+    const box = { id: 'a', name: { en: 'Marks' }, at: { x: 80, y: 95 }, w: 50.25, h: 20 };
+    const boxed = { ...ferry, sheet: { ...ferry.sheet, boxes: [box] } };
+    // The sheet is 297 × 210 mm.
+    expect(sure(boxed, 'mirrored').sheet.boxes).toEqual([{ ...box, at: { x: 166.75, y: 95 } }]);
+    expect(sure(boxed, 'turned').sheet.boxes).toEqual([{ ...box, at: { x: 166.75, y: 95 } }]);
+    const low = { ...box, at: { x: 80, y: 20 } };
+    expect(sure({ ...ferry, sheet: { ...ferry.sheet, boxes: [low] } }, 'turned').sheet.boxes).toEqual([
+      { ...box, at: { x: 166.75, y: 170 } },
+    ]);
+    for (const variant of VARIANTS) {
+      expect(sure(sure(boxed, variant), variant).sheet.boxes).toEqual([box]);
+      expect('boxes' in sure(ferry, variant).sheet).toBe(false);
+    }
+  });
+
   test('a sentence that says left says right in the mirror, and left when turned', () => {
     const junction = challengeOf('ferry-junction');
     expect(sure(junction, 'mirrored').sentence.en).toBe('Take the right way at the ferry junction.');

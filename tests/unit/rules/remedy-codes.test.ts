@@ -35,6 +35,12 @@ const cases: [RuleId, Remedy, Drawing, Setting][] = [
   ],
   ['R-ink-budget', 'use-less-line', drawn([PIER]), { limits: { ink: 100 } }],
   ['R-mark-budget', 'remove-mark', drawn([PIER], [mark('m', 'pier', 60, 'CA')]), { limits: { marks: 0 } }],
+  [
+    'R-mark-box',
+    'into-box',
+    drawn([PIER], [mark('m', 'pier', 60, 'CA')]),
+    { sheet: { boxes: [{ id: 'b', name: { en: 'Marks' }, at: { x: 10, y: 10 }, w: 40, h: 20 }] } },
+  ],
 ];
 
 describe('a remedy', () => {

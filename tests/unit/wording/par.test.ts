@@ -7,6 +7,7 @@ const { par } = wording('en');
 const CASES: readonly (readonly [Impossibility, RegExp])[] = [
   [{ code: 'no-start', berth: 'start' }, /out of the start berth/],
   [{ code: 'out-of-reach', goal: 'g', place: { en: 'Lighthouse' } }, /no line leads to Lighthouse/],
+  [{ code: 'no-box' }, /no box lies over a line/],
   [{ code: 'action-missing', goal: 'g', action: 'park' }, /needs parking/],
   [{ code: 'marks-needed', needed: 2, allowed: 1 }, /two marks at least, and one mark may/],
   [{ code: 'goal-never-met', goal: 'g', marks: 3, margin: -120, unit: 'mm' }, /three marks .* lacks 12 cm/],
