@@ -1,6 +1,6 @@
 import { pointAt } from '../../shared/geometry/path.ts';
 import type { Mm, ScreenPoint } from '../../shared/geometry/units.ts';
-import type { Picture, PictureLabel } from '../../shared/picture/shapes.ts';
+import { labelledIn, type Picture, type PictureLabel } from '../../shared/picture/shapes.ts';
 import type { Layout } from '../../shared/track/layout.ts';
 import { toScreen, type View } from './view.ts';
 
@@ -14,8 +14,7 @@ export function clearPoints(layout: Layout, picture: Picture, view: View, textSi
   });
   const berths = picture.berths.flatMap((berth) => [...berth.hull, ...berth.bow.flat()]);
   const places = [...ink, ...berths].map((p) => toScreen(view, p));
-  const named = [...picture.berths, ...picture.gates, ...picture.areas, ...picture.keepOut];
-  return [...places, ...named.flatMap(({ label }) => namePoints(label, view, textSize))];
+  return [...places, ...labelledIn(picture).flatMap(({ label }) => namePoints(label, view, textSize))];
 }
 
 /** Mean width of a letter, in text sizes. */

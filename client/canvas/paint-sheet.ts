@@ -1,5 +1,11 @@
 import type { Mm } from '../../shared/geometry/units.ts';
-import type { Picture, PictureBerth, PictureGate, PicturePolygon } from '../../shared/picture/shapes.ts';
+import type {
+  Picture,
+  PictureBerth,
+  PictureBox,
+  PictureGate,
+  PicturePolygon,
+} from '../../shared/picture/shapes.ts';
 import { COLOUR } from './colours.ts';
 import { type Painter, paintLabel, tracePoints } from './painter.ts';
 
@@ -12,6 +18,7 @@ export const paintSheet =
     paintGrid(ctx, picture, pixel);
     for (const area of picture.areas) paintArea(ctx, area, textSize, pixel);
     for (const area of picture.keepOut) paintKeepOut(ctx, area, textSize, pixel);
+    for (const box of picture.boxes) paintBox(ctx, box, textSize, pixel);
     for (const gate of picture.gates) paintGate(ctx, gate, textSize, pixel);
     for (const berth of picture.berths) paintBerth(ctx, berth, textSize, pixel);
   };
@@ -81,6 +88,25 @@ function paintKeepOut(ctx: Context, area: PicturePolygon, size: number, pixel: M
 
 /** Two CSS pixels, or what keeps its share of the sheet on a big screen that is read from afar. */
 const hairline = (pixel: Mm): Mm => Math.max(2 * pixel, 0.55);
+
+/** No wash, so that it is no area, and corners that are whole, so that it is neither gate nor berth. */
+function paintBox(ctx: Context, box: PictureBox, size: number, pixel: Mm): void {
+  const hair = hairline(pixel);
+  ctx.lineWidth = hair;
+  ctx.lineCap = 'butt';
+  ctx.strokeStyle = COLOUR.quiet;
+  ctx.setLineDash([2 * hair, 2 * hair]);
+  ctx.beginPath();
+  tracePoints(ctx, box.polygon, true);
+  ctx.stroke();
+  ctx.setLineDash([]);
+  ctx.lineJoin = 'miter';
+  ctx.lineWidth = 1.25 * hair;
+  ctx.beginPath();
+  for (const angle of box.angles) tracePoints(ctx, angle);
+  ctx.stroke();
+  paintLabel(ctx, box.label, size, pixel, COLOUR.quiet);
+}
 
 function paintGate(ctx: Context, gate: PictureGate, size: number, pixel: Mm): void {
   const hair = hairline(pixel);

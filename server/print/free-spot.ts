@@ -1,7 +1,7 @@
 import { type Box, boxesMeet, boxOf } from '../../shared/geometry/box.ts';
 import { pathFoot } from '../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
-import type { Picture, PictureLabel } from '../../shared/picture/shapes.ts';
+import { labelledIn, type Picture, type PictureLabel } from '../../shared/picture/shapes.ts';
 import type { Layout } from '../../shared/track/layout.ts';
 import type { Size } from './page.ts';
 
@@ -37,11 +37,11 @@ function placesFor(block: Size, { w, h }: Size, edge: Mm): PaperPoint[] {
 }
 
 /** Boxes around everything that is not a line. */
-function thingsOf({ areas, keepOut, gates, berths }: Picture): Box[] {
-  const labels = [...areas, ...keepOut, ...gates, ...berths].map(({ label }) => boxOfLabel(label));
+function thingsOf(picture: Picture): Box[] {
+  const { areas, keepOut, boxes, gates, berths } = picture;
   return [
-    ...labels,
-    ...[...areas, ...keepOut].map((area) => boxOf(area.polygon)),
+    ...labelledIn(picture).map(({ label }) => boxOfLabel(label)),
+    ...[...areas, ...keepOut, ...boxes].map((area) => boxOf(area.polygon)),
     ...gates.map(({ a, b }) => boxOf([a, b])),
     ...berths.map(({ at: { x, y }, r }) => ({ minX: x - r, minY: y - r, maxX: x + r, maxY: y + r })),
   ];

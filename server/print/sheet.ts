@@ -2,7 +2,13 @@ import type { Kit } from '../../shared/documents/kit.ts';
 import { directionAt, pathFoot, pointAt } from '../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../shared/geometry/units.ts';
 import { markGround } from '../../shared/picture/bands.ts';
-import type { Picture, PictureBand, PictureLabel, PicturePolygon } from '../../shared/picture/shapes.ts';
+import {
+  labelledIn,
+  type Picture,
+  type PictureBand,
+  type PictureLabel,
+  type PicturePolygon,
+} from '../../shared/picture/shapes.ts';
 import type { LaidMark, Layout } from '../../shared/track/layout.ts';
 import type { LineLook, MarkLook } from '../../shared/wire/print.ts';
 import { COLORS, type Item, type Stroke } from './page.ts';
@@ -47,6 +53,10 @@ export function sheetItems(picture: Picture, layout: Layout, kit: Kit, look: She
     ...(look.driven && look.grid ? gridItems(picture) : []),
     ...picture.areas.map((area) => path(polygon(area.polygon), { ...thin, dash: [2, 1.6] })),
     ...picture.keepOut.flatMap((area) => keepOutItems(area, thin)),
+    ...picture.boxes.flatMap(({ polygon: frame, angles }) => [
+      path(polygon(frame), { ...thin, dash: [0.8, 1.6] }),
+      ...angles.map((angle) => path(polyline(angle), thin)),
+    ]),
     ...picture.gates.flatMap(({ a, b }) => [
       line(a, b, { ...thin, dash: [1, 1.6] }),
       ...[a, b].map((post) => filled(circle(post, 1.2), look.driven ? FAINT.color : COLORS.quiet)),
@@ -96,8 +106,7 @@ const NAME_DRIVEN = '#8A8A8A';
 
 function labels(picture: Picture, look: SheetLook): Item[] {
   const [color, size] = look.driven ? [NAME_DRIVEN, NAME] : [COLORS.ink, NAME * look.larger];
-  const named = [...picture.areas, ...picture.keepOut, ...picture.gates, ...picture.berths];
-  return named.map(({ label }) => labelItem(label, color, size));
+  return labelledIn(picture).map(({ label }) => labelItem(label, color, size));
 }
 
 function labelItem({ text: words, at, align, baseline }: PictureLabel, color: string, size: Mm): Item {

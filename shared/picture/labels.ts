@@ -20,15 +20,56 @@ export function areaLabel(
   given: readonly Path[],
   sheet: { readonly h: Mm },
 ): PictureLabel {
-  const places = placesFor(polygon, sheet.h);
-  const rooms = places.map(({ row }) => roomAround(row, text, given));
-  const free = rooms.findIndex((room) => room >= CLEAR);
-  const best = free >= 0 ? free : rooms.indexOf(Math.max(...rooms));
-  const { at, baseline } = places[best]!;
-  return { text, at, align: 'middle', baseline };
+  return labelAt(firstFree(placesFor(polygon, sheet.h), text, given), text);
 }
 
-interface Place extends Pick<PictureLabel, 'at' | 'baseline'> {
+/**
+ * The name of a box for marks stands outside it, over or under its left or right end: a line runs through most
+ * boxes. Where there is no free place, also at the top inside.
+ */
+export function boxLabel(
+  text: string,
+  polygon: Polygon,
+  given: readonly Path[],
+  { w, h }: { readonly w: Mm; readonly h: Mm },
+): PictureLabel {
+  const { minX, minY, maxX, maxY } = boxOf(polygon);
+  const half = text.length * NAME.halfLetter;
+  const needed = NAME.height + NAME.gap;
+  const rows = [
+    ...(minY > needed ? [{ y: minY - NAME.gap, baseline: 'bottom', away: -1 } as const] : []),
+    ...(h - maxY > needed ? [{ y: maxY + NAME.gap, baseline: 'top', away: 1 } as const] : []),
+  ];
+  const ends = [
+    ...(minX + 2 * half <= w ? [{ x: minX, align: 'left', aside: half } as const] : []),
+    ...(maxX - 2 * half >= 0 ? [{ x: maxX, align: 'right', aside: -half } as const] : []),
+  ];
+  const outside = rows.flatMap(({ y, baseline, away }) =>
+    ends.map(({ x, align, aside }): Place => {
+      const row = { x: x + aside, y: y + (away * NAME.height) / 2 };
+      return { at: { x, y }, align, baseline, row };
+    }),
+  );
+  const top = { x: (minX + maxX) / 2, y: minY + CLEAR - 1 };
+  const inside: Place = { at: top, row: top, align: 'middle', baseline: 'middle' };
+  return labelAt(firstFree([...outside, inside], text, given), text);
+}
+
+const labelAt = ({ at, align, baseline }: Place, text: string): PictureLabel => ({
+  text,
+  at,
+  align,
+  baseline,
+});
+
+/** The first place that lines keep off, or else the one that they keep off furthest. */
+function firstFree(places: readonly Place[], text: string, given: readonly Path[]): Place {
+  const rooms = places.map(({ row }) => roomAround(row, text, given));
+  const free = rooms.findIndex((room) => room >= CLEAR);
+  return places[free >= 0 ? free : rooms.indexOf(Math.max(...rooms))]!;
+}
+
+interface Place extends Pick<PictureLabel, 'at' | 'align' | 'baseline'> {
   /** The middle of the row of letters. */
   readonly row: PaperPoint;
 }
@@ -40,9 +81,16 @@ function placesFor(polygon: Polygon, h: Mm): Place[] {
     x: polygon.reduce((sum, p) => sum + p.x, 0) / n,
     y: polygon.reduce((sum, p) => sum + p.y, 0) / n,
   };
-  const inside = (y: Mm): Place => ({ at: { ...middle, y }, row: { ...middle, y }, baseline: 'middle' });
+  const align = 'middle';
+  const inside = (y: Mm): Place => ({
+    at: { ...middle, y },
+    row: { ...middle, y },
+    align,
+    baseline: 'middle',
+  });
   const outside = (y: Mm, baseline: 'top' | 'bottom', away: -1 | 1): Place => ({
     at: { ...middle, y },
+    align,
     row: { ...middle, y: y + (away * NAME.height) / 2 },
     baseline,
   });

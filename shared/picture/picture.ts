@@ -6,6 +6,7 @@ import type { Layout } from '../track/layout.ts';
 import { pictureBands } from './bands.ts';
 import { pictureBerth } from './berths.ts';
 import { areaLabel } from './labels.ts';
+import { pictureBox } from './mark-boxes.ts';
 import type { Picture, PictureGate, PictureGrid, PicturePolygon, PictureStroke } from './shapes.ts';
 
 export interface PictureSource {
@@ -44,6 +45,7 @@ export function pictureOf({ sheet, layout, kit, language = 'en', still = false }
     grid: gridOf(sheet.w, sheet.h),
     areas: sheet.areas.map(polygonOf),
     keepOut: sheet.keepOut.map(polygonOf),
+    boxes: (sheet.boxes ?? []).map((box) => pictureBox(box, name(box.name), kept, sheet)),
     gates: sheet.gates.map((gate) => gateOf(gate, name(gate.name))),
     berths,
     strokes,

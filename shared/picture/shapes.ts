@@ -13,12 +13,24 @@ export interface Picture {
   readonly grid: PictureGrid;
   readonly areas: readonly PicturePolygon[];
   readonly keepOut: readonly PicturePolygon[];
+  readonly boxes: readonly PictureBox[];
   readonly gates: readonly PictureGate[];
   readonly berths: readonly PictureBerth[];
   /** Given lines first, so that drawn ones lie on top. */
   readonly strokes: readonly PictureStroke[];
   readonly bands: readonly PictureBand[];
 }
+
+/** Everything with a name. */
+export const labelledIn = ({
+  areas,
+  keepOut,
+  boxes,
+  gates,
+  berths,
+}: Picture): readonly {
+  readonly label: PictureLabel;
+}[] => [...areas, ...keepOut, ...boxes, ...gates, ...berths];
 
 /** Where the lines of the millimetre paper run: every 5 mm, and every 50 mm. */
 export interface PictureGrid {
@@ -38,6 +50,12 @@ export interface PicturePolygon {
   readonly id: string;
   readonly polygon: readonly PaperPoint[];
   readonly label: PictureLabel;
+}
+
+/** A dashed frame with whole corners, which nothing else on a sheet has. */
+export interface PictureBox extends PicturePolygon {
+  /** One angle for each corner, over it from side to side. */
+  readonly angles: readonly (readonly PaperPoint[])[];
 }
 
 export interface PictureGate {

@@ -1,6 +1,6 @@
 import type { PieceShape } from '../geometry/piece.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
-import type { Picture, PictureBand, PictureLabel } from './shapes.ts';
+import { labelledIn, type Picture, type PictureBand, type PictureLabel } from './shapes.ts';
 
 /** What a drawn element is; the drawer gives each role its colours. */
 const SVG_ROLES = [
@@ -8,6 +8,8 @@ const SVG_ROLES = [
   'grid-coarse',
   'area',
   'keep-out',
+  'box',
+  'box-corner',
   'gate',
   'berth',
   'bow',
@@ -54,6 +56,8 @@ export function svgOf(picture: Picture, { grid = false, hatch = false }: SvgOpti
   }
   add('area', picture.areas.map((area) => polygonPath(area.polygon)).join(''));
   add('keep-out', picture.keepOut.map((area) => polygonPath(area.polygon)).join(''));
+  add('box', picture.boxes.map((box) => polygonPath(box.polygon)).join(''));
+  add('box-corner', picture.boxes.flatMap((box) => box.angles.map(polylinePath)).join(''));
   add('gate', picture.gates.map((gate) => segmentPath([gate.a, gate.b])).join(''));
   add('berth', picture.berths.map((berth) => polylinePath(berth.hull)).join(''));
   add('bow', picture.berths.flatMap((berth) => berth.bow.map(segmentPath)).join(''));
@@ -65,9 +69,7 @@ export function svgOf(picture: Picture, { grid = false, hatch = false }: SvgOpti
     add('hatch', picture.bands.flatMap((band) => band.hatchStrokes.map(segmentPath)).join(''));
     add('hatch-dots', picture.bands.flatMap((band) => band.hatchDots.map(dotPath)).join(''));
   }
-  const labels = [...picture.areas, ...picture.keepOut, ...picture.gates, ...picture.berths].map(
-    (thing) => thing.label,
-  );
+  const labels = labelledIn(picture).map((thing) => thing.label);
   return { w: picture.w, h: picture.h, paths, labels };
 }
 

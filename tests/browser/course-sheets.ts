@@ -18,6 +18,8 @@ const LOOKS: Readonly<Record<SvgRole, string>> = {
   'grid-coarse': 'stroke:#dcd0ba;stroke-width:0.3',
   area: 'fill:#e9edf6;stroke:#24478f;stroke-width:0.7',
   'keep-out': 'fill:#f3ecdd;stroke:#9a5200;stroke-width:1;stroke-dasharray:4 2',
+  box: 'stroke:#5b6070;stroke-width:1;stroke-dasharray:2 2',
+  'box-corner': 'stroke:#5b6070;stroke-width:1.2',
   gate: 'stroke:#5b6070;stroke-width:1.2;stroke-dasharray:1 3.4',
   berth: 'stroke:#5b6070;stroke-width:1;stroke-dasharray:3.4 2.6',
   bow: 'stroke:#5b6070;stroke-width:1',

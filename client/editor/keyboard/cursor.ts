@@ -1,5 +1,6 @@
 import type { Design } from '../../../shared/documents/design.ts';
-import type { Sheet } from '../../../shared/documents/sheet.ts';
+import type { MarkBox, Sheet } from '../../../shared/documents/sheet.ts';
+import type { Texts } from '../../../shared/documents/values.ts';
 import { distance } from '../../../shared/geometry/exact-math.ts';
 import { pointAt } from '../../../shared/geometry/path.ts';
 import type { Mm, PaperPoint } from '../../../shared/geometry/units.ts';
@@ -61,10 +62,11 @@ export function nextPlace(at: PaperPoint, places: readonly PaperPoint[], back: b
 export type Under =
   | { readonly kind: 'berth'; readonly which: 'start' | 'finish' }
   | { readonly kind: 'mark'; readonly bands: readonly string[] }
+  | { readonly kind: 'box'; readonly name: Texts }
   | { readonly kind: 'end' | 'corner' | 'middle' | 'line' | 'paper' };
 
 export function underCursor(at: PaperPoint, design: Design, context: EditContext): readonly Under[] {
-  const { start, finish, given } = context.sheet;
+  const { start, finish, given, boxes = [] } = context.sheet;
   const found: Under[] = [];
   if (distance(start.at, at) <= REACH) found.push({ kind: 'berth', which: 'start' });
   if (finish && distance(finish.at, at) <= REACH) found.push({ kind: 'berth', which: 'finish' });
@@ -76,5 +78,8 @@ export function underCursor(at: PaperPoint, design: Design, context: EditContext
     const last = lineIn(design, hit.line)?.pieces.length;
     found.push({ kind: hit.node === 0 || hit.node === last ? 'end' : 'corner' });
   } else if (hit) found.push({ kind: hit.kind });
-  return found.length > 0 ? found : [{ kind: 'paper' }];
+  const isInside = ({ at: corner, w, h }: MarkBox): boolean =>
+    at.x >= corner.x && at.y >= corner.y && at.x <= corner.x + w && at.y <= corner.y + h;
+  const inside = boxes.filter(isInside).map(({ name }): Under => ({ kind: 'box', name }));
+  return [...(found.length > 0 ? found : [{ kind: 'paper' } as const]), ...inside];
 }

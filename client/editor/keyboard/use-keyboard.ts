@@ -75,6 +75,7 @@ function useTold(session: DrawingSession) {
   const thing = (under: Under): string => {
     if (under.kind === 'berth')
       return textIn((under.which === 'finish' && sheet.finish ? sheet.finish : sheet.start).name, locale);
+    if (under.kind === 'box') return keys.inBox(textIn(under.name, locale));
     if (under.kind !== 'mark') return keys.under(under.kind);
     const action = actionOf(kit, under.bands.join(''));
     return keys.mark(action ? actions.name(action) : actions.unknown);

@@ -9,6 +9,7 @@ import type { Area, Sheet } from '../../../shared/documents/sheet.ts';
 import { type Locale, textIn } from '../../../shared/documents/values.ts';
 import { degrees, meanOf } from '../../../shared/geometry/exact-math.ts';
 import type { Layout } from '../../../shared/track/layout.ts';
+import { boxCorners } from '../../../shared/track/mark-boxes.ts';
 import type { PageWording } from '../../../shared/wording/wording.ts';
 
 /** A drawing in words: what the paper holds, then each line with what is met along it. */
@@ -41,7 +42,7 @@ export const asText = ({ places, lines }: SheetInWords): string =>
 
 function placesInWords({ sheet, words, locale }: Setting): string[] {
   const { reading } = words;
-  const { start, finish, gates, areas, keepOut } = sheet;
+  const { start, finish, gates, areas, keepOut, boxes = [] } = sheet;
   const middle = (area: Area) => meanOf(area.polygon);
   return [
     reading.start(textIn(start.name, locale), start.at),
@@ -49,6 +50,10 @@ function placesInWords({ sheet, words, locale }: Setting): string[] {
     ...gates.map(({ name, a, b }) => reading.gate(textIn(name, locale), meanOf([a, b]))),
     ...areas.map((area) => reading.area(textIn(area.name, locale), middle(area))),
     ...keepOut.map((area) => reading.keepOut(textIn(area.name, locale), middle(area))),
+    ...boxes.map((box) => {
+      const [from, , to] = boxCorners(box);
+      return reading.box(textIn(box.name, locale), from, to);
+    }),
   ];
 }
 

@@ -98,6 +98,39 @@ describe('pictureOf', () => {
     expect(named(10, [through])).toMatchObject({ at: { x: 120, y: 27.5 }, baseline: 'bottom' });
   });
 
+  it('frames a box for marks, whole at its corners, and names it outside, off given lines', () => {
+    const box = { id: 'b', name: { en: 'Marks' }, at: { x: 100, y: 60 }, w: 60, h: 16 };
+    const boxed = (y: number, ...given: number[]) => {
+      const lines = given.map((at) => ({
+        id: `g${at}`,
+        width: 5,
+        from: { x: 20, y: at },
+        pieces: [{ to: { x: 280, y: at }, bulge: 0 }],
+      }));
+      const boxes = [{ ...box, at: { x: 100, y } }];
+      return picture(EMPTY_DRAWING, { ...FULL_SHEET, boxes, given: { lines, marks: [] } }).boxes[0]!;
+    };
+    const { polygon, angles } = boxed(60);
+    expect(polygon.map(({ x, y }) => [x, y])).toEqual([
+      [100, 60],
+      [160, 60],
+      [160, 76],
+      [100, 76],
+    ]);
+    // 5 mm along a side, of the short ones a quarter.
+    expect(angles[0]).toEqual([{ x: 105, y: 60 }, polygon[0], { x: 100, y: 64 }]);
+    expect(angles[2]).toEqual([{ x: 155, y: 76 }, polygon[2], { x: 160, y: 72 }]);
+    expect(boxed(60, 68).label).toEqual({
+      text: 'Marks',
+      at: { x: 100, y: 57.5 },
+      align: 'left',
+      baseline: 'bottom',
+    });
+    expect(boxed(60, 68, 52).label).toMatchObject({ at: { x: 100, y: 78.5 }, baseline: 'top' });
+    expect(boxed(2, 8).label).toMatchObject({ at: { x: 100, y: 20.5 }, baseline: 'top' });
+    expect(picture().boxes).toEqual([]);
+  });
+
   it('tells given lines from drawn ones', () => {
     const sheet = { ...FULL_SHEET, given: { lines: [{ ...STRAIGHT.lines[0]!, id: 'g1' }], marks: [] } };
     expect(picture(STRAIGHT, sheet).strokes.map((stroke) => stroke.role)).toEqual(['given', 'line']);
@@ -123,6 +156,16 @@ describe('svgOf', () => {
   it('makes one path of all bands of an ink, and leaves grid and hatch out unless asked', () => {
     const roles = svgOf(picture()).paths.map((path) => path.role);
     expect(roles).toEqual(['area', 'keep-out', 'gate', 'berth', 'bow', 'line', 'band', 'band']);
+    const boxes = [{ id: 'b', name: { en: 'Marks' }, at: { x: 100, y: 60 }, w: 60, h: 16 }];
+    const boxed = svgOf(picture(STRAIGHT, { ...FULL_SHEET, boxes }));
+    expect(boxed.paths.slice(2, 4)).toEqual([
+      { role: 'box', d: 'M100 60L160 60L160 76L100 76Z' },
+      {
+        role: 'box-corner',
+        d: 'M105 60L100 60L100 64M155 60L160 60L160 64M155 76L160 76L160 72M105 76L100 76L100 72',
+      },
+    ]);
+    expect(boxed.labels.map(({ text }) => text)).toContain('Marks');
     const all = svgOf(picture(), { grid: true, hatch: true }).paths.map((path) => path.role);
     expect(all).toContain('grid-fine');
     expect(all).toContain('hatch');

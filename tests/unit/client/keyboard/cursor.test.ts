@@ -84,4 +84,13 @@ describe('underCursor', () => {
     expect(under(120, 160)).toEqual([{ kind: 'line' }]);
     expect(under(120, 100)).toEqual([{ kind: 'paper' }]);
   });
+  it('names the box for marks that it is in beside what is there, its frame included', () => {
+    const name = { en: 'Bracket' };
+    const boxes = [{ id: 'b', name, at: { x: 100, y: 150 }, w: 30, h: 20 }];
+    const context = { ...DRAW, sheet: { ...DRAW.sheet, boxes } };
+    const under = (x: number, y: number) => underCursor(at(x, y), design, context);
+    expect(under(120, 160)).toEqual([{ kind: 'line' }, { kind: 'box', name }]);
+    expect(under(130, 170)).toEqual([{ kind: 'paper' }, { kind: 'box', name }]);
+    expect(under(131, 170)).toEqual([{ kind: 'paper' }]);
+  });
 });

@@ -51,6 +51,24 @@ describe('inWords', () => {
       ],
     });
   });
+  it('tells a box for marks by two of its corners', () => {
+    const boxes = [
+      { id: 'b', name: { en: 'Bracket', es: 'Paréntesis' }, at: { x: 40, y: 60 }, w: 80, h: 25 },
+    ];
+    const places = (locale: 'en' | 'es') =>
+      inWords(layOut(SHEET, drawing), {
+        sheet: { ...SHEET, boxes },
+        kit: DEMO_KIT,
+        words: wording(locale),
+        locale,
+      }).places.at(-1);
+    expect(places('en')).toBe(
+      'Bracket, a box to put marks into: from 4 cm across, 6 cm down to 12 cm across, 8.5 cm down.',
+    );
+    expect(places('es')).toBe(
+      'Paréntesis, un recuadro para poner marcas: desde 4 cm a lo ancho, 6 cm hacia abajo hasta 12 cm a lo ancho, 8,5 cm hacia abajo.',
+    );
+  });
   it('tells the same in Spanish, and all of it as one text', () => {
     expect(told('es').lines[0]!.steps[1]).toBe('Después de 21 cm: esquina de 90°, a la izquierda.');
     expect(asText(told('en', { lines: [], marks: [] }))).toBe(

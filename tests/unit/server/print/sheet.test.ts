@@ -92,6 +92,29 @@ describe('a sheet that a robot drives on', () => {
     }
   });
 
+  it('frames boxes for marks at true size, as pale as all that may cross a line, with their name out of sight', async () => {
+    const box = { id: 'b', name: { en: 'Bracket' }, at: { x: 100, y: 40 }, w: 60, h: 130 };
+    const boxed = { ...challenge, sheet: { ...challenge.sheet, boxes: [box] } };
+    const sheet = { challenge: boxed, title, id: 'a'.repeat(64), drawing, emblem: 'bell' };
+    const [page] = drivingPages(sheet, { paper: 'A4', lines: 'ink', marks: 'colour' }, await printTools());
+    const all = placed(page!.items);
+    const corner = (x: number, y: number) =>
+      all.filter(({ points }) => points.some((p) => p.x === x && p.y === y));
+    for (const [x, y] of [
+      [100, 40],
+      [160, 40],
+      [160, 170],
+      [100, 170],
+    ] as const) {
+      const looks = corner(x, y).map(({ item }) => item.kind === 'path' && item.stroke);
+      // The dashed frame and the whole corner.
+      expect(looks).toMatchObject([FAINT, FAINT]);
+    }
+    const name = all.find(({ item }) => item.kind === 'text' && item.text === 'Bracket')!;
+    const near = name.points.filter((p) => pathFoot(line!.path, p).distance < outOfSight(DEMO_KIT));
+    expect(near).toEqual([]);
+  });
+
   it('draws what crosses a line so thin and pale that it reads less than the robot takes for line', () => {
     // A stroke under a Gaussian footprint of 0.8 mm, at its middle: width / (0.8 √2π) of its depth.
     const depth = (0.85 - returned(FAINT.color)) / (0.85 - 0.06);
