@@ -91,6 +91,29 @@ it('a challenge is built by keys alone, saved by itself, chosen, erased, and bro
   expectClean(desk);
 });
 
+/** A box for marks where no line is, pushed over the way to the junction, taken away and brought back. */
+async function boxByKeys(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'box for marks', exact: true }).press('Enter');
+  await page.getByLabel('From the left').fill('1');
+  await page.getByLabel('From the top').fill('15');
+  await foot(page).getByText('It can’t be met.').waitFor();
+  await part(page, 'Can it be met?');
+  await page.getByText('no box lies over a line that a robot comes to.').waitFor();
+  await part(page, 'The sheet');
+  await page.getByRole('button', { name: 'Move Marks 2' }).focus();
+  await press(page, 'ArrowRight', 14);
+  await press(page, 'ArrowUp', 12);
+  await foot(page).getByText('It can be met, with one mark.').waitFor();
+  await page.getByRole('button', { name: 'Corner 3 of Marks 2' }).focus();
+  await press(page, 'ArrowRight', 2);
+  await expect.poll(() => page.getByLabel('Width of the box').inputValue()).toBe('5.8');
+  const boxes = page.locator('.builder-place', { hasText: 'Marks 2' });
+  await page.getByRole('button', { name: 'Take it away' }).press('Enter');
+  await expect.poll(() => boxes.count()).toBe(0);
+  await page.keyboard.press('Control+z');
+  await boxes.waitFor();
+}
+
 it('a proof says which goal can’t be met and why, and a drawing by hand is undone with the rest', async () => {
   const ferry = challengeNamed('ferry-junction');
   const { server, owner } = on.room;
@@ -124,6 +147,7 @@ it('a proof says which goal can’t be met and why, and a drawing by hand is und
   await expect.poll(async () => (await handle.boundingBox())!.x).toBeLessThan(box.x - 30);
   await page.keyboard.press('Control+z');
   await expect.poll(async () => (await handle.boundingBox())!.x).toBe(box.x);
+  await boxByKeys(page);
   // A question is about a robot that sets out.
   await part(page, 'How it is played');
   await page.getByLabel('Robots set out').selectOption('finish');
@@ -170,7 +194,10 @@ it('a fresh one is made for a topic and a difficulty; files go out and come in',
 it.each([LAPTOP, { ...SMALL, locale: 'es-ES' }])(
   'every part is tidy: $width × $height $locale',
   async (size) => {
-    const own: Challenge = { ...challengeNamed('bakery-and-back'), id: 'own-calls', title: { en: 'Bakery' } };
+    const bakery = challengeNamed('bakery-and-back');
+    const boxes = [{ id: 'box', name: { en: 'Marks', es: 'Marcas' }, at: { x: 20, y: 20 }, w: 257, h: 170 }];
+    const sheet = { ...bakery.sheet, boxes };
+    const own: Challenge = { ...bakery, sheet, id: 'own-calls', title: { en: 'Bakery' } };
     const { server, owner } = on.room;
     await post(server.url + ROUTES.saveChallenge, { id: own.id, body: writeDocument(Challenge, own) }, owner);
     const desk = await deskAt('/desk?build=own-calls', size);
@@ -179,7 +206,11 @@ it.each([LAPTOP, { ...SMALL, locale: 'es-ES' }])(
     await parts.first().waitFor();
     for (const [i, name] of ['sheet', 'lines', 'goals', 'rules', 'found'].entries()) {
       await parts.nth(i).click();
-      if (name === 'sheet') await page.locator('.builder-place').nth(2).click();
+      if (name === 'sheet')
+        await page
+          .locator('.builder-place')
+          .nth(size === LAPTOP ? 2 : -1)
+          .click();
       if (name === 'goals') await page.locator('.formula-kind select').first().selectOption('until');
       await picture(page, `builder-${size.width}-${name}`);
       await expectTidy(page, name);

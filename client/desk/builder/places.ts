@@ -1,15 +1,18 @@
-import type { Area, Berth, Gate, Sheet } from '../../../shared/documents/sheet.ts';
+import type { Area, Berth, Gate, MarkBox, Sheet } from '../../../shared/documents/sheet.ts';
 import type { Texts } from '../../../shared/documents/values.ts';
 import { cos, distance, sin } from '../../../shared/geometry/exact-math.ts';
 import type { Mm, PaperPoint, Rad } from '../../../shared/geometry/units.ts';
+import { boxCorners } from '../../../shared/track/mark-boxes.ts';
 import { roundPoint } from '../../editor/quantise.ts';
 
-/** Berths, gates and areas of a sheet: what can be added, moved by its handles, named and taken away. */
+/** Berths, gates, areas and boxes of a sheet: what can be added, moved by its handles, named and taken away. */
 
-const PLACE_KINDS = ['start', 'finish', 'gate', 'area', 'keep-out'] as const;
-export type PlaceKind = (typeof PLACE_KINDS)[number];
+/** The lists of a sheet that hold places of a kind. */
+const LISTS = { gate: 'gates', area: 'areas', 'keep-out': 'keepOut', box: 'boxes' } as const;
+type ListedKind = keyof typeof LISTS;
+export type PlaceKind = 'start' | 'finish' | ListedKind;
 
-/** One place: `id` tells gates and areas of one kind apart. */
+/** One place: `id` tells those of one list apart. */
 export interface PlaceRef {
   readonly kind: PlaceKind;
   readonly id: string;
@@ -27,33 +30,33 @@ export interface Handle {
   readonly at: PaperPoint;
 }
 
+type Listed = Gate | Area | MarkBox;
+type Place = Berth | Listed;
+
+const isBerth = (kind: PlaceKind): kind is 'start' | 'finish' => kind === 'start' || kind === 'finish';
+const listOf = (sheet: Sheet, kind: ListedKind): readonly Listed[] => sheet[LISTS[kind]] ?? [];
+
+/** The sheet with another list of a kind. Without boxes it has no such list, as sheets had none before. */
+function withList(sheet: Sheet, kind: ListedKind, list: readonly Listed[]): Sheet {
+  const { boxes: _, ...rest } = sheet;
+  if (kind === 'box' && list.length === 0) return rest;
+  return { ...sheet, [LISTS[kind]]: list };
+}
+
 export const placesOf = (sheet: Sheet): PlaceRef[] => [
   { kind: 'start', id: '' },
   ...(sheet.finish ? [{ kind: 'finish', id: '' } as const] : []),
-  ...sheet.gates.map(({ id }) => ({ kind: 'gate', id }) as const),
-  ...sheet.areas.map(({ id }) => ({ kind: 'area', id }) as const),
-  ...sheet.keepOut.map(({ id }) => ({ kind: 'keep-out', id }) as const),
+  ...(Object.keys(LISTS) as ListedKind[]).flatMap((kind) =>
+    listOf(sheet, kind).map(({ id }): PlaceRef => ({ kind, id })),
+  ),
 ];
 
-type Place = Berth | Gate | Area;
+export const placeIn = (sheet: Sheet, { kind, id }: PlaceRef): Place | undefined =>
+  isBerth(kind) ? sheet[kind] : listOf(sheet, kind).find((each) => each.id === id);
 
-export function placeIn(sheet: Sheet, { kind, id }: PlaceRef): Place | undefined {
-  switch (kind) {
-    case 'start':
-      return sheet.start;
-    case 'finish':
-      return sheet.finish;
-    case 'gate':
-      return sheet.gates.find((gate) => gate.id === id);
-    case 'area':
-      return sheet.areas.find((area) => area.id === id);
-    case 'keep-out':
-      return sheet.keepOut.find((area) => area.id === id);
-  }
-}
-
-/** The points that make a place: a berth's middle, a gate's ends, an area's corners. */
+/** The points that make a place: a berth's middle, a gate's ends, an area's or a box's corners. */
 export function cornersOf(place: Place): readonly PaperPoint[] {
+  if ('w' in place) return boxCorners(place);
   if ('polygon' in place) return place.polygon;
   return 'a' in place ? [place.a, place.b] : [place.at];
 }
@@ -83,23 +86,16 @@ export function handlesOf(sheet: Sheet): Handle[] {
 }
 
 /** The sheet with one place changed. */
-export function withPlace(sheet: Sheet, { kind, id }: PlaceRef, place: Place): Sheet {
-  const swap = <T extends { readonly id: string }>(list: readonly T[]): T[] =>
-    list.map((each) => (each.id === id ? (place as unknown as T) : each));
-  switch (kind) {
-    case 'start':
-    case 'finish':
-      return { ...sheet, [kind]: place as Berth };
-    case 'gate':
-      return { ...sheet, gates: swap(sheet.gates) };
-    case 'area':
-      return { ...sheet, areas: swap(sheet.areas) };
-    case 'keep-out':
-      return { ...sheet, keepOut: swap(sheet.keepOut) };
-  }
-}
+export const withPlace = (sheet: Sheet, { kind, id }: PlaceRef, place: Place): Sheet =>
+  isBerth(kind)
+    ? { ...sheet, [kind]: place }
+    : withList(
+        sheet,
+        kind,
+        listOf(sheet, kind).map((each) => (each.id === id ? (place as Listed) : each)),
+      );
 
-/** The place with other points, as `cornersOf` has them. */
+/** The place with other points, as `cornersOf` has them; a box moves as a whole. */
 export function withCorners<P extends Place>(place: P, corners: readonly PaperPoint[]): P {
   const points = corners.map(roundPoint);
   if ('polygon' in place) return { ...place, polygon: points };
@@ -127,6 +123,8 @@ export function moved(sheet: Sheet, handle: Handle, to: PaperPoint, free = false
   if (handle.part === 'heading' && 'heading' in place)
     return withPlace(sheet, handle.place, { ...place, heading: headingTo(place.at, to, free) });
   const corners = cornersOf(place);
+  if (handle.part === 'corner' && 'w' in place)
+    return withPlace(sheet, handle.place, withBoxCorner(place, handle.corner, onSheet(to, sheet)));
   if (handle.part === 'corner') {
     const now = corners.map((p, i) => (i === handle.corner ? onSheet(to, sheet) : p));
     return withPlace(sheet, handle.place, withCorners(place, now));
@@ -135,6 +133,22 @@ export function moved(sheet: Sheet, handle: Handle, to: PaperPoint, free = false
   const by = keptOnSheet({ x: to.x - middle.x, y: to.y - middle.y }, corners, sheet);
   const now = corners.map((p) => ({ x: p.x + by.x, y: p.y + by.y }));
   return withPlace(sheet, handle.place, withCorners(place, now));
+}
+
+/** A box is pulled no smaller than this: two bands of a usual mark still fit, lying or upright. */
+export const LEAST_BOX: Mm = 12;
+
+/** Pulls one corner of a box, as `boxCorners` counts them; the opposite one stays. */
+function withBoxCorner(box: MarkBox, corner: number, to: PaperPoint): MarkBox {
+  const opposite = boxCorners(box)[(corner + 2) % 4]!;
+  const span = (from: Mm, fixed: Mm, isFirst: boolean): [Mm, Mm] => {
+    const other = isFirst ? Math.min(from, fixed - LEAST_BOX) : Math.max(from, fixed + LEAST_BOX);
+    return isFirst ? [other, fixed - other] : [fixed, other - fixed];
+  };
+  const [x, w] = span(to.x, opposite.x, corner === 0 || corner === 3);
+  const [y, h] = span(to.y, opposite.y, corner < 2);
+  const size = roundPoint({ x: w, y: h });
+  return { ...box, at: roundPoint({ x, y }), w: size.x, h: size.y };
 }
 
 const within = (value: Mm, most: Mm): Mm => Math.min(Math.max(value, 0), most);
@@ -172,32 +186,28 @@ function freeSpot(sheet: Sheet): PaperPoint {
   return roundPoint(spots.find((spot) => taken.every((p) => distance(p, spot) > 2 * AREA.x)) ?? spots[0]!);
 }
 
-/** Adds a place in a free spot of the sheet. Gates and areas of a kind are at most twelve. */
+/** Adds a place in a free spot of a sheet that is not full of its kind. */
 export function withNewPlace(
   sheet: Sheet,
   kind: PlaceKind,
   names: PlaceNames,
 ): { sheet: Sheet; place: PlaceRef } {
   const at = freeSpot(sheet);
-  const all = [...sheet.gates, ...sheet.areas, ...sheet.keepOut];
-  const id = freeId(kind, all);
-  const name = numbered(names[kind], all.length + 1);
-  if (kind === 'start' || kind === 'finish') {
+  if (isBerth(kind)) {
     const berth: Berth = { name: names[kind], at, heading: inHundredths(Math.PI), r: RIM };
     return { sheet: { ...sheet, [kind]: berth }, place: { kind, id: '' } };
   }
-  if (kind === 'gate') {
-    const gate = { id, name, a: { x: at.x, y: at.y - GATE }, b: { x: at.x, y: at.y + GATE } };
-    return { sheet: { ...sheet, gates: [...sheet.gates, gate] }, place: { kind, id } };
-  }
-  const polygon = [
-    [-1, -1],
-    [1, -1],
-    [1, 1],
-    [-1, 1],
-  ].map(([x, y]) => ({ x: at.x + x! * AREA.x, y: at.y + y! * AREA.y }));
-  const key = kind === 'area' ? 'areas' : 'keepOut';
-  return { sheet: { ...sheet, [key]: [...sheet[key], { id, name, polygon }] }, place: { kind, id } };
+  const all = placesOf(sheet).filter((place) => !isBerth(place.kind));
+  const id = freeId(kind, all);
+  const made = newListed(kind, at, { id, name: numbered(names[kind], all.length + 1) });
+  return { sheet: withList(sheet, kind, [...listOf(sheet, kind), made]), place: { kind, id } };
+}
+
+function newListed(kind: ListedKind, at: PaperPoint, named: Pick<Listed, 'id' | 'name'>): Listed {
+  if (kind === 'gate') return { ...named, a: { x: at.x, y: at.y - GATE }, b: { x: at.x, y: at.y + GATE } };
+  const corner = { x: at.x - AREA.x, y: at.y - AREA.y };
+  const box = { ...named, at: corner, w: 2 * AREA.x, h: 2 * AREA.y };
+  return kind === 'box' ? box : { ...named, polygon: [...boxCorners(box)] };
 }
 
 const numbered = ({ en, es }: Texts, n: number): Texts => ({
@@ -206,22 +216,14 @@ const numbered = ({ en, es }: Texts, n: number): Texts => ({
 });
 
 export function withoutPlace(sheet: Sheet, { kind, id }: PlaceRef): Sheet {
-  const others = <T extends { readonly id: string }>(list: readonly T[]): T[] =>
-    list.filter((each) => each.id !== id);
-  switch (kind) {
-    case 'start':
-      return sheet;
-    case 'finish': {
-      const { finish: _, ...rest } = sheet;
-      return rest;
-    }
-    case 'gate':
-      return { ...sheet, gates: others(sheet.gates) };
-    case 'area':
-      return { ...sheet, areas: others(sheet.areas) };
-    case 'keep-out':
-      return { ...sheet, keepOut: others(sheet.keepOut) };
-  }
+  if (!isBerth(kind))
+    return withList(
+      sheet,
+      kind,
+      listOf(sheet, kind).filter((each) => each.id !== id),
+    );
+  const { finish: _, ...rest } = sheet;
+  return kind === 'finish' ? rest : sheet;
 }
 
 /** One more corner, in the middle of the longest side. */
@@ -236,5 +238,9 @@ export function withMoreCorners(area: Area): Area {
 
 /** The fewest and the most corners of an area. */
 export const CORNERS = { least: 3, most: 24 } as const;
-/** The most gates, areas or keep-outs of a sheet. */
-export const MOST_OF_A_KIND = 12;
+/** The most gates, areas, keep-outs or boxes of a sheet. */
+const MOST_OF_A_KIND = 12;
+
+/** Whether a sheet has all of a kind that it may have. */
+export const isFull = (sheet: Sheet, kind: PlaceKind): boolean =>
+  isBerth(kind) ? sheet[kind] !== undefined : listOf(sheet, kind).length >= MOST_OF_A_KIND;

@@ -1,32 +1,23 @@
-import { Plus, Trash2 } from 'lucide-react';
-import type { Area, Sheet } from '../../../shared/documents/sheet.ts';
+import { Plus } from 'lucide-react';
+import type { Sheet } from '../../../shared/documents/sheet.ts';
 import { textIn } from '../../../shared/documents/values.ts';
-import type { PaperPoint } from '../../../shared/geometry/units.ts';
 import { PLACE_TEXTS } from '../../../shared/wording/fresh.ts';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useLocale } from '../../parts/use-words.ts';
 import { useWholeWords } from '../whole-words.ts';
-import { Choose, LengthField, NumberField, TextField, Tick } from './inputs.tsx';
+import { Choose, LengthField } from './inputs.tsx';
+import { PlaceForm } from './place-form.tsx';
 import {
-  CORNERS,
-  cornersOf,
-  MOST_OF_A_KIND,
-  type PlaceKind,
+  isFull,
   type PlaceRef,
   placeIn,
   placesOf,
   samePlaceRef,
-  withCorners,
-  withMoreCorners,
   withNewPlace,
   withoutPlace,
-  withPlace,
 } from './places.ts';
 import { useChallenge, type Work } from './work.ts';
-
-/** The longest name of a place that the board has room for. */
-const LONGEST_NAME = 24;
 
 const PAPERS = {
   A4: { w: 297, h: 210 },
@@ -44,7 +35,7 @@ export interface SheetPanelProps {
   readonly onChoose: (place: PlaceRef | null) => void;
 }
 
-/** Paper, berths, gates and areas: each with its name and its place in numbers. */
+/** Paper, berths, gates, areas and boxes: each with its name and its place in numbers. */
 export function SheetPanel({ work, chosen, onChoose }: SheetPanelProps) {
   const { places } = useWholeWords().builder;
   const challenge = useChallenge(work);
@@ -138,140 +129,16 @@ function PlaceList({ sheet, chosen, onChoose }: PlaceListProps) {
   );
 }
 
-interface PlaceFormProps {
-  readonly sheet: Sheet;
-  readonly place: PlaceRef;
-  readonly onChange: (sheet: Sheet, what: string) => void;
-  readonly onDone: () => void;
-  readonly onRemove: () => void;
-}
-
-const DEGREES = 180 / Math.PI;
-
-function PlaceForm({ sheet, place, onChange, onDone, onRemove }: PlaceFormProps) {
-  const { places } = useWholeWords().builder;
-  const locale = useLocale();
-  const found = placeIn(sheet, place)!;
-  const put = (now: typeof found, what: string) =>
-    onChange(withPlace(sheet, place, now), `${place.kind} ${place.id} ${what}`);
-  const corners = cornersOf(found);
-  const numbered = corners.map((at, corner) => ({ at, corner }));
-  const move = (corner: number, to: PaperPoint) =>
-    put(
-      withCorners(
-        found,
-        corners.map((p, i) => (i === corner ? to : p)),
-      ),
-      `corner ${corner}`,
-    );
-  return (
-    <div className="builder-place-form">
-      <TextField
-        label={places.name}
-        value={textIn(found.name, locale)}
-        most={LONGEST_NAME}
-        onChange={(name) => put({ ...found, name: { en: name } }, 'name')}
-        onDone={onDone}
-      />
-      {numbered.map(({ at, corner }) => (
-        <div key={corner} className="formula-fields">
-          <LengthField
-            label={places.across(place.kind, corner + 1)}
-            value={at.x}
-            most={sheet.w}
-            onChange={(x = at.x) => move(corner, { ...at, x })}
-          />
-          <LengthField
-            label={places.down(place.kind, corner + 1)}
-            value={at.y}
-            most={sheet.h}
-            onChange={(y = at.y) => move(corner, { ...at, y })}
-          />
-        </div>
-      ))}
-      {'heading' in found && (
-        <div className="formula-fields">
-          <NumberField
-            label={places.heading}
-            value={Math.round(found.heading * DEGREES)}
-            least={-180}
-            most={180}
-            step={5}
-            unit="°"
-            onChange={(degrees) =>
-              degrees !== undefined &&
-              put({ ...found, heading: (Math.round(degrees) * Math.PI) / 180 }, 'heading')
-            }
-          />
-          <LengthField
-            label={places.reach}
-            value={found.r}
-            least={5}
-            most={100}
-            onChange={(r = found.r) => put({ ...found, r }, 'r')}
-          />
-        </div>
-      )}
-      {place.kind === 'start' && 'heading' in found && (
-        <Tick
-          label={places.startOnly}
-          checked={found.startOnly === true}
-          onChange={(on) => {
-            const { startOnly: _, ...rest } = found;
-            put(on ? { ...rest, startOnly: true } : rest, 'start only');
-          }}
-        />
-      )}
-      {'polygon' in found && <CornerButtons area={found} onChange={(now) => put(now, 'corners')} />}
-      {place.kind !== 'start' && (
-        <Button icon={<Icon of={Trash2} />} onClick={onRemove}>
-          {places.remove}
-        </Button>
-      )}
-    </div>
-  );
-}
-
-interface CornerButtonsProps {
-  readonly area: Area;
-  readonly onChange: (area: Area) => void;
-}
-
-function CornerButtons({ area, onChange }: CornerButtonsProps) {
-  const { places } = useWholeWords().builder;
-  const { length } = area.polygon;
-  return (
-    <div className="formula-fields">
-      <Button disabled={length >= CORNERS.most} onClick={() => onChange(withMoreCorners(area))}>
-        {places.moreCorners}
-      </Button>
-      <Button
-        disabled={length <= CORNERS.least}
-        onClick={() => onChange({ ...area, polygon: area.polygon.slice(0, -1) })}
-      >
-        {places.lessCorners}
-      </Button>
-    </div>
-  );
-}
-
 interface AddPlacesProps {
   readonly sheet: Sheet;
   readonly onAdd: (sheet: Sheet, place: PlaceRef) => void;
 }
 
-const isFull = (sheet: Sheet, kind: PlaceKind): boolean => {
-  if (kind === 'start') return true;
-  if (kind === 'finish') return sheet.finish !== undefined;
-  const list = { gate: sheet.gates, area: sheet.areas, 'keep-out': sheet.keepOut }[kind];
-  return list.length >= MOST_OF_A_KIND;
-};
-
 function AddPlaces({ sheet, onAdd }: AddPlacesProps) {
   const { places } = useWholeWords().builder;
   return (
     <div className="builder-adds">
-      {(['finish', 'gate', 'area', 'keep-out'] as const).map((kind) => (
+      {(['finish', 'gate', 'area', 'keep-out', 'box'] as const).map((kind) => (
         <Button
           key={kind}
           icon={<Icon of={Plus} />}

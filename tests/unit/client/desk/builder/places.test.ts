@@ -3,6 +3,7 @@ import { blankChallenge } from '../../../../../client/desk/builder/blank.ts';
 import {
   type Handle,
   handlesOf,
+  isFull,
   moved,
   type PlaceKind,
   placesOf,
@@ -22,7 +23,7 @@ const handle = (sheet: Sheet, kind: PlaceKind, part: Handle['part'], corner = 0)
 describe('places of a sheet', () => {
   it('are added in free spots with ids and names of their own, and taken away', () => {
     let sheet = blank;
-    for (const kind of ['finish', 'gate', 'gate', 'area', 'area', 'keep-out'] as const)
+    for (const kind of ['finish', 'gate', 'gate', 'area', 'area', 'keep-out', 'box'] as const)
       sheet = withNewPlace(sheet, kind, PLACE_TEXTS).sheet;
     expect(placesOf(sheet).map(({ kind }) => kind)).toEqual([
       'start',
@@ -32,11 +33,12 @@ describe('places of a sheet', () => {
       'area',
       'area',
       'keep-out',
+      'box',
     ]);
     expect(new Set(sheet.gates.map(({ id }) => id)).size).toBe(2);
     expect(new Set(sheet.areas.map(({ name }) => name.en)).size).toBe(2);
     const middles = handlesOf(sheet).filter(({ part }) => part === 'all');
-    expect(new Set(middles.map(({ at }) => `${at.x} ${at.y}`)).size).toBe(7);
+    expect(new Set(middles.map(({ at }) => `${at.x} ${at.y}`)).size).toBe(8);
     for (const place of placesOf(sheet)) sheet = withoutPlace(sheet, place);
     // Robots have to set out from somewhere.
     expect(placesOf(sheet)).toEqual([{ kind: 'start', id: '' }]);
@@ -55,6 +57,45 @@ describe('places of a sheet', () => {
     const sheet = withOne('gate');
     const { gates } = moved(sheet, handle(sheet, 'gate', 'corner', 1), { x: 300, y: 12.345 });
     expect(gates[0]).toMatchObject({ a: sheet.gates[0]!.a, b: { x: 297, y: 12.35 } });
+  });
+
+  it('a box is pulled by a corner, and stays upright and no smaller than 12 mm', () => {
+    const sheet = withOne('box');
+    const [first] = sheet.boxes!;
+    const { at, w, h } = first!;
+    const pulled = (corner: number, to: { x: number; y: number }) =>
+      moved(sheet, handle(sheet, 'box', 'corner', corner), to).boxes![0]!;
+    expect(pulled(0, { x: at.x - 10, y: at.y - 5 })).toMatchObject({
+      at: { x: at.x - 10, y: at.y - 5 },
+      w: w + 10,
+      h: h + 5,
+    });
+    expect(pulled(1, { x: at.x + w + 8, y: at.y + 6 })).toMatchObject({
+      at: { x: at.x, y: at.y + 6 },
+      w: w + 8,
+      h: h - 6,
+    });
+    // Past the opposite corner.
+    expect(pulled(2, { x: 0, y: 0 })).toMatchObject({ at, w: 12, h: 12 });
+    expect(pulled(3, { x: 290, y: 0 })).toMatchObject({ at: { x: at.x + w - 12, y: at.y }, w: 12, h: 12 });
+    const all = handle(sheet, 'box', 'all');
+    expect(moved(sheet, all, { x: 0, y: all.at.y + 5 }).boxes![0]).toMatchObject({
+      at: { x: 0, y: at.y + 5 },
+      w,
+      h,
+    });
+  });
+
+  it('boxes are at most twelve, and a sheet whose last one is taken away says nothing of boxes', () => {
+    let sheet = blank;
+    for (let n = 1; n <= 12; n++) {
+      expect(isFull(sheet, 'box')).toBe(false);
+      sheet = withNewPlace(sheet, 'box', PLACE_TEXTS).sheet;
+    }
+    expect(isFull(sheet, 'box')).toBe(true);
+    for (const { id } of sheet.boxes!) sheet = withoutPlace(sheet, { kind: 'box', id });
+    expect(sheet).toEqual(blank);
+    expect('boxes' in sheet).toBe(false);
   });
 
   it('turn a berth: eighths catch, unless that is switched off', () => {
