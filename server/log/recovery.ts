@@ -19,6 +19,7 @@ import { isSound, readableRows } from './damage.ts';
 import { type FoundRows, type Rows, type Salvaged, salvaged } from './salvage.ts';
 import { SUMMED } from './sums.ts';
 import type { Tables } from './tables.ts';
+import { mendedWrites } from './write-ahead.ts';
 
 /**
  * Which file of a data folder holds the rooms. The first is rooms.db; a damaged one stays as it is, and
@@ -46,6 +47,10 @@ const SIDE_FILES = ['-wal', '-shm', '-journal'] as const;
 /** Stands beside a file in which damage was found while it was in use, for the next start to see. */
 const markOf = (file: string) => `${file}-damaged`;
 export const markDamaged = (file: string): void => writeFileSync(markOf(file), '');
+
+const writesOf = (file: string) => `${file}-wal`;
+const isAsWritten = (file: string) =>
+  !existsSync(markOf(file)) && mendedWrites(writesOf(file)) === undefined && isSound(file);
 
 /** A recovered file whose making was cut off. Damaged ones are not taken for one. */
 function isUnfinished(path: string): boolean {
@@ -123,9 +128,12 @@ function read(path: string, sparePage: Buffer): FoundRows {
   const home = mkdtempSync(`${path}-reading-`);
   const copies = ['as-it-is.db', 'spare-page.db'].map((name) => join(home, name)) as [string, string];
   try {
+    const writes = writesOf(path);
+    const mended = mendedWrites(writes);
     for (const copy of copies) {
       copyFileSync(path, copy);
-      if (existsSync(`${path}-wal`)) copyFileSync(`${path}-wal`, `${copy}-wal`);
+      if (mended) writeFileSync(writesOf(copy), mended);
+      else if (existsSync(writes)) copyFileSync(writes, writesOf(copy));
     }
     mendFirstPage(copies[0], firstPageOf(copies[0]));
     mendFirstPage(copies[1], sparePage);
@@ -172,7 +180,7 @@ export async function soundFile(
 ): Promise<{ file: string; recovery: Recovery | null }> {
   const number = newestIn(folder);
   const file = join(folder, nameOf(Math.max(1, number)));
-  if (number === 0 || (!existsSync(markOf(file)) && isSound(file))) return { file, recovery: null };
+  if (number === 0 || isAsWritten(file)) return { file, recovery: null };
   const recovery = await recover(file, join(folder, nameOf(number + 1)), open);
   return { file: recovery.file, recovery };
 }
