@@ -9,6 +9,7 @@ export interface TeamGrowth {
   readonly grown: number;
   /** It met every goal of a challenge. */
   readonly met: boolean;
+  /** Without those that were given back. */
   readonly entries: number;
 }
 
@@ -17,7 +18,7 @@ export function growthOf({ teams, entries }: RoomState): TeamGrowth[] {
   const ids = teams.map(({ id }) => id);
   const grown = growth(ids, scoredOf(entries));
   return teams.map((team, i) => {
-    const own = entries.filter((entry) => entry.team === team.id);
+    const own = entries.filter((entry) => entry.team === team.id && !entry.returned);
     return {
       team,
       grown: grown[i]!.grown,

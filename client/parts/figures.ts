@@ -62,13 +62,13 @@ const scoredIn = (room: RoomState): Scored[] => scoredOf(countedEntries(room));
 /** Whether an entry met every goal, and stands: also a late one, but none that was given back. */
 export const hasMet = ({ verdict, returned }: Entry): boolean => verdict?.met === true && !returned;
 
-/** What the class did together. */
+/** What the class did together; what was given back is as if it had not been handed in. */
 export function classFigures(room: RoomState): Together {
-  const entries = countedEntries(room);
+  const entries = countedEntries(room).filter(({ returned }) => !returned);
   const met = new Set(entries.filter(hasMet).map((entry) => entry.team));
   const better = room.teams.filter((team) =>
     room.rounds.some((_, round) => {
-      const first = entriesOf(room, team.id, round).find((entry) => entry.verdict !== null);
+      const first = entries.find((e) => e.team === team.id && e.round === round && e.verdict !== null);
       const best = bestEntry(room, team.id, round);
       return first && best && pointsOf(best) > pointsOf(first);
     }),

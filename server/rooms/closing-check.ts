@@ -49,13 +49,14 @@ async function checkNamed(id: DocumentId, read: ReadDocument): Promise<ClosingCh
 
 /**
  * Of every team and round the newest entry that meets the challenge and the newest that does not. The newest round
- * comes first, in it what real robots drove otherwise and what has been on the board; nothing of a team that would rather not be on the wall.
+ * comes first, in it what real robots drove otherwise and what has been on the board; nothing that was given back, and
+ * nothing of a team that would rather not be on the wall.
  */
 function entriesToAsk({ teams, entries, driving }: RoomState): Entry[] {
   const willing = new Set(teams.filter(({ wall }) => wall !== 'not-at-all').map(({ id }) => id));
   const newest = new Map<string, Entry>();
   for (const entry of entries) {
-    if (!willing.has(entry.team) || !entry.verdict) continue;
+    if (!willing.has(entry.team) || !entry.verdict || entry.returned) continue;
     newest.set(`${entry.round} ${entry.team} ${entry.verdict.met}`, entry);
     if (strangeTrial(driving, entry)) newest.set(entry.id, entry);
   }

@@ -27,7 +27,7 @@ describe('growthOf', () => {
     ]);
   });
 
-  it('says of no team that it met a challenge by an entry that was given back', () => {
+  it('leaves out what was given back: such a team is here, and has handed in nothing', () => {
     const room = roomAfter(
       [SERVER, { kind: 'join', team: 't1' }],
       [DESK, { kind: 'choose-challenge', challenge: 'c1', key: 'k1' }],
@@ -35,6 +35,6 @@ describe('growthOf', () => {
       ...judged('t1', 'a', 100),
       [DESK, { kind: 'return-entry', entry: 'a', reason: 'by-mistake' }],
     );
-    expect(growthOf(room)).toMatchObject([{ met: false, grown: 0 }]);
+    expect(growthOf(room)).toMatchObject([{ met: false, grown: 0, entries: 0 }]);
   });
 });

@@ -96,9 +96,22 @@ describe('classFigures', () => {
     });
   });
 
-  it('counts no team as one that met a challenge by an entry that was given back', () => {
+  it('counts nothing that was given back: neither the entry, nor its team, nor what it met', () => {
     const back = entries.map((one) => (one.team === 'b' ? { ...one, returned: true } : one));
-    expect(classFigures(roomState(9, { teams, rounds, entries: back })).teamsMet).toBe(1);
+    expect(classFigures(roomState(9, { teams, rounds, entries: back }))).toEqual({
+      teams: 4,
+      challenges: 2,
+      entries: 5,
+      teamsHandedIn: 2,
+      teamsMet: 1,
+      teamsBetter: 1,
+    });
+  });
+
+  it('holds the best entry against the first one that was not given back', () => {
+    const [first, ...rest] = entries;
+    const back = [{ ...first!, returned: true }, ...rest];
+    expect(classFigures(roomState(9, { teams, rounds, entries: back })).teamsBetter).toBe(0);
   });
 
   it('leaves out a team that was taken out of the room', () => {
