@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { readyChallenge } from '../../../server/rooms/ready.ts';
 import { Challenge } from '../../../shared/documents/challenge.ts';
 import { Design } from '../../../shared/documents/design.ts';
-import { parseDocument } from '../../../shared/documents/values.ts';
+import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import { ENGINE_VERSION, replayed, Verdict } from '../../../shared/documents/verdict.ts';
 import { judge } from '../../../shared/judge/judge.ts';
 import { challengeIn } from '../../../shared/library/variants.ts';
@@ -34,21 +35,45 @@ function entriesOf(version: number) {
   });
 }
 
-describe('an entry that a room has kept', () => {
-  it('by this engine is driven bit for bit as it was then, on its own sheet', () => {
-    const entries = entriesOf(2);
-    expect(entries).toHaveLength(6);
-    for (const { now, stored } of entries)
-      if (stored.engine === ENGINE_VERSION) expect(replayed(now, stored)).toBe('same');
+/** As a document is kept and read back. */
+const kept = (verdict: Verdict): Verdict => {
+  const read = parseDocument(Verdict, JSON.parse(JSON.stringify(writeDocument(Verdict, verdict))));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.value;
+};
+
+describe('an entry that is judged now and kept', () => {
+  const ready = readyChallenge('first-line')!;
+  const stored = kept(judge(ready, ready.model!, 'entry').verdict);
+  const now = judge(ready, ready.model!, 'live').verdict;
+  const otherRun = stored.runs.map((run) => ({ ...run, traceHash: `other ${run.traceHash}` }));
+
+  it('is driven bit for bit as it was kept', () => {
+    expect(stored.runs.length).toBeGreaterThan(0);
+    expect(replayed(now, stored)).toBe('same');
   });
 
-  it('by an earlier engine is driven bit for bit as it was then, or is said to be another run', () => {
-    const entries = entriesOf(1);
-    expect(entries.map(({ stored }) => stored.engine)).toEqual([1, 1, 1]);
-    for (const { now, stored } of entries) {
-      const alike = now.runs.map(({ traceHash }) => traceHash).join();
-      const before = stored.runs.map(({ traceHash }) => traceHash).join();
-      expect(replayed(now, stored)).toBe(alike === before ? 'same' : 'other-engine');
-    }
+  it('is said to be another run where its hash is another: by this engine, or by another one', () => {
+    expect(replayed(now, { ...stored, runs: otherRun })).toBe('otherwise');
+    expect(replayed(now, { ...stored, runs: otherRun, engine: ENGINE_VERSION - 1 })).toBe('other-engine');
   });
+});
+
+describe('an entry that a room has kept', () => {
+  it.each([
+    [1, [1, 1, 1]],
+    [2, [4, 4, 4, 4, 4, 4]],
+  ])(
+    'in version %i is driven bit for bit as it was then, or is said to be by another engine',
+    (version, engines) => {
+      const entries = entriesOf(version);
+      expect(entries.map(({ stored }) => stored.engine)).toEqual(engines);
+      for (const { now, stored } of entries) {
+        const alike = now.runs.map(({ traceHash }) => traceHash).join();
+        const before = stored.runs.map(({ traceHash }) => traceHash).join();
+        if (stored.engine === ENGINE_VERSION) expect(alike).toBe(before);
+        expect(replayed(now, stored)).toBe(alike === before ? 'same' : 'other-engine');
+      }
+    },
+  );
 });
