@@ -11,7 +11,9 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
+import { useLink } from '../parts/use-link.tsx';
 import { PaperAnswers } from './close-paper.tsx';
+import { useDesk } from './desk-store.ts';
 import { useWholeWords } from './whole-words.ts';
 import './close-check.css';
 
@@ -77,8 +79,15 @@ interface PartProps {
 }
 
 function Asked({ room, check }: PartProps) {
-  const { desk } = useWholeWords().closing;
+  const { closing, desk: atDesk } = useWholeWords();
+  const { desk } = closing;
   const { ask, refusal, busy } = useAsk();
+  const link = useLink();
+  const offerUndo = useDesk((state) => state.offerUndo);
+  const end = async () => {
+    if (!(await ask({ kind: 'end-check' }))) return;
+    offerUndo({ said: atDesk.undo.checkEnded, back: () => void link.command({ kind: 'resume-check' }) });
+  };
   const of = check.key?.length ?? 0;
   const done = room.teams.filter(({ id }) => answeredBy(check, id) === of);
   return (
@@ -93,11 +102,7 @@ function Asked({ room, check }: PartProps) {
         ))}
       </ul>
       <div className="close-check-start">
-        <Button
-          icon={<Icon of={CircleCheck} />}
-          disabled={busy}
-          onClick={() => void ask({ kind: 'end-check' })}
-        >
+        <Button icon={<Icon of={CircleCheck} />} disabled={busy} onClick={() => void end()}>
           {desk.end}
         </Button>
         <OnPaper room={room} />
@@ -145,6 +150,7 @@ function Ended({ room, check }: PartProps) {
         {desk.show}
       </label>
       <Refused refusal={refusal} />
+      <PaperAnswers room={room} check={check} />
     </>
   );
 }

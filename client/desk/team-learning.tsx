@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { forecastsIn, reasonsIn } from '../../shared/evidence/evidence.ts';
-import { HELP_STEPS, type HelpStep, type RoomState, type Team } from '../../shared/room/state.ts';
+import { HELP_STEPS, type HelpStep } from '../../shared/room/coaching.ts';
+import type { RoomState, Team } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useWholeWords } from './whole-words.ts';

@@ -1,27 +1,18 @@
 import type { Millis } from '../geometry/units.ts';
 import { BOARD_FOLDS, boardWithout, clearedBoard, lessonScene } from './apply-board.ts';
 import { CALIBRATION_FOLDS } from './apply-calibration.ts';
+import { CHECK_FOLDS } from './apply-check.ts';
 import { COACHING_FOLDS } from './apply-coaching.ts';
 import { CONDITIONS_FOLDS } from './apply-conditions.ts';
 import { DRIVING_FOLDS, withDriving } from './apply-trials.ts';
 import { FIRST_BOARD } from './board.ts';
-import { NO_COACHING } from './coaching.ts';
+import { NO_COACHING, USUAL_HELP } from './coaching.ts';
 import { USUAL_CONDITIONS } from './conditions.ts';
 import { NO_DRIVING } from './driving.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
 import { newEntry, newTeam } from './newcomers.ts';
 import { NO_PLAN, queueWith } from './plan.ts';
-import {
-  type Building,
-  type CheckAnswer,
-  type Entry,
-  type EntryVerdict,
-  type RoomCheck,
-  type RoomState,
-  type Team,
-  timeIn,
-  USUAL_HELP,
-} from './state.ts';
+import { type Building, type Entry, type EntryVerdict, type RoomState, type Team, timeIn } from './state.ts';
 
 type Opened = Extract<RoomFact, { kind: 'opened' }>;
 type FactOf<K extends RoomFact['kind']> = Extract<RoomFact, { kind: K }>;
@@ -176,14 +167,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
   'not-judged': (state, fact) => withUnjudged(state, fact.entry, true),
   'judging-again': (state, fact) => withUnjudged(state, fact.entry, false),
   'verdicts-told': (state, { verdicts }) => ({ ...state, entries: withVerdicts(state.entries, verdicts) }),
-  'check-started': (state, { check, key }) => ({
-    ...state,
-    checks: [...state.checks, { document: check, key, answers: [], ended: false, shown: null }],
-  }),
-  'check-answered': (state, { kind, ...answer }) =>
-    withLastCheck(state, ({ answers }) => ({ answers: [...withoutEarlier(answers, answer), answer] })),
-  'check-ended': (state, { key }) => withLastCheck(state, () => ({ key, ended: true })),
-  'check-shown': (state, { result }) => withLastCheck(state, () => ({ shown: result })),
+  ...CHECK_FOLDS,
   staged: (state, fact) => ({
     ...state,
     stage: fact.entries,
@@ -237,14 +221,6 @@ const withVerdicts = (entries: readonly Entry[], told: readonly ToldVerdict[]) =
       withEntry(all, one.entry, (entry) => ({ ...entry, verdict: verdictOf(one), counted: true })),
     entries,
   );
-
-const withLastCheck = (state: RoomState, change: (check: RoomCheck) => Partial<RoomCheck>): RoomState => ({
-  ...state,
-  checks: state.checks.map((one, i, { length }) => (i === length - 1 ? { ...one, ...change(one) } : one)),
-});
-
-const withoutEarlier = (answers: readonly CheckAnswer[], { team, question }: CheckAnswer) =>
-  answers.filter((one) => one.team !== team || one.question !== question);
 
 const withUnjudged = (state: RoomState, id: string, unjudged: boolean): RoomState => ({
   ...state,

@@ -2,8 +2,8 @@ import type { Millis } from '../geometry/units.ts';
 
 /**
  * The log of calibrations: which robot was calibrated when, and in which light. A robot is known by its
- * number, which is that of its berth on the harbour wall. The newest line is the last one, whatever the
- * clocks say.
+ * number: that of its berth on the harbour wall, or a higher one where a class has more robots than berths. The
+ * newest line is the last one, whatever the clocks say.
  */
 
 /** What lights the room, as anybody sees it; nobody needs a meter. */

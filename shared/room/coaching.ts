@@ -2,9 +2,14 @@ import type { Millis } from '../geometry/units.ts';
 import type { EntryId, TeamId } from './ids.ts';
 
 /**
- * What the desk says to single teams, and in which form they get a challenge. Desk and team know it,
+ * What the desk says to single teams, how they are helped, and in which form they get a challenge. Desk and team know it,
  * nobody else does: from outside a team that is helped looks like any other.
  */
+
+/** How much a tablet helps: each step gives what the one before gives, and more. */
+export const HELP_STEPS = ['after-try', 'place', 'sentence', 'mend'] as const;
+export type HelpStep = (typeof HELP_STEPS)[number];
+export const USUAL_HELP: HelpStep = 'mend';
 
 /** Ready-made hints; each language has a sentence for each. */
 export const HINTS = [

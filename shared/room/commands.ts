@@ -1,7 +1,7 @@
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
 import type { CalibrationCommand } from './calibration.ts';
-import type { NoteWords, ReturnReason } from './coaching.ts';
+import type { HelpStep, NoteWords, ReturnReason } from './coaching.ts';
 import type { ConditionsCommand } from './conditions.ts';
 import type { DrivingCommand } from './driving.ts';
 import type {
@@ -10,7 +10,6 @@ import type {
   DocumentId,
   EntryId,
   EntryVerdict,
-  HelpStep,
   Phase,
   Round,
   TeamId,
@@ -81,6 +80,8 @@ export type RoomCommand =
   /** What a team has answered on paper. */
   | ({ readonly kind: 'note-answer'; readonly check: number } & CheckAnswer)
   | { readonly kind: 'end-check' }
+  /** Takes the end back. */
+  | { readonly kind: 'resume-check' }
   | { readonly kind: 'show-check'; readonly on: boolean }
   /** By the server only. */
   | { readonly kind: 'give-up-judging'; readonly entry: EntryId }

@@ -2,7 +2,7 @@ import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
 import type { CalibrationFact } from './calibration.ts';
-import type { CoachingFact } from './coaching.ts';
+import type { CoachingFact, HelpStep } from './coaching.ts';
 import type { ConditionsFact } from './conditions.ts';
 import type { DrivingFact } from './driving.ts';
 import type { PlanFact } from './plan.ts';
@@ -13,7 +13,6 @@ import type {
   DocumentId,
   EntryId,
   EntryVerdict,
-  HelpStep,
   Phase,
   RoomId,
   Round,
@@ -125,6 +124,8 @@ export type RoomFact =
   /** Of the check that is asked; it takes the place of an earlier answer. */
   | ({ readonly kind: 'check-answered' } & CheckAnswer)
   | { readonly kind: 'check-ended'; readonly key: ClosingKey }
+  /** The end was taken back. `key` null in the copy of a seat that must not know any longer what is right. */
+  | { readonly kind: 'check-resumed'; readonly key: ClosingKey | null }
   /** On the board, or no longer. `result` null in a team's copy. */
   | { readonly kind: 'check-shown'; readonly result: CheckResult | null }
   | CoachingFact

@@ -1,13 +1,18 @@
+import type { HelpStep } from './coaching.ts';
 import type { RoomId, TeamId } from './ids.ts';
 
 /** What a desk has planned: challenges to come, and which class comes back. Only desks know it. */
 
-/** Where a team sat in the lesson before. */
+/** Where a team sat in the lesson before, and what it had of its own there. */
 export interface Place {
   /** Its id there. */
   readonly team: TeamId;
   readonly emblem: string;
   readonly berth: number;
+  /** Absent: the class's help step. */
+  readonly help?: HelpStep | undefined;
+  /** It got challenges in their gentler form. */
+  readonly gentler?: true | undefined;
 }
 
 export interface Continued {

@@ -63,6 +63,7 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
     case 'verdicts-told':
       return seat.role === 'board' ? fact : null;
     case 'check-started':
+    case 'check-resumed':
       return { ...fact, key: null };
     case 'check-answered':
       return owns(seat, fact.team) ? fact : null;

@@ -5,7 +5,7 @@ import type { FindingVariant, RuleId } from '../documents/verdict.ts';
 import type { Millis, Mm } from '../geometry/units.ts';
 import type { BoardState } from './board.ts';
 import type { CalibrationNote } from './calibration.ts';
-import type { Coaching } from './coaching.ts';
+import type { Coaching, HelpStep } from './coaching.ts';
 import type { Conditions } from './conditions.ts';
 import type { Driving } from './driving.ts';
 import type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
@@ -20,11 +20,6 @@ export type { DocumentId, EntryId, RoomId, TeamId } from './ids.ts';
 
 export const PHASES = ['gather', 'brief', 'build', 'show', 'drive', 'close'] as const;
 export type Phase = (typeof PHASES)[number];
-
-/** How much a tablet helps: each step gives what the one before gives, and more. */
-export const HELP_STEPS = ['after-try', 'place', 'sentence', 'mend'] as const;
-export type HelpStep = (typeof HELP_STEPS)[number];
-export const USUAL_HELP: HelpStep = 'mend';
 
 /** What a team wants of the wall: to be named there, to stay without its emblem, or to stay away. */
 export const WALL_WISHES = ['shown', 'no-emblem', 'not-at-all'] as const;

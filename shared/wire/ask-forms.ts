@@ -5,10 +5,10 @@ import { Guess, Reason } from '../documents/reason.ts';
 import { FINDING_VARIANTS, RuleId } from '../documents/verdict.ts';
 import { BOARD_LIMITS, BOARD_SCENES, BOARD_SETTINGS } from '../room/board.ts';
 import { LIGHTS } from '../room/calibration.ts';
-import { HINTS, LONGEST_NOTE, type NoteWords, RETURN_REASONS } from '../room/coaching.ts';
+import { HELP_STEPS, HINTS, LONGEST_NOTE, type NoteWords, RETURN_REASONS } from '../room/coaching.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
-import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
-import { DRIVING_ASKS } from './driving-forms.ts';
+import { EMBLEMS, PHASES, WALL_WISHES } from '../room/state.ts';
+import { DRIVING_ASKS, RobotNumber } from './driving-forms.ts';
 import { LIMITS } from './protocol.ts';
 
 /** The form of everything that a page may ask a room for, and the parts of it that facts share. */
@@ -23,9 +23,6 @@ const Seconds = z.int().check(z.gte(1), z.lte(LONGEST_BUILDING));
 export const Round = z.int().check(z.gte(0), z.lte(10_000));
 const On = z.boolean();
 const differ = (list: readonly string[]) => new Set(list).size === list.length;
-
-/** Robots are known by the numbers of the berths. */
-export const Robot = z.int().check(z.gte(1), z.lte(EMBLEMS.length));
 
 const Coordinate = z.int().check(z.gte(0), z.lte(4000));
 /** What a team foretold and what came, and which of three reasons it took for the right one. */
@@ -100,8 +97,8 @@ const Place = z.int().check(z.gte(0), z.lte(LONGEST_QUEUE));
 export const Ask = z.discriminatedUnion('kind', [
   ...BOARD_ASKS,
   z.strictObject({ kind: z.literal('watch-charger') }),
-  z.strictObject({ kind: z.literal('calibrate'), robot: Robot, light: z.enum(LIGHTS) }),
-  z.strictObject({ kind: z.literal('take-calibration-back'), robot: Robot }),
+  z.strictObject({ kind: z.literal('calibrate'), robot: RobotNumber, light: z.enum(LIGHTS) }),
+  z.strictObject({ kind: z.literal('take-calibration-back'), robot: RobotNumber }),
   z.strictObject({ kind: z.literal('change-light'), on: On }),
   z.strictObject({ kind: z.literal('choose-challenge'), key: Token }),
   z.strictObject({ kind: z.literal('choose-kit'), kit: z.unknown() }),
@@ -145,6 +142,7 @@ export const Ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('answer-check'), check: CheckNumber, ...PICKED }),
   z.strictObject({ kind: z.literal('note-answer'), check: CheckNumber, team: Token, ...PICKED }),
   z.strictObject({ kind: z.literal('end-check') }),
+  z.strictObject({ kind: z.literal('resume-check') }),
   z.strictObject({ kind: z.literal('show-check'), on: On }),
   z.strictObject({ kind: z.literal('accept-entry'), entry: Token }),
   z.strictObject({ kind: z.literal('return-entry'), entry: Token, reason: z.enum(RETURN_REASONS) }),

@@ -8,7 +8,8 @@ const Name = z.string().check(
   z.maxLength(64),
   z.refine((text) => !text.includes('\0'), { error: 'character-nul' }),
 );
-const RobotNumber = z.int().check(z.gte(1), z.lte(DRIVING_LIMITS.robotNumber));
+/** The number on a robot, wherever it is spoken of. */
+export const RobotNumber = z.int().check(z.gte(1), z.lte(DRIVING_LIMITS.robotNumber));
 const Coordinate = z.int().check(z.gte(0), z.lte(4000));
 const Seconds = z.number().check(z.gt(0), z.lte(DRIVING_LIMITS.seconds));
 const Count = z.int().check(z.gte(0), z.lte(1000));

@@ -3,7 +3,7 @@ import type { KitProblemCode } from '../documents/refusal.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardCommand } from '../room/board.ts';
 import type { CalibrationCommand } from '../room/calibration.ts';
-import type { NoteWords, ReturnReason } from '../room/coaching.ts';
+import type { HelpStep, NoteWords, ReturnReason } from '../room/coaching.ts';
 import type { Refusal } from '../room/commands.ts';
 import type { ConditionsCommand } from '../room/conditions.ts';
 import type { DrivingCommand } from '../room/driving.ts';
@@ -14,7 +14,6 @@ import type {
   DocumentId,
   Emblem,
   EntryId,
-  HelpStep,
   Phase,
   RoomId,
   RoomState,
@@ -121,7 +120,7 @@ export type ClientAsk =
   | { readonly kind: 'start-check'; readonly questions: number }
   | ({ readonly kind: 'answer-check'; readonly check: number } & Omit<CheckAnswer, 'team'>)
   | ({ readonly kind: 'note-answer'; readonly check: number } & CheckAnswer)
-  | { readonly kind: 'end-check' }
+  | { readonly kind: 'end-check' | 'resume-check' }
   | { readonly kind: 'show-check'; readonly on: boolean }
   | { readonly kind: 'judge-again' | 'accept-entry'; readonly entry: EntryId }
   | { readonly kind: 'return-entry'; readonly entry: EntryId; readonly reason: ReturnReason }
@@ -185,8 +184,8 @@ export type CannotPrint =
   | 'nothing-drawn'
   | 'one-end'
   | 'no-fault'
-  /** A closing check: nothing was handed in that could be asked about. */
-  | 'nothing-to-ask'
+  /** A closing check: its questions are made when they are asked. */
+  | 'not-asked'
   | 'no-page';
 
 export type Answer =

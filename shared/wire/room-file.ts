@@ -6,13 +6,13 @@ import { parseDocument, writeDocument } from '../documents/values.ts';
 import { stateOf } from '../room/apply.ts';
 import { BOARD_LIMITS } from '../room/board.ts';
 import { LIGHTS } from '../room/calibration.ts';
-import { RETURN_REASONS } from '../room/coaching.ts';
+import { HELP_STEPS, RETURN_REASONS } from '../room/coaching.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
-import { EMBLEMS, HELP_STEPS, PHASES, WALL_WISHES } from '../room/state.ts';
+import { EMBLEMS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
-import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, Robot, TRIED } from './ask-forms.ts';
-import { DRIVING_FACTS } from './driving-forms.ts';
+import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, TRIED } from './ask-forms.ts';
+import { DRIVING_FACTS, RobotNumber } from './driving-forms.ts';
 import { LIMITS } from './protocol.ts';
 import { type Checked, checkForm } from './schemas.ts';
 
@@ -70,6 +70,13 @@ const COACHED = [
   z.strictObject({ kind: z.literal('entry-returned'), entry: Name }),
   z.strictObject({ kind: z.literal('entry-accepted'), entry: Name }),
 ] as const;
+const Place = z.strictObject({
+  team: Name,
+  emblem: z.enum(EMBLEMS),
+  berth: Berth,
+  help: z.optional(z.enum(HELP_STEPS)),
+  gentler: z.optional(z.literal(true)),
+});
 const PLANNED = [
   z.strictObject({
     kind: z.literal('queue-changed'),
@@ -79,9 +86,7 @@ const PLANNED = [
     kind: z.literal('continued'),
     room: Name,
     last: z.nullable(Name),
-    places: z
-      .array(z.strictObject({ team: Name, emblem: z.enum(EMBLEMS), berth: Berth }))
-      .check(z.maxLength(EMBLEMS.length)),
+    places: z.array(Place).check(z.maxLength(EMBLEMS.length)),
   }),
 ] as const;
 
@@ -89,8 +94,8 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   ...BOARD_FACTS,
   z.strictObject({ kind: z.literal('opened'), room: Name, word: Word, chargerWatched: z.boolean() }),
   z.strictObject({ kind: z.literal('charger-watched') }),
-  z.strictObject({ kind: z.literal('robot-calibrated'), robot: Robot, light: z.enum(LIGHTS) }),
-  z.strictObject({ kind: z.literal('calibration-taken-back'), robot: Robot }),
+  z.strictObject({ kind: z.literal('robot-calibrated'), robot: RobotNumber, light: z.enum(LIGHTS) }),
+  z.strictObject({ kind: z.literal('calibration-taken-back'), robot: RobotNumber }),
   z.strictObject({ kind: z.literal('light-changed') }),
   z.strictObject({ kind: z.literal('light-kept') }),
   z.strictObject({
@@ -162,6 +167,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('check-started'), check: DocId, key: ClosingKey }),
   z.strictObject({ kind: z.literal('check-answered'), team: Name, ...PICKED }),
   z.strictObject({ kind: z.literal('check-ended'), key: ClosingKey }),
+  z.strictObject({ kind: z.literal('check-resumed'), key: ClosingKey }),
   z.strictObject({
     kind: z.literal('check-shown'),
     result: z.nullable(

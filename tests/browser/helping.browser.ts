@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { covers } from '../../client/canvas/placement.ts';
-import type { HelpStep } from '../../shared/room/state.ts';
+import type { HelpStep } from '../../shared/room/coaching.ts';
 import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
 import type { TestHand } from './hand.ts';
 import { expectTidy, lookAtTablet } from './looks.ts';

@@ -95,6 +95,22 @@ describe('a closing check', () => {
     }
   });
 
+  it('goes on when its end is taken back, and no page is told again what is right before it ends', async () => {
+    const { key } = check(desk)!;
+    const before = second.received.length;
+    const again = seqOf(await desk.command({ kind: 'resume-check' }));
+    const right = key![0]!.right;
+    const last = seqOf(await second.command({ kind: 'answer-check', check: 0, question: 0, picked: right }));
+    expect(last).toBe(again + 1);
+    await Promise.all([desk, board, first, second].map((page) => page.reaches(last)));
+    expect(second.received.slice(before)).not.toContain('"mistakes"');
+    for (const page of [board, first, second]) {
+      const seat = page.welcome?.ok ? page.welcome.you : { role: 'board' as const };
+      expect(page.state).toEqual(view(desk.state!, seat));
+    }
+    seqOf(await desk.command({ kind: 'end-check' }));
+  });
+
   it('is asked anew with other questions', async () => {
     await second.reaches(seqOf(await desk.command({ kind: 'start-check', questions: 3 })));
     const [before, now] = desk.state!.checks.map(({ document }) => document);

@@ -120,6 +120,7 @@ export function ofRefusals({ refusals }: Wording): void {
     'nothing-drawn',
     'one-end',
     'no-fault',
+    'not-asked',
     'no-page',
   ] as const)
     refusals['cannot-print']({ code: 'cannot-print', why });
@@ -175,6 +176,7 @@ export function ofBefore({ calibration, prepCheck, supplies, lessonPlan, kept }:
   each([kept.eraseMade, kept.undo.made], (say) => say('…'));
   each([kept.challenge, kept.kit], (say) => say('…', '4.3.2026'));
   each([kept.until, kept.eraseRoom, kept.revokeLink, kept.undo.link], (say) => say('plum-42'));
+  kept.undo.desk('plum-42');
   each([kept.room, kept.deskLink, kept.roomLink], (say) => say('plum-42', '4.3.2026'));
   each(
     ['device', 'rota', 'check', 'kits', 'keys', 'plays', 'outbox', 'drawings', 'files', 'other'] as const,

@@ -1,7 +1,8 @@
 import { useCallback, useState } from 'react';
 import type { Design } from '../../../shared/documents/design.ts';
 import type { Guess } from '../../../shared/documents/reason.ts';
-import type { Because, HelpStep, RoomState, Team } from '../../../shared/room/state.ts';
+import type { HelpStep } from '../../../shared/room/coaching.ts';
+import type { Because, RoomState, Team } from '../../../shared/room/state.ts';
 
 /** So many tries of one's own come before the engine may mend. */
 export const TRIES_BEFORE_MENDING = 2;

@@ -81,7 +81,7 @@ const desk = {
   end: 'End, and say what is right',
   paper: 'Answered on paper',
   paperTeam: 'Team',
-  paperHow: 'Tap what the team ticked. The engine marks it.',
+  paperHow: 'Tap what the team ticked, also after the end. The engine marks it.',
   toPaper: 'Questions and key (PDF)',
   right: (n: number, of: number): string =>
     of === 0 ? 'Nobody answered' : `${n} of ${counted(of, 'team', 'teams')} right`,

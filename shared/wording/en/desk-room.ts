@@ -14,6 +14,7 @@ export const undo = {
   teamWeather: (team: string, weather: Weather): string =>
     `From now on robots drive in ${outlook.weather(weather)} for ${team}.`,
   ended: 'The building has ended.',
+  checkEnded: 'The closing check has ended.',
   lateTaken: (n: number) => (n === 1 ? 'The late entry counts.' : `${n} late entries count.`),
   lateLeft: (n: number) => (n === 1 ? 'The late entry does not count.' : `${n} late entries do not count.`),
 };
@@ -77,6 +78,8 @@ export const links = {
   revoke: 'Revoke',
   revokeThis: (word: string) => `Revoke the link “${word}”`,
   revoked: 'revoked: desks that were open with it are closed',
+  revokedDesk:
+    'revoked: desks that were open with it are closed, and their challenges and kits are erased in ten seconds',
   giveBackThis: (word: string) => `Give the link “${word}” back`,
   loading: 'Looking for links',
   substitute: 'A link for a substitute',

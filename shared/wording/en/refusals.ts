@@ -26,8 +26,8 @@ const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
   'one-end':
     'Here no two robots meet the same mark from both ends. Choose a challenge with marks and a second berth.',
   'no-fault': 'No small fault makes this drawing fail. Choose a challenge with marks.',
-  'nothing-to-ask':
-    'Nothing new has been handed in that could be asked about. Play a challenge with lines and marks first.',
+  'not-asked':
+    'The closing check has not been asked yet. Ask it under “Close” first: its questions are made then, of what was handed in.',
   'no-page': 'There are not so many pages. Go back to the first one.',
 };
 

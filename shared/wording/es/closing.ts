@@ -78,7 +78,7 @@ const desk = {
   end: 'Terminar y decir lo correcto',
   paper: 'Contestado en papel',
   paperTeam: 'Equipo',
-  paperHow: 'Tocar lo que el equipo marcó. El programa lo corrige.',
+  paperHow: 'Tocar lo que el equipo marcó, también después de terminar. El programa lo corrige.',
   toPaper: 'Preguntas y soluciones (PDF)',
   right: (n: number, of: number): string =>
     of === 0 ? 'Nadie contestó' : `${n} de ${counted(of, 'equipo', 'equipos')} bien`,

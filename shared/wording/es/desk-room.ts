@@ -17,6 +17,7 @@ export const undo = {
   teamWeather: (team: string, weather: Weather): string =>
     `Desde ahora los robots van con ${outlook.weather(weather)} para ${team}.`,
   ended: 'Se ha terminado de dibujar.',
+  checkEnded: 'Las preguntas finales han terminado.',
   lateTaken: (n: number) =>
     n === 1
       ? 'La entrega tardía cuenta.'
@@ -89,6 +90,8 @@ export const links = {
   revoke: 'Anular',
   revokeThis: (word: string) => `Anular el enlace «${word}»`,
   revoked: 'anulado: las mesas abiertas con él están cerradas',
+  revokedDesk:
+    'anulado: las mesas abiertas con él están cerradas, y sus retos y kits se borran en diez segundos',
   giveBackThis: (word: string) => `Devolver el enlace «${word}»`,
   loading: 'Buscando enlaces',
   substitute: 'Un enlace para quien sustituye',

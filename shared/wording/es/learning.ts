@@ -1,4 +1,5 @@
-import type { HelpStep, WallWish } from '../../room/state.ts';
+import type { HelpStep } from '../../room/coaching.ts';
+import type { WallWish } from '../../room/state.ts';
 import { numbers } from './numbers.ts';
 
 /** What the desk says of how teams learn: their help, what they foretold, what they wish. */

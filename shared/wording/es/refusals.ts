@@ -26,8 +26,8 @@ const CANNOT_PRINT: Readonly<Record<CannotPrint, string>> = {
   'one-end':
     'Aquí no hay dos robots que lean la misma marca por los dos lados. Elige un reto con marcas y un segundo amarre.',
   'no-fault': 'Ningún fallo pequeño estropea este dibujo. Elige un reto con marcas.',
-  'nothing-to-ask':
-    'No se ha entregado nada nuevo sobre lo que preguntar. Antes hay que jugar un reto con líneas y marcas.',
+  'not-asked':
+    'Aún no se han hecho las preguntas finales. Antes hay que hacerlas en «Cerrar»: entonces salen de lo entregado.',
   'no-page': 'No hay tantas páginas. Vuelve a la primera.',
 };
 

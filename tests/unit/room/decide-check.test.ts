@@ -66,6 +66,46 @@ describe('a closing check', () => {
     expect(codeAfter([...CLOSE, START], note('t9'))).toBe('unknown-team');
   });
 
+  it('takes what was ticked on paper after it has ended too, whatever the class does by then', () => {
+    const note = (by: string, picked: string): Move => [
+      DESK,
+      { kind: 'note-answer', team: by, check: 0, question: 0, picked },
+    ];
+    const over: readonly Move[] = [...CLOSE, START, says('t1', 0, 'r'), END];
+    const late = roomAfter(
+      ...over,
+      note('t2', 'w'),
+      [DESK, { kind: 'go-to', phase: 'gather' }],
+      note('t2', 'r'),
+    );
+    expect(late.checks[0]).toMatchObject({
+      ended: true,
+      answers: [
+        { team: 't1', picked: 'r' },
+        { team: 't2', picked: 'r' },
+      ],
+    });
+    const shown = roomAfter(...over, [DESK, { kind: 'show-check', on: true }], note('t2', 'r'));
+    expect(view(shown, BOARD).checks[0]?.shown).toEqual({ right: [2, 0], teams: 2 });
+    expect(codeAfter([...over, START], note('t2', 'r')[1])).toBe('no-check');
+  });
+
+  it('goes on when its end is taken back: nobody but the desk is told any longer what is right', () => {
+    const resume: Move = [DESK, { kind: 'resume-check' }];
+    const over: readonly Move[] = [...CLOSE, START, says('t1', 0, 'w'), END];
+    const shown: Move = [DESK, { kind: 'show-check', on: true }];
+    const again = roomAfter(...over, shown, resume, says('t1', 0, 'r'));
+    expect(view(again, DESK).checks[0]).toMatchObject({ key: KEY, ended: false });
+    expect(view(again, team('t1')).checks[0]).toMatchObject({ key: null, answers: [{ picked: 'r' }] });
+    expect(view(again, BOARD).checks[0]).toMatchObject({ key: null, shown: null });
+    expect(mayRead(again, BOARD, 'q1')).toBe(false);
+    expect([
+      codeAfter([...CLOSE, START], resume[1]),
+      codeAfter(CLOSE, resume[1]),
+      codeAfter(over, resume[1], team('t1')),
+    ]).toEqual(['already-so', 'no-check', 'not-for-this-seat']);
+  });
+
   it('tells teams their own answers, and what is right when it has ended', () => {
     const during = roomAfter(...CLOSE, START, says('t1', 0, 'w'), says('t2', 0, 'r'));
     const after = roomAfter(...CLOSE, START, says('t1', 0, 'w'), says('t2', 0, 'r'), END);
