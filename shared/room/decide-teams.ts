@@ -1,3 +1,4 @@
+import { broughtBack } from './decide-plan.ts';
 import {
   ALREADY,
   type CommandOf,
@@ -40,16 +41,23 @@ export function whileDrawing(
   });
 }
 
-/** Where the lesson goes on from another, a team that comes back has its emblem and berth again. */
+/** Where the lesson goes on from another, a team that comes back has its emblem, its berth and what was its own again. */
 function join(state: RoomState, { team, before }: CommandOf<'join'>): Decision {
   const { from } = state.plan;
   const all = [...state.teams, ...state.removed];
   if (all.some((known) => known.id === team)) return ALREADY;
   const own = from?.places.find((place) => place.team === before);
   const isTaken = own && all.some(({ emblem, berth }) => emblem === own.emblem || berth === own.berth);
-  const place = own && !isTaken ? own : freePlace(state);
+  const back = isTaken ? undefined : own;
+  const place = back ?? freePlace(state);
   if (!place) return ROOM_FULL;
-  return done({ kind: 'team-joined', team, emblem: place.emblem, ...(from && { berth: place.berth }) });
+  const joined: RoomFact = {
+    kind: 'team-joined',
+    team,
+    emblem: place.emblem,
+    ...(from && { berth: place.berth }),
+  };
+  return done(joined, ...(back ? broughtBack(team, back) : []));
 }
 
 /** Until the first challenge is being told: later, emblems are what points are known by. */

@@ -26,13 +26,16 @@ const openNext = (room: string, cookie: string) =>
   post(server.url + ROUTES.openRoom, { chargerWatched: false, continues: room }, cookie);
 
 describe('the next lesson of a class', () => {
-  it('has its queue, and gives each tablet that was in the old one its emblem again', async () => {
+  it('has its queue, and gives each tablet that was in the old one its emblem and its own help again', async () => {
     const { owner, word, desk, tablet, team } = await buildingRoom(server);
     // A second team under another emblem, which comes back first.
     const second = cookiesOf(await post(server.url + ROUTES.join, { word }));
     const bell = await page(server.url, 'tablet', second);
     await desk.command({ kind: 'queue-challenge', key: 'long-pier', place: 0 });
     await desk.command({ kind: 'queue-challenge', key: 'sharp-corner', place: 0 });
+    const [first] = desk.state!.teams;
+    await desk.command({ kind: 'set-help', team: first!.id, step: 'place' });
+    await desk.command({ kind: 'set-gentler', team: first!.id, on: true });
     const answer = await openNext(desk.state!.id, owner);
     const next = (await answer.json()) as { room: string; word: string };
     for (const one of [tablet, bell, desk]) one.close();
@@ -40,17 +43,22 @@ describe('the next lesson of a class', () => {
     const again = await page(server.url, 'desk', owner, next.room);
     expect(again.state?.plan.queue).toEqual(['sharp-corner', 'long-pier']);
     expect(again.state?.plan.from?.last).toBe('first-line');
-    for (const cookie of [second, team])
-      await page(
-        server.url,
-        'tablet',
-        cookiesOf(await post(server.url + ROUTES.join, { word: next.word }, cookie)),
-      );
-    await again.until('both teams', () => again.state?.teams.length === 2);
-    expect(again.state?.teams.map(({ emblem, berth }) => [emblem, berth])).toEqual([
-      ['sailboat', 1],
-      ['bell', 2],
+    const back = async (cookie: string) => {
+      const joined = await post(server.url + ROUTES.join, { word: next.word }, cookie);
+      return page(server.url, 'tablet', cookiesOf(joined));
+    };
+    const [other, own] = [await back(second), await back(team)];
+    await again.until('a gentler form', () => again.state?.coaching.gentler.length === 1);
+    expect(again.state?.teams.map(({ emblem, berth, help }) => [emblem, berth, help])).toEqual([
+      ['sailboat', 1, 'place'],
+      ['bell', 2, null],
     ]);
+    const { seq } = again.state!;
+    await Promise.all([other, own].map((one) => one.reaches(seq)));
+    expect(own.state?.teams[0]?.help).toBe('place');
+    expect(own.state?.coaching.gentler).toEqual([again.state?.teams[0]?.id]);
+    for (const said of ['"gentler-set"', '"step":"place"', '"help":"place"'])
+      expect(other.received).not.toContain(said);
   });
 
   it('goes on from no room that the desk does not manage', async () => {

@@ -54,6 +54,9 @@ describe('a lesson that goes on from another', () => {
     [team('o2'), { kind: 'swap-emblem', emblem: 'kite' }],
     [DESK, { kind: 'vary-sheets', on: true }],
     [DESK, { kind: 'set-help', team: null, step: 'place' }],
+    [DESK, { kind: 'set-help', team: 'o2', step: 'after-try' }],
+    [DESK, { kind: 'set-gentler', team: 'o2', on: true }],
+    [DESK, { kind: 'set-robots', robots: [2, 41] }],
     queued('a'),
     queued('b'),
     [DESK, { kind: 'choose-challenge', challenge: 'c', key: 'a' }],
@@ -72,8 +75,9 @@ describe('a lesson that goes on from another', () => {
       );
     }, begun);
 
-  it('has its queue, its sheets and its help, and knows what was played last', () => {
+  it('has its queue, its sheets, its robots and its help, and knows what was played last', () => {
     expect([begun.plan.queue, begun.variedSheets, begun.help]).toEqual([['b'], true, 'place']);
+    expect(begun.driving.robots).toEqual([2, 41]);
     expect(begun.plan.from?.last).toBe('a');
   });
 
@@ -86,7 +90,24 @@ describe('a lesson that goes on from another', () => {
     ]);
   });
 
-  it('a second tablet of one team gets a place of its own', () => {
+  it('gives a team that comes back its own help step and gentler form, which others do not see', () => {
+    const now = played(join('n1'), join('n2', 'o2'), join('n3', 'o3'));
+    const ofTeams = (state: RoomState) => state.teams.map(({ id, help }) => [id, help]);
+    expect(ofTeams(now)).toEqual([
+      ['n1', null],
+      ['n2', 'after-try'],
+      ['n3', null],
+    ]);
+    expect(now.coaching.gentler).toEqual(['n2']);
+    const others = [BOARD, team('n1'), team('n3')].map((seat) => view(now, seat));
+    expect(others.map(({ coaching }) => coaching.gentler)).toEqual([[], [], []]);
+    expect(others.flatMap(ofTeams).filter(([, help]) => help !== null)).toEqual([]);
+    expect(view(now, team('n2')).coaching.gentler).toEqual(['n2']);
+  });
+
+  it('a second tablet of one team gets a place of its own, and nothing that was the team’s', () => {
+    const second = played(join('n1', 'o2'), join('n2', 'o2'));
+    expect(second.coaching.gentler).toEqual(['n1']);
     const { teams } = played(join('n1', 'o2'), join('n2', 'o2'));
     expect(teams.map(({ emblem, berth }) => [emblem, berth])).toEqual([
       ['sailboat', 1],
