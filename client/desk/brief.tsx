@@ -17,7 +17,7 @@ import { ChallengeDetail } from './challenge-detail.tsx';
 import { ClassWeather } from './conditions.tsx';
 import { useDesk } from './desk-store.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
-import { Queue, QueueButton } from './queue.tsx';
+import { Queue, QueueButton, useQueued } from './queue.tsx';
 import { suggestedKey } from './steps.ts';
 import { useWholeWords } from './whole-words.ts';
 import './brief.css';
@@ -34,9 +34,11 @@ export function BriefStep({ room }: { readonly room: RoomState }) {
   // One that was chosen with another kit and that nobody has built is to be chosen again.
   const current = last && (room.building !== null || isOfKit(room, last)) ? last.key : null;
   const building = room.building !== null && !room.building.ended;
+  const { next } = useQueued(room);
   const first = suggestedKey(
     room,
     challenges.flatMap(({ key, playable }) => (playable ? [key] : [])),
+    next,
   );
   useEffect(() => {
     if (marked === null && first !== null) mark(first);

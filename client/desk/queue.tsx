@@ -1,5 +1,5 @@
 import { ArrowDown, ArrowUp, ListPlus, ListX, X } from 'lucide-react';
-import { useMemo, useRef } from 'react';
+import { useCallback, useMemo, useRef } from 'react';
 import { textIn } from '../../shared/documents/values.ts';
 import { DEMO_KIT } from '../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../shared/library/ready.ts';
@@ -14,6 +14,8 @@ import { useLocale } from '../parts/use-words.ts';
 import { useOwn } from './builder/own-challenges.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
+import { useReadyChallenges } from './kit/room-kit.ts';
+import { type Stuck, whyStuck } from './queued.ts';
 import { useWholeWords } from './whole-words.ts';
 import './queue.css';
 
@@ -34,8 +36,27 @@ export function useTitles(): (key: string) => string {
   return useMemo(() => (key) => titles.get(key) ?? key, [titles]);
 }
 
-/** Puts a challenge at a place of the queue, or takes it off and offers to take that back. */
-function useQueue({ plan }: RoomState) {
+export interface Queued {
+  /** The first challenge of the queue that can be taken; null where none waits. */
+  readonly next: string | null;
+  readonly why: (key: string) => Stuck | null;
+}
+
+/** What of the queue can be taken: a challenge may have been erased since, or not be for the room's kit. */
+export function useQueued(room: RoomState): Queued {
+  const ready = useReadyChallenges(room);
+  const own = useOwn((state) => state.list);
+  const why = useCallback((key: string) => whyStuck(key, ready, own), [ready, own]);
+  return { next: room.plan.queue.find((key) => why(key) === null) ?? null, why };
+}
+
+/**
+ * Puts a challenge at a place of the queue, or takes it off and offers to take that back; what can't be taken could
+ * not be put back either.
+ */
+function useQueue(room: RoomState) {
+  const { plan } = room;
+  const { why } = useQueued(room);
   const { undo } = useWholeWords().desk;
   const asking = useAsk();
   const link = useLink();
@@ -44,18 +65,19 @@ function useQueue({ plan }: RoomState) {
   const put = (key: string, place: number) => asking.ask({ kind: 'queue-challenge', key, place });
   const takeOff = async (key: string) => {
     const place = plan.queue.indexOf(key);
-    if (place < 0 || !(await asking.ask({ kind: 'queue-challenge', key, place: null }))) return;
+    if (place < 0 || !(await asking.ask({ kind: 'queue-challenge', key, place: null })) || why(key)) return;
     const back = { kind: 'queue-challenge', key, place } as const;
     offerUndo({ said: undo.unqueued(titleOf(key)), back: () => void link.command(back) });
   };
-  return { ...asking, put, takeOff, titleOf };
+  return { ...asking, put, takeOff, titleOf, why };
 }
 
 /** The challenges that wait their turn, in their order. */
 export function Queue({ room }: { readonly room: RoomState }) {
   const { queue: words } = useWholeWords().desk;
   const { queue } = room.plan;
-  const { put, takeOff, titleOf, refusal } = useQueue(room);
+  const { put, takeOff, titleOf: known, why, refusal } = useQueue(room);
+  const titleOf = (key: string) => (why(key) === 'gone' ? words.gone : known(key));
   const list = useRef<HTMLOListElement>(null);
   /** The focus goes with the row that moves. */
   const move = async (key: string, by: 1 | -1) => {
@@ -71,7 +93,10 @@ export function Queue({ room }: { readonly room: RoomState }) {
       <ol ref={list}>
         {queue.map((key, i) => (
           <li key={key} className="queue-row" data-key={key}>
-            <span className="queue-name">{titleOf(key)}</span>
+            <span className="queue-name">
+              {titleOf(key)}
+              <WhyStuck why={why(key)} />
+            </span>
             <Button
               look="quiet"
               className="queue-sooner"
@@ -100,6 +125,11 @@ export function Queue({ room }: { readonly room: RoomState }) {
       <Refused refusal={refusal} />
     </section>
   );
+}
+
+function WhyStuck({ why }: { readonly why: Stuck | null }) {
+  const { queue: words } = useWholeWords().desk;
+  return why && <span className="desk-quiet queue-stuck">{words.stuck(why)}</span>;
 }
 
 /** Puts the marked challenge at the end of the queue, or takes it off. */

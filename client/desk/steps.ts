@@ -21,7 +21,6 @@ export function reachable(step: Step, room: RoomState): boolean {
 export type NextStep =
   | { readonly kind: 'look-at'; readonly step: Step }
   | { readonly kind: 'take-challenge' }
-  /** The first one of the queue. */
   | { readonly kind: 'take-queued'; readonly key: string }
   | { readonly kind: 'start-building' }
   | { readonly kind: 'end-building' }
@@ -36,6 +35,8 @@ export interface DeskView {
   readonly step: Step;
   /** Key of the challenge that the desk has marked in the list, if it may be taken. */
   readonly marked: string | null;
+  /** Key of the first challenge of the queue that can be taken; null where none waits. */
+  readonly queued: string | null;
   /** The best entry of the next team that has not been on the board, in order of berths. */
   readonly unshown: string | null;
   /** How many turns it takes until every team has driven a robot. */
@@ -50,7 +51,7 @@ export function nextStep(room: RoomState, view: DeskView): NextStep {
     case 'prepare':
       return { kind: 'look-at', step: room.phase };
     case 'gather':
-      return nextQueued(room) ?? { kind: 'look-at', step: 'brief' };
+      return nextQueued(view) ?? { kind: 'look-at', step: 'brief' };
     case 'brief':
       return nextOfBrief(room, view);
     case 'build':
@@ -58,28 +59,27 @@ export function nextStep(room: RoomState, view: DeskView): NextStep {
     case 'show':
       if (room.phase !== 'show') return { kind: 'go-to-show' };
       if (view.unshown !== null) return { kind: 'show-next', entry: view.unshown };
-      return nextQueued(room) ?? { kind: anyEntry(room) ? 'go-to-drive' : 'go-to-close' };
+      return nextQueued(view) ?? { kind: anyEntry(room) ? 'go-to-drive' : 'go-to-close' };
     case 'drive':
       if (room.phase !== 'drive') return { kind: 'go-to-drive' };
       return room.driving.turn + 1 < view.turns
         ? { kind: 'next-turn', turn: room.driving.turn + 1 }
-        : (nextQueued(room) ?? { kind: 'go-to-close' });
+        : (nextQueued(view) ?? { kind: 'go-to-close' });
     case 'close':
-      if (room.phase === 'close') return nextQueued(room) ?? { kind: 'another-challenge' };
+      if (room.phase === 'close') return nextQueued(view) ?? { kind: 'another-challenge' };
       return isBuilding(room) ? { kind: 'look-at', step: 'build' } : { kind: 'go-to-close' };
   }
 }
 
-function nextQueued({ plan }: RoomState): NextStep | undefined {
-  const key = plan.queue[0];
-  return key === undefined ? undefined : { kind: 'take-queued', key };
-}
+const nextQueued = ({ queued }: DeskView): NextStep | undefined =>
+  queued === null ? undefined : { kind: 'take-queued', key: queued };
 
 /**
  * The challenge that is marked before the desk has marked one: what was just chosen, else the first of the
- * queue, else what was played here or what comes after the last one of the lesson before. `keys` is the course.
+ * queue that can be taken (`queued`), else what was played here or what comes after the last one of the lesson before.
+ * `keys` is the course.
  */
-export function suggestedKey(room: RoomState, keys: readonly string[]): string | null {
+export function suggestedKey(room: RoomState, keys: readonly string[], queued: string | null): string | null {
   const { rounds, building, plan } = room;
   const chosen = rounds.at(-1);
   const current = chosen?.key;
@@ -87,7 +87,7 @@ export function suggestedKey(room: RoomState, keys: readonly string[]): string |
   if (chosen && building === null && isOfKit(room, chosen)) return chosen.key;
   const last = plan.from?.last ?? null;
   const after = last === null ? undefined : keys[keys.indexOf(last) + 1];
-  return plan.queue[0] ?? current ?? after ?? keys[0] ?? null;
+  return queued ?? current ?? after ?? keys[0] ?? null;
 }
 
 function nextOfBrief(room: RoomState, view: DeskView): NextStep {

@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import { type RoomState, timeIn } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -7,8 +8,9 @@ import { bestEntry } from '../parts/figures.ts';
 import { RESTING } from '../parts/stage-clock.ts';
 import { type Asking, useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
+import { loadOwn } from './builder/own-challenges.ts';
 import { useDesk } from './desk-store.ts';
-import { useTitles } from './queue.tsx';
+import { useQueued, useTitles } from './queue.tsx';
 import { type NextStep, nextStep } from './steps.ts';
 import { useWholeWords } from './whole-words.ts';
 
@@ -29,6 +31,11 @@ export function useNext(room: RoomState, step: Step): Next {
   const asking = useAsk();
   const { ask } = asking;
   const titleOf = useTitles();
+  const queued = useQueued(room);
+  const anyWaits = room.plan.queue.length > 0;
+  useEffect(() => {
+    if (anyWaits) void loadOwn(room.id);
+  }, [anyWaits, room.id]);
   const choose = async (key: string) => {
     if (!(await ask({ kind: 'choose-challenge', key }))) return false;
     if (room.phase === 'gather') await ask({ kind: 'go-to', phase: 'brief' });
@@ -37,6 +44,7 @@ export function useNext(room: RoomState, step: Step): Next {
   const next = nextStep(room, {
     step,
     marked,
+    queued: queued.next,
     unshown: unshownBest(room),
     turns: turnsOf(room).length,
   });
@@ -50,6 +58,8 @@ export function useNext(room: RoomState, step: Step): Next {
       case 'take-queued':
         mark(next.key);
         if (await choose(next.key)) lookAt(null);
+        // It may be gone since this page last looked.
+        else await loadOwn(room.id);
         return;
       case 'start-building':
         await ask({ kind: 'start-building', seconds: minutes === null ? null : minutes * 60 });

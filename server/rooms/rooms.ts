@@ -1,5 +1,4 @@
 import { nanoid } from 'nanoid';
-import { USUAL_CLOSING_QUESTIONS } from '../../shared/documents/closing-check.ts';
 import type { Kit } from '../../shared/documents/kit.ts';
 import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
 import { gentlerLines } from '../../shared/library/gentler.ts';
@@ -151,7 +150,8 @@ export class Rooms extends OpenRooms {
         const command = { kind: ask.kind, kit: kit.value?.id ?? null };
         return await room.carryOut({ seat, id, command, documents: kit.value ? [kit.value] : [] });
       }
-      if (ask.kind === 'queue-challenge' && ask.place !== null) {
+      // What waits already may be moved, whatever has become of it.
+      if (ask.kind === 'queue-challenge' && ask.place !== null && !room.state.plan.queue.includes(ask.key)) {
         const known = await this.parts.challenge(ask.key, room.state.id, await this.kitOf(room));
         if (!known) return refused({ code: 'unknown-challenge', key: ask.key });
       }
@@ -215,12 +215,9 @@ export class Rooms extends OpenRooms {
     return room.carryOut({ seat, id, command, documents: [document] });
   }
 
-  /** The room's closing check for paper: as it is asked, or as it would be asked now. */
-  async closingCheck(room: LiveRoom): Promise<MadeCheck | undefined> {
-    const read = this.#reader(room);
-    return (
-      (await askedCheck(room.state, read)) ?? (await madeCheck(room.state, read, USUAL_CLOSING_QUESTIONS))
-    );
+  /** The room's last closing check for paper; undefined before one was asked. */
+  closingCheck(room: LiveRoom): Promise<MadeCheck | undefined> {
+    return askedCheck(room.state, this.#reader(room));
   }
 
   #reader({ state }: LiveRoom): ReadDocument {

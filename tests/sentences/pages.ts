@@ -67,6 +67,7 @@ export function plainOnes(words: Wording): void {
     f(WORD),
   );
   each([desk.preparing.nextLessonOf, desk.coaching.to, desk.undo.noteSent], (f) => f(TEAM));
+  each(['gone', 'not-playable'] as const, desk.queue.stuck);
   desk.undo.returned(TEAM, 2);
   desk.building.need.same(3, WORD);
   desk.building.spent(90_000);

@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import type { Kit } from '../../../shared/documents/kit.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { type ReadyChallenge, readyChallenges } from '../../../shared/library/ready.ts';
@@ -23,8 +22,15 @@ export function useRoomKit({ kit }: Pick<RoomState, 'kit'>): Kit | null {
   return kit === null ? DEMO_KIT : loaded;
 }
 
+/** Worked out once a kit: several parts of the desk ask at once. */
+const READY = new WeakMap<Kit, readonly ReadyChallenge[]>();
+const NONE: readonly ReadyChallenge[] = [];
+
 /** Every ready challenge as it stands with the room's kit; none until that is here. */
 export function useReadyChallenges(room: Pick<RoomState, 'kit'>): readonly ReadyChallenge[] {
   const kit = useRoomKit(room);
-  return useMemo(() => (kit === null ? [] : readyChallenges(kit)), [kit]);
+  if (kit === null) return NONE;
+  const known = READY.get(kit) ?? readyChallenges(kit);
+  READY.set(kit, known);
+  return known;
 }

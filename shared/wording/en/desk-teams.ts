@@ -47,6 +47,11 @@ export const conditions = {
   judgedIn: (weather: Weather): string => `judged in ${outlook.weather(weather)}`,
 };
 
+const STUCK = {
+  gone: 'It was erased, or went with its desk’s link. Next passes over it; take it off.',
+  'not-playable': 'Not with this kit, or not finished. Next passes over it until it is.',
+} as const;
+
 export const queue = {
   title: 'To come',
   none: 'Nothing waits. What you put here is one key away when this challenge is over.',
@@ -55,6 +60,8 @@ export const queue = {
   takeOff: (title: string) => `Take “${title}” off the queue`,
   sooner: (title: string) => `“${title}” sooner`,
   later: (title: string) => `“${title}” later`,
+  gone: 'A challenge that is gone',
+  stuck: (why: 'gone' | 'not-playable'): string => STUCK[why],
   next: (title: string) => `Next: ${title}`,
 };
 
@@ -70,6 +77,8 @@ export const picture = {
   where: 'Where runs failed',
   nowhere: 'No run has failed.',
   failed: (n: number) => `${counted(n, 'place', 'places')} where runs failed`,
+  counted: 'A number says how many teams had a run that failed there.',
+  pdf: 'Save the class picture (PDF)',
   times: 'Minutes',
   screen: 'at the screen',
   paper: 'on paper',

@@ -47,6 +47,11 @@ export const conditions = {
   judgedIn: (weather: Weather): string => `juzgada con ${outlook.weather(weather)}`,
 };
 
+const STUCK = {
+  gone: 'Se borró, o se fue con el enlace de su mesa. Se salta; se puede quitar.',
+  'not-playable': 'No con este kit, o aún sin acabar. Se salta hasta que valga.',
+} as const;
+
 export const queue = {
   title: 'Lo que viene',
   none: 'No espera nada. Lo que se pone aquí está a una tecla cuando acaba este reto.',
@@ -55,6 +60,8 @@ export const queue = {
   takeOff: (title: string) => `Quitar «${title}» de la cola`,
   sooner: (title: string) => `«${title}» antes`,
   later: (title: string) => `«${title}» después`,
+  gone: 'Un reto que ya no está',
+  stuck: (why: 'gone' | 'not-playable'): string => STUCK[why],
   next: (title: string) => `Sigue: ${title}`,
 };
 
@@ -70,6 +77,8 @@ export const picture = {
   where: 'Dónde fallaron los recorridos',
   nowhere: 'Ningún recorrido ha fallado.',
   failed: (n: number) => `${counted(n, 'sitio donde', 'sitios donde')} fallaron recorridos`,
+  counted: 'Cada número dice cuántos equipos tuvieron allí un recorrido que falló.',
+  pdf: 'Guardar la imagen de la clase (PDF)',
   times: 'Minutos',
   screen: 'en la pantalla',
   paper: 'en papel',

@@ -4,7 +4,7 @@ import { GUESSES } from '../../../shared/documents/reason.ts';
 import { apply, openedState } from '../../../shared/room/apply.ts';
 import { BOARD_SCENES, BOARD_SETTINGS } from '../../../shared/room/board.ts';
 import { LIGHTS } from '../../../shared/room/calibration.ts';
-import { HELP_STEPS, HINTS, RETURN_REASONS } from '../../../shared/room/coaching.ts';
+import { HINTS, RETURN_REASONS } from '../../../shared/room/coaching.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import type { Decision } from '../../../shared/room/decision.ts';

@@ -10,6 +10,7 @@ const over = { since: 0, until: null, ended: true };
 const view = (step: Parameters<typeof nextStep>[1]['step'], change = {}) => ({
   step,
   marked: null,
+  queued: null,
   unshown: null,
   turns: 2,
   ...change,
@@ -106,14 +107,14 @@ describe('nextStep', () => {
     ],
     [
       'all have been shown and a challenge waits: that one',
-      { phase: 'show', rounds, building: over, plan: { queue: ['long-pier'], from: null } },
-      view('show'),
+      { phase: 'show', rounds, building: over },
+      view('show', { queued: 'long-pier' }),
       { kind: 'take-queued', key: 'long-pier' },
     ],
     [
       'a drawing has not been shown: that one, before any challenge that waits',
-      { phase: 'show', rounds, building: over, plan: { queue: ['long-pier'], from: null } },
-      view('show', { unshown: 'e' }),
+      { phase: 'show', rounds, building: over },
+      view('show', { unshown: 'e', queued: 'long-pier' }),
       { kind: 'show-next', entry: 'e' },
     ],
     ['at the end: another challenge', { phase: 'close' }, view('close'), { kind: 'another-challenge' }],
@@ -126,16 +127,15 @@ describe('nextStep', () => {
 describe('suggestedKey', () => {
   const course = ['first-line', 'sharp-corner', 'long-pier'];
   const from = (last: string | null) => ({ queue: [], from: { room: 'old', last, places: [] } });
-  const suggested = (change: Partial<RoomState>) => suggestedKey(roomState(1, change), course);
+  const suggested = (change: Partial<RoomState>, queued: string | null = null) =>
+    suggestedKey(roomState(1, change), course, queued);
 
   it('is what was just chosen, before the queue', () => {
-    expect(suggested({ rounds, plan: { queue: ['long-pier'], from: null } })).toBe('first-line');
+    expect(suggested({ rounds }, 'long-pier')).toBe('first-line');
   });
 
   it('is the first of the queue once a challenge has been built', () => {
-    expect(suggested({ rounds, building: over, plan: { queue: ['long-pier'], from: null } })).toBe(
-      'long-pier',
-    );
+    expect(suggested({ rounds, building: over }, 'long-pier')).toBe('long-pier');
     expect(suggested({ rounds, building: over })).toBe('first-line');
   });
 
