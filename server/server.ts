@@ -167,6 +167,7 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
     afterDays: roomDays,
     hidden: (room) => rooms.hideEverywhere(room),
     forget: (room) => accesses.links.forget(room),
+    forgetOthers: () => kept.forgetRevoked(),
     trouble,
   });
   const given = { log, neighbours, judging, patienceMs, now, challenge };

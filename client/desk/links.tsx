@@ -77,6 +77,7 @@ function LinkRow({ link, onChange, onRefused }: LinkRowProps) {
   const { links, undo } = useWholeWords().desk;
   const dates = useDates();
   const revoked = link.revokedAt !== null;
+  const gone = link.kind === 'desk' ? links.revokedDesk : links.revoked;
   useEffect(() => {
     if (!revoked) return;
     const timer = setTimeout(() => void onChange(), UNDO_MS);
@@ -91,7 +92,7 @@ function LinkRow({ link, onChange, onRefused }: LinkRowProps) {
     <li>
       <span role="status">
         <strong>{link.word}</strong>{' '}
-        <span className="desk-quiet">{revoked ? links.revoked : links.row(dates.moment(link.madeAt))}</span>
+        <span className="desk-quiet">{revoked ? gone : links.row(dates.moment(link.madeAt))}</span>
       </span>
       <Button
         icon={revoked && <Icon of={Undo2} />}

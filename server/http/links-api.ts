@@ -5,6 +5,7 @@ import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, LinkForm, LinkIdForm, SeatForm } from '../../shared/wire/schemas.ts';
 import type { Access } from '../seats/access.ts';
 import type { Changed, Link } from '../seats/links.ts';
+import { FORGET_AFTER_MS } from '../seats/shelf.ts';
 import { forDesk, forOpener, managedRoom } from './desks.ts';
 import { carried, type HttpParts, takeCookies } from './parts.ts';
 import { refuse } from './refuse.ts';
@@ -77,7 +78,9 @@ export function linksApi(parts: HttpParts): Router {
     });
   const revoke = async (id: string) => {
     const changed = await links.revoke(id);
-    if (changed === 'done') parts.rooms.revoked(id);
+    if (changed !== 'done') return changed;
+    parts.rooms.revoked(id);
+    parts.erasing.later(() => parts.kept.forgetRevoked(), FORGET_AFTER_MS);
     return changed;
   };
   router.post(ROUTES.revokeLink, changing(revoke));

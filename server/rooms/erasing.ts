@@ -12,6 +12,8 @@ export interface ErasingParts {
   readonly hidden: (room: RoomId) => Promise<void>;
   /** Whose room it was may be forgotten too. */
   readonly forget: (room: RoomId) => Promise<void>;
+  /** Forgets what was erased beside rooms by a server that has ended before it could. */
+  readonly forgetOthers: () => Promise<void>;
   readonly trouble: (what: string, error: unknown) => void;
 }
 
@@ -134,6 +136,7 @@ export class Erasing {
         await forget(room);
         await log.dropValue(keyOf(room));
       }
+      await this.#parts.forgetOthers();
       await this.#eraseOld();
     } catch (error) {
       trouble('looking for rooms that are too old', error);

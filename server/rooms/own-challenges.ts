@@ -14,9 +14,15 @@ export interface Kept {
   readonly kits: Shelf;
   /** A challenge of the desk whose room it is, by its key; undefined also for one that can't be played yet. */
   readonly ownChallenge: (room: RoomId, key: string) => Promise<Challenge | undefined>;
+  /** Forgets revoked links that can't be given back any more, with all that was made at their desks. */
+  readonly forgetRevoked: () => Promise<void>;
 }
 
-export function keptByDesks(values: Values, links: Pick<Links, 'deskOf'>, now: () => Millis): Kept {
+export function keptByDesks(
+  values: Values,
+  links: Pick<Links, 'deskOf' | 'forgetRevoked'>,
+  now: () => Millis,
+): Kept {
   const challenges = new Shelf(values, 'challenge', LIMITS.ownChallenges, now);
   const kits = new Shelf(values, 'kit', LIMITS.ownKits, now);
   const ownChallenge: Kept['ownChallenge'] = async (room, key) => {
@@ -24,5 +30,10 @@ export function keptByDesks(values: Values, links: Pick<Links, 'deskOf'>, now: (
     const read = parseDocument(Challenge, body);
     return read.ok && checkChallenge(read.value).length === 0 ? read.value : undefined;
   };
-  return { challenges, kits, ownChallenge };
+  const forgetRevoked = () =>
+    links.forgetRevoked(async ({ id }) => {
+      await challenges.forget(id);
+      await kits.forget(id);
+    });
+  return { challenges, kits, ownChallenge, forgetRevoked };
 }

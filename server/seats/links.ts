@@ -96,15 +96,23 @@ export class Links {
     return (await this.#all()).find(({ link }) => link.id === id)?.link;
   }
 
-  /** Ends a link at once. Within ten seconds it can be given back; then its hash is forgotten too. */
+  /** Ends a link at once. Within ten seconds it can be given back. */
   async revoke(id: string): Promise<Changed> {
     let changed: Changed = 'done';
     for (const { key, link } of await this.#all()) {
-      if (!this.#isKept(link)) await this.#values.dropValue(key);
       if (link.id !== id || link.revokedAt !== null) continue;
       changed = await this.#values.setValue(key, JSON.stringify({ ...link, revokedAt: this.#now() }));
     }
     return changed;
+  }
+
+  /** Forgets the hashes of links that can't be given back any more; `first` sees to what was a link's. */
+  async forgetRevoked(first: (link: Link) => Promise<void>): Promise<void> {
+    for (const { key, link } of await this.#all()) {
+      if (this.#isKept(link)) continue;
+      await first(link);
+      await this.#values.dropValue(key);
+    }
   }
 
   async giveBack(id: string): Promise<Changed> {

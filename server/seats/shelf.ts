@@ -99,6 +99,13 @@ export class Shelf {
     return this.#keep(of, { ...stored, erasedAt: this.#now() });
   }
 
+  /** Forgets all that a desk has kept which is no more. */
+  async forget(of: string): Promise<void> {
+    const prefix = this.#key(of, '');
+    for (const { key } of await this.#values.values(prefix))
+      if (key.startsWith(prefix)) await this.#values.dropValue(key);
+  }
+
   async giveBack(of: string, id: string): Promise<'done' | 'full' | 'gone'> {
     const stored = await this.#stored(of, id);
     if (!stored) return 'gone';

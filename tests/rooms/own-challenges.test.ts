@@ -86,6 +86,22 @@ describe('a challenge of one’s own', () => {
     expect((await refusalOf(await send(ROUTES.eraseChallenge, 'own-2'))).code).toBe('not-on-shelf');
   });
 
+  it('that waits in a queue and is erased can be moved there and taken off, but not chosen or put back', async () => {
+    await save('own-1', file(made));
+    const { room } = await openRoom(here.url, here.owner);
+    const desk = await page(here.url, 'desk', here.owner, room);
+    const put = (key: string, place: number | null) => desk.command({ kind: 'queue-challenge', key, place });
+    await put('long-pier', 0);
+    await desk.reaches(seqOf(await put('own-1', 1)));
+    await send(ROUTES.eraseChallenge, 'own-1');
+    expect(codeOf(await desk.command({ kind: 'choose-challenge', key: 'own-1' }))).toBe('unknown-challenge');
+    expect([codeOf(await put('own-1', 0)), codeOf(await put('own-1', null))]).toEqual([
+      'accepted',
+      'accepted',
+    ]);
+    expect(codeOf(await put('own-1', 0))).toBe('unknown-challenge');
+  });
+
   it('leaves nothing in the store once its erasure cannot be undone, whether or not anybody looks', async () => {
     const log = new MemoryLog();
     let now = 1_800_000_000_000;
@@ -105,6 +121,43 @@ describe('a challenge of one’s own', () => {
     }
     expect(await log.values('shelf-')).toEqual([]);
     await other.end();
+  });
+
+  it('goes for good with its desk’s link once that cannot be given back, after a restart too', async () => {
+    const log = new MemoryLog();
+    let now = 1_800_000_000_000;
+    const config = { judging: quickJudging, rates: NO_RATES, log, now: () => now };
+    const other = await testServer(config);
+    const owner = await ownerCookie(other);
+    const ids: string[] = [];
+    for (const name of ['own-1', 'own-2']) {
+      const link = await makeLink(other.url, { kind: 'desk' }, owner);
+      const { cookie } = await visitLink(other.url, link);
+      await post(other.url + ROUTES.saveChallenge, { id: name, body: file(made) }, cookie);
+      ids.push(link.link.id);
+    }
+    const [first, second] = ids;
+    const left = async () => (await log.values('shelf-')).map(({ key }) => key);
+    const act = (route: string, id: string | undefined) => post(other.url + route, { id }, owner);
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    try {
+      await act(ROUTES.revokeLink, first);
+      await act(ROUTES.giveBackLink, first);
+      await vi.advanceTimersByTimeAsync(2 * UNDO_MS);
+      expect((await left()).length).toBe(2);
+      await act(ROUTES.revokeLink, first);
+      now += 2 * UNDO_MS;
+      await vi.advanceTimersByTimeAsync(2 * UNDO_MS);
+      expect(await left()).toEqual([`shelf-challenge ${second} own-2`]);
+      await act(ROUTES.revokeLink, second);
+    } finally {
+      vi.useRealTimers();
+    }
+    await other.end();
+    expect((await left()).length).toBe(1);
+    now += 2 * UNDO_MS;
+    await (await testServer(config)).end();
+    expect([await left(), await log.values('link ')]).toEqual([[], []]);
   });
 
   it('is one of so many', async () => {

@@ -9,7 +9,7 @@ import { useWholeWords } from '../whole-words.ts';
 import type { Kept, Made } from './use-kept.ts';
 
 type Rooms = readonly Pick<RoomInList, 'room' | 'word'>[];
-type Links = readonly Pick<LinkInList, 'id' | 'word'>[];
+type Links = readonly Pick<LinkInList, 'id' | 'word' | 'kind'>[];
 
 export interface Erasing {
   readonly rooms: (rooms: Rooms) => Promise<void>;
@@ -67,7 +67,11 @@ export function useErasing(load: () => Promise<void>): Erasing {
     made.map(({ shelf, id }) => [() => eraseShelved(shelf, id), () => giveBackShelved(shelf, id)] as const);
   return {
     rooms: (rooms) => act(desk.keeping.erasing(rooms[0]?.word ?? ''), ofRooms(rooms)),
-    links: (links) => act(kept.undo.link(links[0]?.word ?? ''), ofLinks(links)),
+    links: (links) => {
+      const [one] = links;
+      const said = one?.kind === 'desk' ? kept.undo.desk : kept.undo.link;
+      return act(said(one?.word ?? ''), ofLinks(links));
+    },
     here: () => void act(kept.undo.here, [], true),
     made: (made) => act(kept.undo.made(made[0]?.name ?? ''), ofMade(made)),
     // Links first: a room that is gone has none.

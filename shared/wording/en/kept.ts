@@ -45,7 +45,8 @@ export const kept = {
   erase: 'Erase',
   eraseRoom: (word: string): string => `Erase the room ${word}`,
   links: 'Links that were given away',
-  linksWhat: 'A hash of each, never the link itself.',
+  linksWhat:
+    'A hash of each, never the link itself. With a desk that is revoked its challenges and kits are erased; its rooms stay.',
   linksNone: 'No link is kept.',
   deskLink: (word: string, when: string): string => `${word}, a desk, made ${when}`,
   roomLink: (word: string, when: string): string => `${word}, a room, made ${when}`,
@@ -81,5 +82,6 @@ export const kept = {
     here: 'What this browser keeps is erased in ten seconds.',
     made: (name: string): string => `${name} is erased.`,
     link: (word: string): string => `The link ${word} is revoked.`,
+    desk: (word: string): string => `The desk ${word} is revoked; what it has made is erased in ten seconds.`,
   },
 };

@@ -32,7 +32,8 @@ export const kept = {
   erase: 'Borrar',
   eraseRoom: (word: string): string => `Borrar la sala ${word}`,
   links: 'Enlaces dados',
-  linksWhat: 'Una huella de cada uno, nunca el enlace mismo.',
+  linksWhat:
+    'Una huella de cada uno, nunca el enlace mismo. Al anular una mesa se borran sus retos y kits; sus salas se quedan.',
   linksNone: 'No se guarda ningún enlace.',
   deskLink: (word: string, when: string): string => `${word}, una mesa, creado el ${when}`,
   roomLink: (word: string, when: string): string => `${word}, una sala, creado el ${when}`,
@@ -68,5 +69,6 @@ export const kept = {
     here: 'Lo que guarda este navegador se borra en diez segundos.',
     made: (name: string): string => `${name} está borrado.`,
     link: (word: string): string => `El enlace ${word} está anulado.`,
+    desk: (word: string): string => `La mesa ${word} está anulada; lo que hizo se borra en diez segundos.`,
   },
 };

@@ -74,7 +74,7 @@ describe('links', () => {
     expect(await own.giveBack(link?.id ?? '')).toBe('full');
   });
 
-  it('that were revoked leave the store with the next one that is', async () => {
+  it('that were revoked leave the store when they can’t be given back any more, after what was theirs', async () => {
     const { log, links: own, pass } = links();
     const ids: string[] = [];
     for (let i = 0; i < 2; i++) {
@@ -84,6 +84,11 @@ describe('links', () => {
     await own.revoke(ids[0] ?? '');
     pass(20_000);
     await own.revoke(ids[1] ?? '');
+    const forgotten: string[] = [];
+    await own.forgetRevoked(async ({ id }) => {
+      forgotten.push(`${id} of ${(await log.values('link ')).length}`);
+    });
+    expect(forgotten).toEqual([`${ids[0]} of 2`]);
     expect((await log.values('link ')).length).toBe(1);
     expect(await own.giveBack(ids[0] ?? '')).toBe('too-late');
     expect(await own.giveBack(ids[1] ?? '')).toBe('done');

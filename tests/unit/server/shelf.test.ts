@@ -63,6 +63,14 @@ describe('a shelf', () => {
     expect(await log.values('shelf-')).toEqual([]);
   });
 
+  it('of a desk that is no more is forgotten whole, and no other with it', async () => {
+    await shelf.put('d_sk', 'a', 1);
+    await shelf.put('desk', 'b', 2);
+    await shelf.forget('d_sk');
+    expect([await idsOf('d_sk'), await idsOf('desk')]).toEqual([[], ['b']]);
+    expect((await log.values('shelf-')).length).toBe(1);
+  });
+
   it('has room again for what was erased', async () => {
     await shelf.put('owner', 'a', 1);
     await shelf.put('owner', 'b', 1);
