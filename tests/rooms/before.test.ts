@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { calibrationOf } from '../../shared/room/calibration.ts';
+import { DRIVING_LIMITS } from '../../shared/room/driving.ts';
 import { type PrintAsk, printPath } from '../../shared/wire/print.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
@@ -80,7 +81,21 @@ it('calibrations carry the server’s time, for desk and board, and no team hear
   expect(codeOf(await tablet.command({ kind: 'calibrate', robot: 7, light: 'dim' }))).toBe(
     'not-for-this-seat',
   );
-  expect(codeOf(await desk.command({ kind: 'calibrate', robot: 41, light: 'dim' }))).toBe('bad-form');
+});
+
+it('a robot that may drive may be noted as calibrated, and no other', async () => {
+  const { room } = await openRoom(here.url, here.owner);
+  const desk = await page(here.url, 'desk', here.owner, room);
+  const { robotNumber } = DRIVING_LIMITS;
+  for (const [robot, code] of [
+    [0, 'bad-form'],
+    [41, 'accepted'],
+    [robotNumber, 'accepted'],
+    [robotNumber + 1, 'bad-form'],
+  ] as const) {
+    expect(codeOf(await desk.command({ kind: 'set-robots', robots: [robot] })), `${robot}`).toBe(code);
+    expect(codeOf(await desk.command({ kind: 'calibrate', robot, light: 'dim' })), `${robot}`).toBe(code);
+  }
 });
 
 it('a browser that forgets its desk has its cookies taken away', async () => {

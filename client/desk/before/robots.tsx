@@ -1,6 +1,7 @@
-import { CircleCheck, Sun, Undo2 } from 'lucide-react';
+import { CircleCheck, Plus, Sun, Undo2 } from 'lucide-react';
 import { useState } from 'react';
 import { type Calibrated, calibrationOf, LIGHTS, type Light } from '../../../shared/room/calibration.ts';
+import { DRIVING_LIMITS } from '../../../shared/room/driving.ts';
 import type { RoomState, Team } from '../../../shared/room/state.ts';
 import { berthsFor } from '../../parts/berths.ts';
 import { Button } from '../../parts/button.tsx';
@@ -20,10 +21,11 @@ interface RoomProps {
 
 /** The berths of the wall with the robots in them: a tap notes that one was calibrated, now and in this light. */
 export function RobotsOnWall({ room }: RoomProps) {
-  const { calibration: words } = useWholeWords();
+  const { calibration: words, driving } = useWholeWords();
   const { ask, refusal } = useAsk();
   const offerUndo = useDesk((state) => state.offerUndo);
   const link = useLink();
+  const [added, setAdded] = useState<readonly number[]>([]);
   const last = room.calibrations.findLast((note) => note.kind === 'calibrated');
   const [picked, setPicked] = useState<Light | null>(null);
   const light = picked ?? last?.light ?? 'daylight';
@@ -32,7 +34,8 @@ export function RobotsOnWall({ room }: RoomProps) {
     const back = () => void link.command({ kind: 'take-calibration-back', robot });
     offerUndo({ said: words.undo.calibrated(robot, light), back });
   };
-  const robots = Array.from({ length: berthsFor(room.teams.length) }, (_, i) => i + 1);
+  const robots = robotsHere(room, added);
+  const next = robots.at(-1)! + 1;
   return (
     <div className="robots">
       <p>{words.how}</p>
@@ -48,11 +51,28 @@ export function RobotsOnWall({ room }: RoomProps) {
           />
         ))}
       </ol>
+      <p>
+        <Button
+          icon={<Icon of={Plus} />}
+          disabled={next > DRIVING_LIMITS.robotNumber}
+          onClick={() => setAdded([...added, next])}
+        >
+          {driving.more}
+        </Button>
+      </p>
       <Refused refusal={refusal} />
       <LightChanged room={room} />
       <Log room={room} />
     </div>
   );
+}
+
+/** One for each berth, and whichever else drive, were calibrated, or were `added` here; lowest first. */
+function robotsHere({ teams, driving, calibrations }: RoomState, added: readonly number[]): number[] {
+  const berths = Array.from({ length: berthsFor(teams.length) }, (_, i) => i + 1);
+  const noted = calibrations.flatMap((note) => (note.kind === 'calibrated' ? [note.robot] : []));
+  const all = new Set([...berths, ...(driving.robots ?? []), ...noted, ...added]);
+  return [...all].sort((a, b) => a - b);
 }
 
 interface LightProps {
