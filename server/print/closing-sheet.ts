@@ -4,7 +4,8 @@ import type { MadeCheck } from '../../shared/evidence/closing-check.ts';
 import { ANSWER_LETTERS } from '../../shared/evidence/letters.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
-import { type Block, flow, paragraph, pictureBlock, SIDE } from './blocks.ts';
+import { paragraph, pictureBlock } from './blocks.ts';
+import { type Block, flowed, type Laid, SIDE } from './flow.ts';
 import { COLORS, type Page, paperSize } from './page.ts';
 import { line, path, rectangle, text } from './shapes.ts';
 import type { PrintTools } from './tools.ts';
@@ -39,7 +40,11 @@ export function closingPages({ check, key }: MadeCheck, look: ClosingLook, tools
     paragraph(print.questions.key(title), size.w, { size: 6, bold: true }),
     paragraph(print.questions.keyNote, size.w, { color: COLORS.quiet, after: 4 }),
   ];
-  return [...flow(size, [...head, ...asked]), ...(look.key ? flow(size, [...keyHead, ...answers]) : [])];
+  const { paper } = look;
+  return [
+    ...flowed([...head, ...asked], paper),
+    ...(look.key ? flowed([...keyHead, ...answers], paper) : []),
+  ];
 }
 
 /** The number of a mark in its picture stands before the question about it. */
@@ -66,14 +71,15 @@ const endsOf = (ask: ClosingAsk) => (ask.kind === 'end' ? ask.choices : []);
 
 const TEAM_LINE: Mm = 60;
 
-function teamBlock(w: Mm, { words }: PrintTools): Block {
+function teamBlock(w: Mm, { words }: PrintTools): Laid {
   return {
+    kind: 'laid',
     high: 13,
-    at: (y) => [
-      text(words.closing.desk.paperTeam, { x: SIDE, y: y + 6 }, { size: 4.2, color: COLORS.quiet }),
+    items: [
+      text(words.closing.desk.paperTeam, { x: SIDE, y: 6 }, { size: 4.2, color: COLORS.quiet }),
       line(
-        { x: SIDE + 18, y: y + 7 },
-        { x: Math.min(w - SIDE, SIDE + 18 + TEAM_LINE), y: y + 7 },
+        { x: SIDE + 18, y: 7 },
+        { x: Math.min(w - SIDE, SIDE + 18 + TEAM_LINE), y: 7 },
         { color: COLORS.quiet, width: 0.25 },
       ),
     ],
@@ -84,16 +90,17 @@ const BOX: Mm = 4.6;
 const CHOICE: Mm = 4.2;
 
 /** A box to tick, a letter, and an answer. */
-function choiceBlock({ ask, sheet }: ClosingQuestion, n: number, w: Mm, { words }: PrintTools): Block {
+function choiceBlock({ ask, sheet }: ClosingQuestion, n: number, w: Mm, { words }: PrintTools): Laid {
   const said = words.closing.check.choice(ask.choices[n]!, sheet);
   const left = SIDE + 2 * BOX + 6;
   const rows = wrapped(said, w - SIDE - left, CHOICE);
   return {
+    kind: 'laid',
     high: rows.length * 5.9 + 1.6,
-    at: (y) => [
-      path(rectangle(SIDE + 2, y, BOX, BOX), { color: COLORS.ink, width: 0.4 }),
-      text(ANSWER_LETTERS[n] ?? '', { x: SIDE + BOX + 4, y: y + 3.8 }, { size: CHOICE, bold: true }),
-      ...rows.map((row, i) => text(row, { x: left, y: y + 3.8 + i * 5.9 }, { size: CHOICE })),
+    items: [
+      path(rectangle(SIDE + 2, 0, BOX, BOX), { color: COLORS.ink, width: 0.4 }),
+      text(ANSWER_LETTERS[n] ?? '', { x: SIDE + BOX + 4, y: 3.8 }, { size: CHOICE, bold: true }),
+      ...rows.map((row, i) => text(row, { x: left, y: 3.8 + i * 5.9 }, { size: CHOICE })),
     ],
   };
 }

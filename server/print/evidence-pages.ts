@@ -9,10 +9,9 @@ import { POINTS_TO } from '../../shared/evidence/frameworks.ts';
 import type { Shown } from '../../shared/evidence/record.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
-import { type Block, flow, paragraph, SIDE } from './blocks.ts';
-import { emblemItem } from './furniture.ts';
+import { badge, paragraph, strongRule } from './blocks.ts';
+import { type Block, flowed } from './flow.ts';
 import { COLORS, type Page, paperSize } from './page.ts';
-import { line } from './shapes.ts';
 import type { PrintTools } from './tools.ts';
 
 /** What the room says of the lesson beside the evidence itself. */
@@ -29,15 +28,16 @@ export function classEvidencePages(printed: PrintedEvidence, paper: PaperName, t
   const size = paperSize(paper, false);
   const { evidence: said } = tools.words;
   const { evidence, word, date } = printed;
-  return flow(size, [
+  const blocks = [
     paragraph(said.headline(headlineOf(evidence)), size.w, { size: 8, bold: true, after: 3 }),
-    rule(size.w),
+    strongRule(size.w),
     paragraph(said.title(word, date), size.w, { color: COLORS.quiet, after: 5 }),
     ...EVIDENCE_KINDS.flatMap((kind) =>
       kindBlocks(said.ofClass(kind, evidence.together[kind]), kind, evidence.together[kind], size.w, tools),
     ),
     ...notes(size.w, tools),
-  ]);
+  ];
+  return flowed(blocks, paper);
 }
 
 /** A team's page; the team is its emblem. */
@@ -50,26 +50,18 @@ export function teamEvidencePages(
   const size = paperSize(paper, false);
   const { evidence: said, emblems } = tools.words;
   const emblem = emblemOf(team);
-  const badge: Block = {
-    high: 0,
-    at: (y) => emblemItem(tools.emblems, emblem, { x: size.w - SIDE - 14, y: y - 3 }, 14),
-  };
-  return flow(size, [
-    badge,
+  const blocks = [
+    badge(emblem, 14, size.w, tools),
     paragraph(emblems.name(emblem), size.w, { size: 8, bold: true, after: 3 }),
-    rule(size.w),
+    strongRule(size.w),
     paragraph(said.title(word, date), size.w, { color: COLORS.quiet, after: 5 }),
     ...EVIDENCE_KINDS.flatMap((kind) =>
       kindBlocks(said.ofTeam(kind, evidence[kind]), kind, evidence[kind], size.w, tools),
     ),
     ...notes(size.w, tools),
-  ]);
+  ];
+  return flowed(blocks, paper);
 }
-
-const rule = (w: Mm): Block => ({
-  high: 5,
-  at: (y) => [line({ x: SIDE, y }, { x: w - SIDE, y }, { color: COLORS.ink, width: 1.2 })],
-});
 
 /** What was shown, and below it what that points to; nothing of what there was no chance to show. */
 function kindBlocks(

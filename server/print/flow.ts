@@ -23,20 +23,26 @@ export type Block =
     }
   /** A line to write on, after its words. */
   | { readonly kind: 'write'; readonly text: string }
-  | { readonly kind: 'space' };
+  | { readonly kind: 'space' }
+  | Laid;
 
-const SIDE: Mm = 18;
+/** Things of any kind that lie from y = 0 down, and how high they are together. */
+export interface Laid {
+  readonly kind: 'laid';
+  readonly items: readonly Item[];
+  readonly high: Mm;
+}
+
+/** White at the sides of a page. */
+export const SIDE: Mm = 18;
 const TOP: Mm = 17;
 const BOTTOM: Mm = 13;
 const LEADING = 1.36;
 const GAP: Mm = 3;
 const SIZES = { title: 9, head: 5.4, text: 3.8, quiet: 3.5, bullet: 3.8, tick: 3.9, write: 3.8 } as const;
 
-/** A block as it will lie from y = 0 down, and how high it is. */
-interface Set {
-  readonly items: readonly Item[];
-  readonly high: Mm;
-}
+/** A block as it will lie. */
+type Set = Omit<Laid, 'kind'>;
 
 function setText(said: Said, x: Mm, y: Mm, width: Mm): Set {
   const size = said.size ?? SIZES.text;
@@ -81,6 +87,8 @@ function setWritten(said: string, width: Mm): Set {
 
 function setBlock(block: Block, width: Mm): Set {
   switch (block.kind) {
+    case 'laid':
+      return block;
     case 'space':
       return { items: [], high: GAP };
     case 'row':

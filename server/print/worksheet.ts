@@ -3,8 +3,8 @@ import type { Choice, Question } from '../../shared/documents/question.ts';
 import type { Mm } from '../../shared/geometry/units.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
 import { textIn } from '../../shared/wording/wording.ts';
-import { type Block, flow, paragraph, pictureBlock, SIDE, writingLines } from './blocks.ts';
-import { emblemItem } from './furniture.ts';
+import { badge, paragraph, pictureBlock, writingLines } from './blocks.ts';
+import { type Block, flowed } from './flow.ts';
 import { COLORS, type Page, paperSize } from './page.ts';
 import { type QuestionKind, type QuestionSheet, rightChoice } from './questions.ts';
 import type { PrintTools } from './tools.ts';
@@ -17,13 +17,9 @@ function headBlocks(
   tools: PrintTools,
 ): Block[] {
   const { questions } = tools.words.print;
-  const badge: Block = {
-    high: 0,
-    at: (y) => emblemItem(tools.emblems, emblem ?? '', { x: w - SIDE - 12, y: y - 3 }, 12),
-  };
   const said = textIn(challenge.sentence, tools.locale);
   return [
-    badge,
+    badge(emblem ?? '', 12, w, tools),
     paragraph(questions.title(kind), w, { size: 7.5, bold: true }),
     paragraph(questions.how[kind], w, { color: COLORS.quiet, after: kind === 'mend' ? 2 : 4 }),
     ...(kind === 'mend' ? [paragraph(`${questions.should} ${said}`, w, { bold: true, after: 4 })] : []),
@@ -53,7 +49,8 @@ export function worksheetPages(
     paragraph(questions.key(`${questions.title(kind)} (${look.title})`), size.w, { size: 6, bold: true }),
     paragraph(questions.keyNote, size.w, { color: COLORS.quiet, after: 4 }),
   ];
-  return [...flow(size, [...head, ...asked]), ...(look.key ? flow(size, [...keyHead, ...key]) : [])];
+  const { paper } = look;
+  return [...flowed([...head, ...asked], paper), ...(look.key ? flowed([...keyHead, ...key], paper) : [])];
 }
 
 type Asked = Extract<QuestionSheet, { kind: 'asked' }>;
