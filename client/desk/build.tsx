@@ -1,4 +1,5 @@
 import type { RoomState } from '../../shared/room/state.ts';
+import { titleOfRule } from '../../shared/wording/rule-title.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useDocument } from '../parts/use-document.ts';
@@ -6,7 +7,6 @@ import { Aside } from './aside.tsx';
 import { ChallengeDetail } from './challenge-detail.tsx';
 import { ClassWeather } from './conditions.tsx';
 import { useDesk } from './desk-store.ts';
-import { titleOfRule } from './insight.ts';
 import { useKeys } from './keys.ts';
 import { LateOnes } from './late.tsx';
 import { needWords } from './team-card.tsx';

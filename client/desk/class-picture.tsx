@@ -1,3 +1,4 @@
+import { Download } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Verdict } from '../../shared/documents/verdict.ts';
@@ -10,16 +11,19 @@ import {
   type RuleTrips,
 } from '../../shared/evidence/class-picture.ts';
 import type { DocumentId, Entry, RoomState } from '../../shared/room/state.ts';
+import { titleOfRule } from '../../shared/wording/rule-title.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
+import { Icon } from '../parts/icon.tsx';
 import { Miniature } from '../parts/miniature.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 import { hereOf, loadDocument, useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { useServerTime } from '../parts/use-server-time.ts';
-import { titleOfRule } from './insight.ts';
+import { LessonPaper } from './lesson-paper.tsx';
 import { useTitles } from './queue.tsx';
+import { resultsPath } from './session.ts';
 import { useWholeWords } from './whole-words.ts';
 import './class-picture.css';
 
@@ -27,7 +31,7 @@ const LOOK_EVERY = 10_000;
 
 /** The class with one challenge, at a glance: what trips it, where runs fail, how long it took. */
 export function ClassPictureView({ room }: { readonly room: RoomState }) {
-  const { picture } = useWholeWords().desk;
+  const { picture, closing } = useWholeWords().desk;
   const [chosen, setChosen] = useState<number | null>(null);
   const round = chosen ?? currentRound(room);
   const loaded = useDocument('challenge', room.rounds[round]?.challenge ?? null);
@@ -38,6 +42,14 @@ export function ClassPictureView({ room }: { readonly room: RoomState }) {
         <h2>{picture.title}</h2>
         {room.rounds.length > 0 && <RoundPick room={room} round={round} onPick={setChosen} />}
       </header>
+      {room.rounds.length > 0 && (
+        <LessonPaper room={room} kind="picture" label={picture.pdf}>
+          <a className="button" href={resultsPath(room.word)} download>
+            <Icon of={Download} />
+            {closing.csv}
+          </a>
+        </LessonPaper>
+      )}
       {loaded.kind === 'refused' && <Refused refusal={loaded.refusal} />}
       {challenge ? (
         <OfRound room={room} round={round} challenge={challenge} />

@@ -8,6 +8,7 @@ import { REACHED_BY_KEYS } from '../parts/scrolls.ts';
 import { loadOwn } from './builder/own-challenges.ts';
 import { ClosingCheckPart } from './close-check.tsx';
 import { EvidencePart } from './close-evidence.tsx';
+import { LessonPaper } from './lesson-paper.tsx';
 import { useKnownTitles } from './queue.tsx';
 import { resultsPath, roomFilePath } from './session.ts';
 import { useWholeWords } from './whole-words.ts';
@@ -40,7 +41,7 @@ export function CloseStep({ room }: { readonly room: RoomState }) {
         <ClosingCheckPart room={room} />
         <EvidencePart room={room} />
         <h2>{desk.closing.results}</h2>
-        <p className="close-save">
+        <LessonPaper room={room} kind="picture" label={desk.picture.pdf}>
           <a className="button" href={resultsPath(room.word)} download>
             <Icon of={Download} />
             {desk.closing.csv}
@@ -49,7 +50,7 @@ export function CloseStep({ room }: { readonly room: RoomState }) {
             <Icon of={Download} />
             {desk.closing.file}
           </a>
-        </p>
+        </LessonPaper>
         <p className="desk-quiet">{desk.closing.fileNote}</p>
         <ResultsTable room={room} />
       </section>

@@ -3,7 +3,6 @@ import type { Design } from '../../shared/documents/design.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
 import type { Entry, RoomState, TeamId, Try } from '../../shared/room/state.ts';
 import type { Doing } from '../../shared/wire/protocol.ts';
-import type { Wording } from '../../shared/wording/wording.ts';
 import { bestEntry, currentRound, entriesOf } from '../parts/figures.ts';
 import { gravest } from '../parts/gravest.ts';
 
@@ -77,13 +76,6 @@ export function glanceAt(source: GlanceSource): Glance {
 /** How many of the last ones, without a break, are so. */
 const lastOnes = (tries: readonly Try[], isSo: (one: Try) => boolean): number =>
   tries.length - 1 - tries.findLastIndex((one) => !isSo(one));
-
-/** A title without its measure in brackets: several findings of one rule have no one measure. */
-const plainTitle = (title: string): string => title.replace(/ \([^)]*\)$/, '');
-
-/** What a rule says, in a few words and without a measure. */
-export const titleOfRule = (found: Pick<Finding, 'rule' | 'variant'>, { findings }: Wording): string =>
-  plainTitle(findings.said({ severity: 'may-stop', ...found }).title);
 
 /** Whether a drawing is still what the challenge began with. */
 function isBare(design: Design | null, challenge: Challenge): boolean {

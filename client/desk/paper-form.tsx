@@ -20,7 +20,7 @@ const GROUPS = [
   ['room', ['chart', 'patch', 'gauge']],
   ['write', ['slips', 'predict', 'two-travellers', 'mend', 'closing']],
   ['plan', ['supplies', 'lesson-plan']],
-  ['all', ['pack', 'class', 'evidence']],
+  ['all', ['pack', 'class', 'evidence', 'picture']],
 ] as const satisfies readonly (readonly [string, readonly PrintKind[]])[];
 
 /** On these a robot may drive, so lines and marks have a look. */

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { PrintKind } from '../../shared/wire/print.ts';
+import { offsetAt } from '../parts/dates.ts';
 import { useDevice } from '../parts/device-settings.ts';
 import type { Wanted } from '../parts/paper-file.ts';
 import { useWishes } from './before/wishes.ts';
@@ -27,9 +28,10 @@ export function PaperView({ room }: { readonly room: RoomState }) {
     ...(team === null ? {} : { team }),
   }));
   const first = useReadyChallenges(room).find(({ playable }) => playable)?.key;
+  const offset = String(offsetAt(room.openedAt));
   const wanted = useMemo(
-    () => completed({ ...choice, language, units, minutes }, room, first),
-    [choice, language, units, minutes, room, first],
+    () => completed({ ...choice, language, units, minutes, offset }, room, first),
+    [choice, language, units, minutes, offset, room, first],
   );
   const asked = JSON.stringify(wanted);
   const [turned, setTurned] = useState({ asked, page: 1 });

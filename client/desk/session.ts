@@ -9,6 +9,7 @@ import type {
   Shelved,
 } from '../../shared/wire/desks.ts';
 import { type Arrivals, type JoinAddresses, ROUTES } from '../../shared/wire/protocol.ts';
+import { offsetAt } from '../parts/dates.ts';
 import { getJson, type HttpAnswer, postJson } from '../parts/http.ts';
 
 /** Which of the owner's rooms this desk has, kept in the address so that a reload goes on with it. */
@@ -94,5 +95,7 @@ const ofRoom = (route: string, room: string): string => `${route}?room=${encodeU
 export const qrPath = (room: string, address: string): string =>
   `${ofRoom(ROUTES.qr, room)}&for=${encodeURIComponent(address)}`;
 export const resultsPath = (word: string): string => ofRoom(ROUTES.resultsCsv, word);
-export const evidencePath = (word: string): string => ofRoom(ROUTES.evidenceCsv, word);
+/** `openedAt` is the room's: dates are those of this device. */
+export const evidencePath = (word: string, openedAt: number): string =>
+  `${ofRoom(ROUTES.evidenceCsv, word)}&offset=${offsetAt(openedAt)}`;
 export const roomFilePath = (word: string): string => ofRoom(ROUTES.roomFile, word);

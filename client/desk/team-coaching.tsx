@@ -1,6 +1,7 @@
 import { MessageSquare } from 'lucide-react';
 import type { Note } from '../../shared/room/coaching.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
+import { titleOfRule } from '../../shared/wording/rule-title.ts';
 import { Button } from '../parts/button.tsx';
 import { useDates } from '../parts/dates.ts';
 import { currentRound } from '../parts/figures.ts';
@@ -8,7 +9,6 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useDesk } from './desk-store.ts';
-import { titleOfRule } from './insight.ts';
 import { useKeys } from './keys.ts';
 import { useWholeWords } from './whole-words.ts';
 import './team-coaching.css';

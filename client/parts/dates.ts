@@ -55,6 +55,27 @@ export function localDate(at: number, timeZone?: string): string {
   return `${parts.get('year')}-${parts.get('month')}-${parts.get('day')}`;
 }
 
+const MINUTE_MS = 60_000;
+
+/** How many minutes the clock of a time zone is ahead of UTC at a moment; of the device's own where none is named. */
+export function offsetAt(at: number, timeZone?: string): number {
+  const format = new Intl.DateTimeFormat('en', {
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: 'numeric',
+    hourCycle: 'h23',
+    calendar: 'gregory',
+    numberingSystem: 'latn',
+    timeZone,
+  });
+  const parts = new Map(format.formatToParts(at).map(({ type, value }) => [type, Number(value)]));
+  const of = (part: Intl.DateTimeFormatPartTypes): number => parts.get(part) ?? 0;
+  const wall = Date.UTC(of('year'), of('month') - 1, of('day'), of('hour'), of('minute'));
+  return (wall - Math.floor(at / MINUTE_MS) * MINUTE_MS) / MINUTE_MS;
+}
+
 const DAY_MS = 86_400_000;
 
 /** The date so many days after `date`. Dates are counted, not hours: a day of 23 or 25 hours is a day. */

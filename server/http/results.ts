@@ -41,7 +41,7 @@ const judgedOf = ({ verdicts }: LessonRecord, entry: Entry) => ({
 });
 
 /** What the desk shows of each round as the picture of the class; none where its challenge is missing. */
-function picturesOf(record: LessonRecord, now: Millis): (ClassPicture | undefined)[] {
+export function picturesOf(record: LessonRecord, now: Millis): (ClassPicture | undefined)[] {
   const { room, challenges } = record;
   return room.rounds.map(({ challenge }, round) => {
     const sheet = challenges.get(challenge)?.sheet;

@@ -1,6 +1,7 @@
 import express, { type Response, Router } from 'express';
 import { evidenceOf } from '../../shared/evidence/evidence.ts';
 import type { RoomInList } from '../../shared/wire/desks.ts';
+import { Offset } from '../../shared/wire/print.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { checkForm, OpenForm } from '../../shared/wire/schemas.ts';
 import { lessonRecord } from '../rooms/lesson-record.ts';
@@ -9,7 +10,7 @@ import { type Access, deskNamed, mayOpen } from '../seats/access.ts';
 import { forDesk, forOpener, managedRoom, ownRoom } from './desks.ts';
 import { erasingApi } from './erasing-api.ts';
 import { evidenceCsv } from './evidence.ts';
-import type { HttpParts } from './parts.ts';
+import { asked, type HttpParts } from './parts.ts';
 import { refuse } from './refuse.ts';
 import { resultsCsv } from './results.ts';
 import { LARGEST_ROOM_FILE, readRoomFile, writeRoomFile } from './room-file.ts';
@@ -92,10 +93,15 @@ export function roomsApi(parts: HttpParts): Router {
     forDesk(parts, async (request, response, access) => {
       const open = await ownRoom(parts, request, access);
       if (!open) return refuse(response, { code: 'unknown-room' });
+      const offset = checkForm(Offset, asked(request, 'offset'));
+      if (!offset.ok) return refuse(response, offset.refusal);
       const { state } = open.room;
       const evidence = evidenceOf(await lessonRecord(state, await rooms.documents(open.room)));
       const name = `harbour-lines-${state.word}-evidence.csv`;
-      response.attachment(name).type('text/csv; charset=utf-8').send(evidenceCsv(state, evidence));
+      response
+        .attachment(name)
+        .type('text/csv; charset=utf-8')
+        .send(evidenceCsv(state, evidence, offset.value));
     }),
   );
   return router.use(erasingApi(parts));

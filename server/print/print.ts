@@ -15,6 +15,7 @@ import { classEvidencePages, type PrintedEvidence, teamEvidencePages } from './e
 import { lessonPlanPages } from './lesson-plan.ts';
 import { limitPages } from './limits.ts';
 import type { Page } from './page.ts';
+import { type PrintedPicture, picturePages } from './picture-pages.ts';
 import { questionSheet } from './questions.ts';
 import { stripPage } from './strip.ts';
 import { suppliesPages } from './supplies.ts';
@@ -60,9 +61,10 @@ export interface PrintSource {
   readonly team?: PrintedTeam | undefined;
   /** Everybody, for a pack of the class. */
   readonly teams: readonly PrintedTeam[];
-  /** Where it is asked for, and there is anything to ask. */
+  /** Where it is wanted and has been asked. */
   readonly closing?: MadeCheck | undefined;
   readonly evidence?: PrintedEvidence | undefined;
+  readonly picture?: PrintedPicture | undefined;
 }
 
 /** A print in parts, each made when its turn comes. */
@@ -111,9 +113,11 @@ export function printed(ask: Asked, source: PrintSource, tools: PrintTools): Pri
     case 'drawing':
       return team?.drawing ? drawingOf(team.drawing, team.emblem, ask, tools) : cannot('no-drawing');
     case 'closing':
-      return source.closing ? closingOf(source.closing, ask, tools) : cannot('nothing-to-ask');
+      return source.closing ? closingOf(source.closing, ask, tools) : cannot('not-asked');
     case 'evidence':
-      return source.evidence ? evidencePack(source.evidence, ask, tools) : cannot('nothing-to-ask');
+      return source.evidence ? evidencePack(source.evidence, ask, tools) : cannot('no-challenge');
+    case 'picture':
+      return source.picture?.rounds.length ? pictureOf(source.picture, ask, tools) : cannot('no-challenge');
     case 'pack':
       return team ? packOf(team, ask, source, tools) : cannot('no-drawing');
     case 'class':
@@ -186,6 +190,13 @@ const evidencePack = (printed: PrintedEvidence, { kind, paper }: Asked, tools: P
     () => classEvidencePages(printed, paper, tools),
     ...printed.evidence.teams.map((team) => () => teamEvidencePages(team, printed, paper, tools)),
   ],
+});
+
+/** A part for each challenge that was played. */
+const pictureOf = (printed: PrintedPicture, { kind, paper }: Asked, tools: PrintTools): Printed => ({
+  ok: true,
+  title: tools.words.print.page.kind(kind),
+  parts: printed.rounds.map((round) => () => picturePages(round, printed, paper, tools)),
 });
 
 /** What a team gets: its drawing, or the sheet where there is none, and slips. */

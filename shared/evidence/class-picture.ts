@@ -1,7 +1,8 @@
 import type { Sheet } from '../documents/sheet.ts';
 import type { Ending } from '../documents/trace.ts';
 import { type Finding, RULE_IDS, type RuleId, type Verdict } from '../documents/verdict.ts';
-import type { Millis, PaperPoint } from '../geometry/units.ts';
+import { distance } from '../geometry/exact-math.ts';
+import type { Millis, Mm, PaperPoint } from '../geometry/units.ts';
 import {
   counts,
   type Entry,
@@ -40,6 +41,13 @@ export interface FailedRun {
   readonly at: PaperPoint;
   /** How likely it is that the entry's robot ends so, there. */
   readonly chance: number;
+}
+
+/** Where runs failed close to one another. */
+export interface FailedPlace {
+  readonly at: PaperPoint;
+  /** So many teams had one there. */
+  readonly teams: number;
 }
 
 export interface TeamWork {
@@ -116,6 +124,17 @@ function failedRuns({ entry, verdict }: JudgedEntry, sheet: Pick<Sheet, 'w' | 'h
       at: asOnSheet(at, entry, sheet),
       chance: probability,
     }));
+}
+
+/** Failed runs by places that lie at least `apart` from one another, each where its first one failed. */
+export function failedPlaces(failures: readonly FailedRun[], apart: Mm): FailedPlace[] {
+  const places: { readonly at: PaperPoint; readonly teams: Set<TeamId> }[] = [];
+  for (const { at, team } of failures) {
+    const near = places.find((place) => distance(place.at, at) < apart);
+    if (near) near.teams.add(team);
+    else places.push({ at, teams: new Set([team]) });
+  }
+  return places.map(({ at, teams }) => ({ at, teams: teams.size }));
 }
 
 /** A place of an entry's own sheet on the sheet as it is. */

@@ -14,6 +14,7 @@ export type PaperName = (typeof PAPERS)[number];
  * `timed-line`, `timed-circle`, `limits`: what the kit is fitted to the robots by;
  * `predict`, `two-travellers`, `mend`: questions on paper; `supplies`, `lesson-plan`: before the lesson,
  * also without a room; `closing`: the closing check; `evidence`: what the class and each team have shown;
+ * `picture`: how the class did with each challenge;
  * `pack`: what one team gets; `class`: all of it.
  */
 export const PRINT_KINDS = [
@@ -34,6 +35,7 @@ export const PRINT_KINDS = [
   'lesson-plan',
   'closing',
   'evidence',
+  'picture',
   'pack',
   'class',
 ] as const;
@@ -58,6 +60,18 @@ const whole = (least: number, most: number) =>
     z.refine((text) => Number(text) >= least && Number(text) <= most, { error: 'out-of-range' }),
   );
 
+/** Minutes by which a clock may be ahead of UTC, from −12 to +14 hours. */
+const OFFSETS = { least: -720, most: 840 } as const;
+/** How many minutes the asker's clock was ahead of UTC when the room was opened; absent: dates are by UTC. */
+export const Offset = z.optional(
+  z.string().check(
+    z.regex(/^-?\d{1,3}$/),
+    z.refine((text) => Number(text) >= OFFSETS.least && Number(text) <= OFFSETS.most, {
+      error: 'out-of-range',
+    }),
+  ),
+);
+
 const Token = z.string().check(z.minLength(1), z.maxLength(64));
 
 export const PrintAsk = z.strictObject({
@@ -68,6 +82,7 @@ export const PrintAsk = z.strictObject({
   /** What stands on the paper, in which language, and lengths in which units. */
   language: z._default(z.enum(LOCALES), 'en'),
   units: z._default(z.enum(UNITS), 'cm'),
+  offset: Offset,
   lines: z._default(z.enum(LINE_LOOKS), 'ink'),
   marks: z._default(z.enum(MARK_LOOKS), 'colour'),
   /** A ready challenge by its key; absent: the one that is being played. */

@@ -53,7 +53,7 @@ export const ROUTES = {
   qr: '/api/qr.svg',
   /** GET ?room=WORD by a desk: the results as a download. */
   resultsCsv: '/api/results.csv',
-  /** GET ?room=WORD by a desk: what was shown, by class and team, as a download. */
+  /** GET ?room=WORD&offset= by a desk: what was shown, by class and team, as a download. */
   evidenceCsv: '/api/evidence.csv',
   /** GET ?room=WORD by a desk: the whole room as a download. */
   roomFile: '/api/room.json',

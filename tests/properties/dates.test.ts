@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { movedOn, type Plan, rotaOf } from '../../client/desk/rota-plan.ts';
-import { datesIn, daysAfter, daysBetween, localDate } from '../../client/parts/dates.ts';
+import { datesIn, daysAfter, daysBetween, localDate, offsetAt } from '../../client/parts/dates.ts';
+import { dateOf } from '../../server/http/evidence.ts';
 import { DAY } from '../../shared/prep/rota.ts';
 import '../seed.ts';
 
@@ -72,6 +73,16 @@ describe.each(ZONES)('in %s', (zone, offset) => {
     fc.assert(
       fc.property(anyMoment, (at) => {
         expect(localDate(at, zone)).toBe(wall(at, offset).toISOString().slice(0, 10));
+      }),
+    );
+  });
+
+  it('the server that is told the offset names the same day', () => {
+    fc.assert(
+      fc.property(anyMoment, (at) => {
+        expect(offsetAt(at, zone)).toBe(offset(at) / MINUTE);
+        const openedAt = at + 59_999;
+        expect(dateOf({ openedAt }, String(offsetAt(openedAt, zone)))).toBe(localDate(openedAt, zone));
       }),
     );
   });

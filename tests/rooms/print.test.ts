@@ -67,7 +67,10 @@ describe('a download of print', () => {
     const teamKinds = ['sheet', 'drawing', 'chart', 'gauge', 'slips'] as const;
     for (const kind of teamKinds)
       expect(await codeOf(await ask({ kind, format: 'svg' }, room.team)), kind).toBe('fine');
-    const closed = ['patch', 'strip', 'predict', 'two-travellers', 'mend', 'pack', 'class'] as const;
+    const closed = [
+      ...(['patch', 'strip', 'predict', 'two-travellers', 'mend'] as const),
+      ...(['pack', 'class', 'evidence', 'picture'] as const),
+    ];
     for (const kind of closed) {
       expect(await codeOf(await ask({ kind, format: 'pdf' }, room.team)), kind).toBe('not-for-this-seat');
       expect(await codeOf(await ask({ kind, format: 'pdf' }, '')), kind).toBe('no-seat');
@@ -77,6 +80,13 @@ describe('a download of print', () => {
       expect(await codeOf(await ask({ kind: 'sheet', format: 'svg', ...more }, room.team))).toBe(
         'not-for-this-seat',
       );
+  });
+
+  it('has the class picture of the round that is played, and no closing check before one is asked', async () => {
+    const picture = await ask({ kind: 'picture', format: 'svg', language: 'es', offset: '60' }, room.owner);
+    expect(picture.headers.get(PAGES_HEAD)).toBe('1');
+    const closing = await ask({ kind: 'closing', format: 'svg' }, room.owner);
+    expect(await closing.json()).toEqual({ refusal: { code: 'cannot-print', why: 'not-asked' } });
   });
 
   it('gives no team the entry of another', async () => {
@@ -96,6 +106,9 @@ describe('a download of print', () => {
       headers: { cookie: room.owner },
     });
     expect(await codeOf(wrong)).toBe('bad-form');
+    for (const offset of ['841', '-721', '60m', ''])
+      expect(await codeOf(await svg({ kind: 'evidence', offset })), offset).toBe('bad-form');
+    expect(await codeOf(await svg({ kind: 'evidence', offset: '840' }))).toBe('fine');
     const unknown = await fetch(`${server.url}/api/print/flag.pdf`, { headers: { cookie: room.owner } });
     expect(await codeOf(unknown)).toBe('bad-form');
   });

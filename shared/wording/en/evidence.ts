@@ -80,7 +80,7 @@ const LABELS: Readonly<Partial<Record<Standard, string>>> = {
 /** What a lesson has shown, on paper and at the desk. */
 export const evidence = {
   headline,
-  title: (word: string, date: string): string => `Room ${word}, opened ${date} (UTC)`,
+  title: (word: string, date: string): string => `Room ${word}, opened ${date}`,
   ofClass: (kind: EvidenceKind, { shown, of }: Shown): string =>
     `${shown} of ${counted(of, 'team', 'teams')} ${DID[kind]}`,
   ofTeam: (kind: EvidenceKind, { shown, of }: Shown): string => OF_TEAM[kind](shown, of),

@@ -108,6 +108,7 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   'lesson-plan': 'Lesson plan',
   closing: 'Closing check',
   evidence: 'Evidence',
+  picture: 'Class picture',
   pack: 'Pack of a team',
   class: 'Pack of the class',
 };
@@ -129,8 +130,10 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   supplies: 'What the tables need, counted for the teams, with its cautions.',
   'lesson-plan': 'Phase by phase: what to do, to say and to heed, also for a substitute.',
   closing:
-    'The last questions, about drawings of this class, to be ticked; the engine makes the key. Ask them first: until then they may change.',
+    'The last questions, about drawings of this class, to be ticked; the engine makes the key. Ask them first: only then are they made.',
   evidence: 'What the class and each team have shown, a page each, with pointers into published frameworks.',
+  picture:
+    'Which drawing rules trip how many teams, where runs failed, points and times: a page for each challenge.',
   pack: 'The team’s drawing, or the sheet where nothing is drawn yet, and slips.',
   class: 'Cautions, chart, patches, test strip, gauge cards, and a pack for each team, in one file.',
 };

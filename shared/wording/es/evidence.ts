@@ -84,7 +84,7 @@ const LABELS: Readonly<Partial<Record<Standard, string>>> = {
 /** What a lesson has shown, on paper and at the desk. */
 export const evidence = {
   headline,
-  title: (word: string, date: string): string => `Sala ${word}, abierta el ${date} (UTC)`,
+  title: (word: string, date: string): string => `Sala ${word}, abierta el ${date}`,
   ofClass: (kind: EvidenceKind, { shown, of }: Shown): string =>
     `${shown} de ${counted(of, 'equipo', 'equipos')} ${did(kind, shown)}`,
   ofTeam: (kind: EvidenceKind, { shown, of }: Shown): string => OF_TEAM[kind](shown, of),

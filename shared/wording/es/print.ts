@@ -110,6 +110,7 @@ const KINDS: Readonly<Record<PrintKind, string>> = {
   'lesson-plan': 'Plan de la clase',
   closing: 'Preguntas finales',
   evidence: 'Evidencias',
+  picture: 'Imagen de la clase',
   pack: 'Hojas de un equipo',
   class: 'Hojas de la clase',
 };
@@ -132,9 +133,11 @@ const KIND_NOTES: Readonly<Record<PrintKind, string>> = {
   supplies: 'Lo que hace falta en las mesas, contado por equipos, con sus cuidados.',
   'lesson-plan': 'Fase por fase: qué hacer, qué decir y qué cuidar, también para quien sustituye.',
   closing:
-    'Las últimas preguntas, sobre dibujos de esta clase, para marcar; las soluciones las saca el programa. Primero hay que hacerlas: hasta entonces pueden cambiar.',
+    'Las últimas preguntas, sobre dibujos de esta clase, para marcar; las soluciones las saca el programa. Primero hay que hacerlas: solo entonces existen.',
   evidence:
     'Lo que han mostrado la clase y cada equipo, una página por equipo, con referencias a marcos publicados.',
+  picture:
+    'Con qué reglas de dibujo tropiezan los equipos, dónde fallaron los recorridos, puntos y tiempos: una página por reto.',
   pack: 'El dibujo del equipo, o la hoja si aún no hay nada dibujado, y papeletas.',
   class:
     'Cuidados, tabla, parches, tira de prueba, tarjetas de medida y las hojas de cada equipo, en un archivo.',

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Variant } from '../../../shared/documents/challenge.ts';
 import type { Finding, Severity, Verdict } from '../../../shared/documents/verdict.ts';
-import { classPicture, minutesOf, rulesThatTrip } from '../../../shared/evidence/class-picture.ts';
+import {
+  classPicture,
+  type FailedRun,
+  failedPlaces,
+  minutesOf,
+  rulesThatTrip,
+} from '../../../shared/evidence/class-picture.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { DESK, type Move, roomAfter, SERVER, team } from '../room/arbitraries.ts';
 
@@ -91,6 +97,26 @@ describe('where runs fail', () => {
   it('is on the sheet as it is, also for who had a mirrored or turned one', () => {
     expect(failures('mirrored')[0]?.at).toEqual({ x: 197, y: 50 });
     expect(failures('turned')[0]?.at).toEqual({ x: 197, y: 160 });
+  });
+});
+
+describe('failedPlaces', () => {
+  const run = (team: string, x: number): FailedRun => ({
+    entry: `e-${team}-${x}`,
+    team,
+    ending: 'lost',
+    at: { x, y: 50 },
+    chance: 1,
+  });
+
+  it('counts each team once where runs failed less than so far apart', () => {
+    const runs = [run('t1', 100), run('t2', 105), run('t1', 109), run('t1', 110), run('t3', 200)];
+    expect(failedPlaces(runs, 10)).toEqual([
+      { at: { x: 100, y: 50 }, teams: 2 },
+      { at: { x: 110, y: 50 }, teams: 1 },
+      { at: { x: 200, y: 50 }, teams: 1 },
+    ]);
+    expect(failedPlaces([], 10)).toEqual([]);
   });
 });
 

@@ -34,14 +34,21 @@ describe('evidence as CSV', () => {
     expect(rows[2 * kinds]).toMatchObject({ berth: '2', evidence: 'met', shown: '0', of: '0' });
   });
 
-  it('names the day by UTC, wherever the server stands', () => {
+  it('names the day by the clock of the desk, wherever the server stands; by UTC where none is named', () => {
     const zone = process.env.TZ;
+    // Ahead of UTC then: Madrid 1 h, Los Angeles −7 h, Kathmandu 5 h 45 min, Auckland 13 h.
     const days = ['Pacific/Auckland', 'America/Los_Angeles', 'UTC'].map((tz) => {
       process.env.TZ = tz;
-      return dateOf(room);
+      return [undefined, '60', '-420', '345', '780'].map((offset) => dateOf(room, offset));
     });
     if (zone === undefined) delete process.env.TZ;
     else process.env.TZ = zone;
-    expect(days).toEqual(['2026-03-28', '2026-03-28', '2026-03-28']);
+    const expected = ['2026-03-28', '2026-03-29', '2026-03-28', '2026-03-29', '2026-03-29'];
+    expect(days).toEqual([expected, expected, expected]);
+    const [first]: Record<string, string>[] = parse(evidenceCsv(room, evidenceOf(lesson), '60'), {
+      bom: true,
+      columns: true,
+    });
+    expect(first?.date).toBe('2026-03-29');
   });
 });

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { glanceAt, type Need, titleOfRule, urgencyOf } from '../../../../client/desk/insight.ts';
+import { glanceAt, type Need, urgencyOf } from '../../../../client/desk/insight.ts';
 import type { Finding, RuleId } from '../../../../shared/documents/verdict.ts';
 import type { Try } from '../../../../shared/room/state.ts';
-import { wording } from '../../../../shared/wording/wording.ts';
 import { challengeNamed } from '../../../browser/room.ts';
 import { roomState } from '../link/fakes.ts';
 
@@ -63,11 +62,5 @@ describe('a team may need somebody', () => {
       'away',
       undefined,
     ]);
-  });
-});
-
-describe('titleOfRule', () => {
-  it('has no measure, which several findings do not share', () => {
-    expect(titleOfRule({ rule: 'R-corner' }, wording('en'))).toBe('Sharp corner');
   });
 });

@@ -1,4 +1,5 @@
 import type { PrintedEvidence } from '../../../../server/print/evidence-pages.ts';
+import type { PrintedPicture } from '../../../../server/print/picture-pages.ts';
 import { readyNamed } from '../../../../server/rooms/ready.ts';
 import { closingCheckOf, type MadeCheck } from '../../../../shared/evidence/closing-check.ts';
 import { EVIDENCE_KINDS, type EvidenceOf } from '../../../../shared/evidence/evidence.ts';
@@ -27,6 +28,37 @@ const shown = { shown: 3, of: 4 };
 const evidence = Object.fromEntries(EVIDENCE_KINDS.map((kind) => [kind, shown])) as EvidenceOf;
 export const EVIDENCE: PrintedEvidence = {
   evidence: { together: evidence, teams: [{ team: 'a', evidence }] },
+  word: 'plum-42',
+  date: '2026-03-04',
+  emblemOf: () => 'kite',
+};
+
+const found = { id: 'R-corner-1', rule: 'R-corner', severity: 'stops' } as const;
+const lost = { ending: 'lost', chance: 1 } as const;
+export const PICTURE: PrintedPicture = {
+  rounds: [
+    {
+      title: 'One fast stretch',
+      challenge,
+      picture: {
+        rules: [
+          {
+            rule: 'R-corner',
+            teams: 3,
+            entries: 4,
+            example: { ...found, place: { kind: 'point', at: { x: 1, y: 1 } } },
+          },
+        ],
+        failures: [
+          { ...lost, entry: 'e1', team: 'a', at: { x: 150, y: 40 } },
+          { ...lost, entry: 'e2', team: 'b', at: { x: 152, y: 40 } },
+        ],
+        teams: [{ team: 'a', tries: 4, entries: 2, points: 75, met: false, onTask: 330_000 }],
+        minutes: { screen: 600_000, paper: 120_000 },
+      },
+    },
+  ],
+  whole: { screen: 900_000, paper: 300_000 },
   word: 'plum-42',
   date: '2026-03-04',
   emblemOf: () => 'kite',

@@ -14,7 +14,7 @@ import { readyNamed } from '../../../../server/rooms/ready.ts';
 import { DEMO_KIT } from '../../../../shared/kit/demo-kit.ts';
 import { EMBLEMS } from '../../../../shared/room/state.ts';
 import { PAPERS, PRINT_KINDS } from '../../../../shared/wire/print.ts';
-import { CLOSING, EVIDENCE } from './after-lesson.ts';
+import { CLOSING, EVIDENCE, PICTURE } from './after-lesson.ts';
 import { placed, textsOf } from './items.ts';
 
 const tools = await printTools();
@@ -31,6 +31,7 @@ const source: PrintSource = {
   teams: [{ emblem: 'kite', drawing }, { emblem: 'shell' }],
   closing: CLOSING,
   evidence: EVIDENCE,
+  picture: PICTURE,
 };
 const ask = { paper: 'A4', lines: 'ink', marks: 'colour', key: 'yes' } as const;
 
