@@ -83,7 +83,12 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
   await room.desk.until('what was noted', () => room.desk.state!.checks[0]!.answers.length === 3);
   await look(desk.page, 'evidence-desk-asked');
 
-  await desk.page.getByRole('button', { name: 'End, and say what is right' }).click();
+  const end = desk.page.getByRole('button', { name: 'End, and say what is right' });
+  await end.click();
+  await tablet.page.getByRole('heading', { name: 'So it is' }).waitFor();
+  await desk.page.getByRole('button', { name: 'Take it back' }).click();
+  await tablet.page.getByRole('heading', { name: 'Three last questions' }).waitFor();
+  await end.click();
   await tablet.page.getByRole('heading', { name: 'So it is' }).waitFor();
   await tablet.page.getByText('You gave no answer here.').waitFor();
   await tablet.page.getByRole('button', { name: 'Before' }).tap();
@@ -97,6 +102,11 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
   await desk.page.getByLabel('Show the result on the board, without teams').click();
   await board.page.getByRole('heading', { name: 'What we know' }).waitFor();
   await board.page.getByText('2 of 2 teams').waitFor();
+  // Sheets of paper are read when the check is over.
+  await desk.page.getByText('Answered on paper').click();
+  await desk.page.getByLabel('Team', { exact: true }).selectOption({ label: 'Key' });
+  await desk.page.locator('.close-paper-question').first().getByText('faster').click();
+  await board.page.getByText('3 of 3 teams').waitFor();
   await look(board.page, 'evidence-board-result');
   await look(desk.page, 'evidence-desk-ended');
   await desk.page.setViewportSize({ width: 1024, height: 768 });
@@ -122,6 +132,7 @@ it('what was shown is kept as PDF and CSV, for the desk alone', async () => {
   const pdf = await saved('Save the evidence (PDF)');
   expect(pdf.name).toBe('harbour-lines-evidence.pdf');
   expect(pdf.bytes.subarray(0, 5).toString()).toBe('%PDF-');
+  expect((await saved('Save the class picture (PDF)')).name).toBe('harbour-lines-picture.pdf');
   const csv = await saved('Save the evidence (CSV)');
   const rows: Record<string, string>[] = parse(csv.bytes, { bom: true, columns: true });
   const row = (team: string, kind: string) =>

@@ -79,6 +79,8 @@ describe('paper', () => {
     await page.getByText('This team has drawn nothing yet.').waitFor();
     await page.getByRole('button', { name: 'Save as PDF' }).click();
     await page.getByText('This team has drawn nothing yet.').nth(1).waitFor();
+    await page.getByRole('radio', { name: 'Closing check' }).check();
+    await page.getByText('The closing check has not been asked yet.').waitFor();
   });
 
   it('saves a pack of the class with as many pages as it says, and an SVG', async () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { WEATHERS } from '../../../shared/documents/outlook.ts';
-import type { RoomCommand } from '../../../shared/room/commands.ts';
 import { HELP_STEPS } from '../../../shared/room/coaching.ts';
+import type { RoomCommand } from '../../../shared/room/commands.ts';
 
 /** How the desk has teams helped, and in what they draw. */
 export const helpingCommand = (teamId: fc.Arbitrary<string>): fc.Arbitrary<RoomCommand> =>
