@@ -23,6 +23,9 @@ export function areaLabel(
   return labelAt(firstFree(placesFor(polygon, sheet.h), text, given), text);
 }
 
+/** From the corner of a box to its name: a hand that has taken hold of the corner does not hide it. */
+const PAST_CORNER: Mm = 6;
+
 /**
  * The name of a box for marks stands outside it, over or under its left or right end: a line runs through most
  * boxes. Where there is no free place, also at the top inside.
@@ -36,13 +39,14 @@ export function boxLabel(
   const { minX, minY, maxX, maxY } = boxOf(polygon);
   const half = text.length * NAME.halfLetter;
   const needed = NAME.height + NAME.gap;
+  const [left, right] = [minX + PAST_CORNER, maxX - PAST_CORNER];
   const rows = [
     ...(minY > needed ? [{ y: minY - NAME.gap, baseline: 'bottom', away: -1 } as const] : []),
     ...(h - maxY > needed ? [{ y: maxY + NAME.gap, baseline: 'top', away: 1 } as const] : []),
   ];
   const ends = [
-    ...(minX + 2 * half <= w ? [{ x: minX, align: 'left', aside: half } as const] : []),
-    ...(maxX - 2 * half >= 0 ? [{ x: maxX, align: 'right', aside: -half } as const] : []),
+    ...(left + 2 * half <= w ? [{ x: left, align: 'left', aside: half } as const] : []),
+    ...(right - 2 * half >= 0 ? [{ x: right, align: 'right', aside: -half } as const] : []),
   ];
   const outside = rows.flatMap(({ y, baseline, away }) =>
     ends.map(({ x, align, aside }): Place => {

@@ -32,6 +32,7 @@ it('boxes for marks are on every sheet; a mark outside them is told of, and slid
   await on.room.ask({ kind: 'start-building', seconds: null });
   const hand = await TestHand.on(page, own.sheet);
   await page.locator('.tray').getByText('take left ▸').click();
+  await page.getByText('Teams put marks into the boxes.').waitFor();
   await hand.tap(136, 105);
   const callout = page.locator('.callout').getByText('Mark outside the boxes');
   await callout.waitFor();

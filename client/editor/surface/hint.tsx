@@ -16,7 +16,8 @@ export function Hint({ session }: { readonly session: DrawingSession }) {
   const refusal = useSessionState(session, (state) => state.refusal);
   const { sheet, play } = session.context;
   const most = refusal && 'most' in refusal ? refusal.most : 0;
-  let said: ReactNode = pending ? words.secondTap : words.how(tool, drawsLines(play));
+  const how = tool === 'mark' && sheet.boxes ? words.howInBoxes : words.how(tool, drawsLines(play));
+  let said: ReactNode = pending ? words.secondTap : how;
   if (refusal) said = words.notDone(refusal.code, most);
   if (proposal?.snap) {
     const { at, why, degrees = 0 } = proposal.snap;

@@ -119,6 +119,7 @@ const building = {
   tool: (tool: Tool): string => TOOLS[tool],
   /** What a tool does; where the lines are given, only to marks. */
   how: (tool: Tool, lines: boolean): string => (lines ? HOW[tool] : (HOW_WITH_MARKS[tool] ?? HOW[tool])),
+  howInBoxes: 'Choose a mark, then tap the line. Teams put marks into the boxes.',
   secondTap: 'Now tap where it ends.',
   undo: 'Undo',
   redo: 'Redo',

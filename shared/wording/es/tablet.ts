@@ -111,6 +111,7 @@ const building = {
   tool: (tool: Tool): string => TOOLS[tool],
   /** What a tool does; where the lines are given, only to marks. */
   how: (tool: Tool, lines: boolean): string => (lines ? HOW[tool] : (HOW_WITH_MARKS[tool] ?? HOW[tool])),
+  howInBoxes: 'Elige una marca y toca la línea. Los equipos ponen las marcas en los recuadros.',
   secondTap: 'Ahora toca donde acaba.',
   undo: 'Deshacer',
   redo: 'Rehacer',

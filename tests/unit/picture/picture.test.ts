@@ -122,12 +122,12 @@ describe('pictureOf', () => {
     expect(angles[2]).toEqual([{ x: 155, y: 76 }, polygon[2], { x: 160, y: 72 }]);
     expect(boxed(60, 68).label).toEqual({
       text: 'Marks',
-      at: { x: 100, y: 57.5 },
+      at: { x: 106, y: 57.5 },
       align: 'left',
       baseline: 'bottom',
     });
-    expect(boxed(60, 68, 52).label).toMatchObject({ at: { x: 100, y: 78.5 }, baseline: 'top' });
-    expect(boxed(2, 8).label).toMatchObject({ at: { x: 100, y: 20.5 }, baseline: 'top' });
+    expect(boxed(60, 68, 52).label).toMatchObject({ at: { x: 106, y: 78.5 }, baseline: 'top' });
+    expect(boxed(2, 8).label).toMatchObject({ at: { x: 106, y: 20.5 }, baseline: 'top' });
     expect(picture().boxes).toEqual([]);
   });
 
