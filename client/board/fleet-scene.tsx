@@ -1,5 +1,5 @@
 import { X } from 'lucide-react';
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import { type Cause, ROBOTS } from '../../shared/documents/outlook.ts';
@@ -21,6 +21,7 @@ import { onSheetOf } from '../parts/variants.ts';
 import { Head } from './head.tsx';
 import { TeamBadge } from './team-badge.tsx';
 import { useRem } from './use-rem.ts';
+import { useSlowTime } from './use-slow-time.ts';
 import './fleet-scene.css';
 
 /** Twenty slightly different robots at once: where do they leave the line? */
@@ -54,8 +55,9 @@ function Robots({ fleet, entry, team, challenge, design }: RobotsProps) {
   const { robots, frayed, whole } = useFleet(challenge, design, fleet.weather);
   const ready = whole ? robots : NONE;
   const timeAt = useTimeSinceReady(whole, ready);
-  const t = useSecond(timeAt, decidedAt(ready));
-  const over = whole && t >= decidedAt(ready);
+  const decided = decidedAt(ready);
+  const t = useSlowTime(timeAt, (t) => `${strayedBy(ready, t).length} ${t >= decided}`);
+  const over = whole && t >= decided;
   const width = challenge.kit.rules.lineWidth.nominal;
   const ink = useMemo(
     () => (over && frayed ? paintFrayed(frayed.stretches, frayed.of, width, { size: rem }) : null),
@@ -134,7 +136,7 @@ interface TallyProps extends Pick<RobotsProps, 'challenge' | 'design'> {
 function Tally({ challenge, design, robots, t, over }: TallyProps) {
   const { scenes } = useWords();
   const met = useJudged(challenge, design)?.verdict.met ?? false;
-  const astray = robots.filter(({ straysAt }) => straysAt !== null && straysAt <= t);
+  const astray = strayedBy(robots, t);
   const same = robots.length - astray.length;
   if (robots.length === 0) return <p className="fleet-result">{scenes.fleet.none}</p>;
   return (
@@ -160,6 +162,9 @@ function Tally({ challenge, design, robots, t, over }: TallyProps) {
   );
 }
 
+const strayedBy = (robots: readonly FleetRobot[], t: Seconds): FleetRobot[] =>
+  robots.filter(({ straysAt }) => straysAt !== null && straysAt <= t);
+
 /** Why robots strayed, the most frequent first. */
 function causesOf(robots: readonly FleetRobot[]): { readonly cause: Cause; readonly robots: number }[] {
   const counts = new Map<Cause, number>();
@@ -181,16 +186,4 @@ function useTimeSinceReady(ready: boolean, robots: readonly FleetRobot[]): () =>
     () => (begins === null ? 0 : Math.min(duration, Math.max(0, (link.serverNow() - begins) / 1000))),
     [link, begins, duration],
   );
-}
-
-/** Run time for words: five times a second, until nothing changes any more. */
-function useSecond(timeAt: () => Seconds, until: Seconds): Seconds {
-  const [t, setT] = useState(timeAt);
-  useEffect(() => {
-    const look = () => setT(Math.min(until, timeAt()));
-    look();
-    const timer = setInterval(look, 200);
-    return () => clearInterval(timer);
-  }, [timeAt, until]);
-  return t;
 }

@@ -4,14 +4,14 @@ import type { Seconds } from '../../shared/geometry/units.ts';
 import { AnswerRows } from '../parts/answer-rows.tsx';
 import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
-import { useStageLook } from '../parts/stage-clock.ts';
+import { useStageLook, useStageTime } from '../parts/stage-clock.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { runFrom, type Staged } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useSlowTime } from './use-slow-time.ts';
 
 /** A run counts as over so much before its end, s: the page looks four times a second. */
-export const NEAR: Seconds = 0.05;
+const NEAR: Seconds = 0.05;
 
 export interface OutcomeProps {
   readonly staged: Staged;
@@ -28,14 +28,20 @@ export function seenResults(staged: Staged, t: Seconds): GoalResult[] {
   });
 }
 
+/** Whether all of a run has been shown. */
+export const isOver = (t: Seconds, duration: Seconds): boolean => t >= duration - NEAR;
+
 /** Goals turn as the run shows them; margins stand there at the end. */
 export function Outcome({ staged, duration }: OutcomeProps) {
   const { stage } = useWords();
   const { challenge, judged, answers, replayed } = staged;
   const { whole } = useStageLook();
-  const now = useSlowTime(duration);
+  const now = useSlowTime(
+    useStageTime(duration),
+    (t) => `${seenResults(staged, t).length} ${isOver(t, duration)}`,
+  );
   const t = whole ? duration : now;
-  const ended = t >= duration - NEAR;
+  const ended = isOver(t, duration);
   return (
     <section className="outcome">
       {answers ? (

@@ -1,4 +1,4 @@
-import type { RunEventOf } from '../../shared/documents/trace.ts';
+import type { RunEventOf, Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { poseAt } from '../../shared/picture/replay.ts';
 import { MarkPicture } from '../parts/mark-picture.tsx';
@@ -16,6 +16,20 @@ export interface RunLogProps {
   readonly numbered?: boolean;
 }
 
+const readBy = (trace: Trace, t: Seconds): RunEventOf<'read'>[] =>
+  trace.events.filter((event): event is RunEventOf<'read'> => event.kind === 'read' && event.t <= t);
+
+function endBy(trace: Trace, t: Seconds): RunEventOf<'end'> | null {
+  const last = trace.events.at(-1);
+  return last?.kind === 'end' && t >= last.t ? last : null;
+}
+
+/** What the log tells, to see whether it tells something new. */
+export function logSays({ traces: [trace] }: Staged, t: Seconds): string {
+  if (!trace) return '';
+  return `${readBy(trace, t).length} ${endBy(trace, t) ? 'over' : poseAt(trace, t).pace}`;
+}
+
 /** How the robot drives now, and the marks that it has read so far, to argue about. */
 export function RunLog({ staged, t, most, numbered = false }: RunLogProps) {
   const { board, actions } = useWords();
@@ -23,16 +37,14 @@ export function RunLog({ staged, t, most, numbered = false }: RunLogProps) {
   const { challenge } = staged;
   const trace = staged.traces[0];
   if (!trace) return null;
-  const read = trace.events.filter(
-    (event): event is RunEventOf<'read'> => event.kind === 'read' && event.t <= t,
-  );
+  const read = readBy(trace, t);
   const shown = numbered ? read.slice(0, most) : read.slice(-most);
-  const ended = trace.events.at(-1);
+  const end = endBy(trace, t);
   return (
     <section className="run-log">
       <p className="run-log-pace">
-        {ended?.kind === 'end' && t >= ended.t
-          ? board.show.ended(actions.ending(ended.ending), ended.t)
+        {end
+          ? board.show.ended(actions.ending(end.ending), end.t)
           : board.show.pace(actions.pace(poseAt(trace, t).pace))}
       </p>
       <ol>

@@ -8,7 +8,7 @@ import { Icon } from '../parts/icon.tsx';
 import { useStageLook, useStageTime } from '../parts/stage-clock.ts';
 import { canLieOnTop, type Staged, stageDuration } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
-import { NEAR, Outcome, seenResults } from './outcome.tsx';
+import { isOver, Outcome, seenResults } from './outcome.tsx';
 import { Replay } from './stage-replay.tsx';
 import { TeamBadge } from './team-badge.tsx';
 import { useRem } from './use-rem.ts';
@@ -47,17 +47,23 @@ interface LaneProps {
   readonly duration: Seconds;
 }
 
-/** Run time as it is said: the end of it where the whole run is one picture. */
-function useSaidTime(duration: Seconds): Seconds {
+/** Run time as `said` of it: the end of it where the whole run is one picture. */
+function useSaidTime(duration: Seconds, said: (t: Seconds) => number | boolean): Seconds {
   const { whole } = useStageLook();
-  const now = useSlowTime(duration);
+  const now = useSlowTime(useStageTime(duration), said);
   return whole ? duration : now;
 }
+
+const useOver = (duration: Seconds): boolean =>
+  isOver(
+    useSaidTime(duration, (t) => isOver(t, duration)),
+    duration,
+  );
 
 /** Whose drawing it is, and at the end of the heat how it came out. */
 function LaneHead({ staged: { team, entry }, finish, duration }: LaneProps) {
   const { board } = useWords();
-  const over = useSaidTime(duration) >= duration - NEAR;
+  const over = useOver(duration);
   return (
     <h2>
       <TeamBadge team={team} size="1.3em" />
@@ -68,7 +74,7 @@ function LaneHead({ staged: { team, entry }, finish, duration }: LaneProps) {
 
 /** One of three or four. */
 function SmallLane({ staged, finish, duration }: LaneProps) {
-  const over = useSaidTime(duration) >= duration - NEAR;
+  const over = useOver(duration);
   return (
     <section className="heat-lane">
       <h2>
@@ -91,7 +97,8 @@ function Finished({ finish: { place, at, ending } }: { readonly finish: Finish }
 /** How many goals are met by now, where there is no room for each. */
 function Tally({ staged, duration }: Omit<LaneProps, 'finish'>) {
   const { stage } = useWords();
-  const met = seenResults(staged, useSaidTime(duration)).filter((result) => result.met).length;
+  const metBy = (t: Seconds) => seenResults(staged, t).filter((result) => result.met).length;
+  const met = metBy(useSaidTime(duration, metBy));
   return <p className="heat-tally">{stage.goalsMet(met, staged.challenge.goals.length)}</p>;
 }
 
@@ -107,7 +114,7 @@ function OnTop({ lanes, duration }: OnTopProps) {
   const { whole } = useStageLook();
   const atEnd = useCallback(() => duration, [duration]);
   const rem = useRem();
-  const over = useSaidTime(duration) >= duration - NEAR;
+  const over = useOver(duration);
   const shown = useMemo(
     () =>
       lanes.map(({ staged: { design, traces, team } }) => ({

@@ -6,7 +6,7 @@ import { useLinkState } from '../parts/use-link.tsx';
 import { type Staged, stageDuration } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Outcome } from './outcome.tsx';
-import { RunLog } from './run-log.tsx';
+import { logSays, RunLog } from './run-log.tsx';
 import { Replay } from './stage-replay.tsx';
 import { StandingsSide } from './standings.tsx';
 import { useSlowTime } from './use-slow-time.ts';
@@ -66,7 +66,7 @@ const READINGS_OF_ALL = 9;
 
 function RunLogNow({ staged, duration }: PartProps) {
   const { whole, sensors } = useStageLook();
-  const t = useSlowTime(duration);
+  const t = useSlowTime(useStageTime(duration), (t) => logSays(staged, t));
   return whole ? (
     <RunLog staged={staged} t={duration} most={READINGS_OF_ALL} numbered />
   ) : (

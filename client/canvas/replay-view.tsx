@@ -4,7 +4,7 @@ import type { Drawing } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { pictureOf } from '../../shared/picture/picture.ts';
-import { poseAt, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
+import { poseAt, type Replay, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
 import { useLocale, useWords } from '../parts/use-words.ts';
@@ -46,6 +46,8 @@ export interface ReplayViewProps {
   readonly onMoment?: OnMoment;
 }
 
+const NO_REPLAYS: readonly Replay[] = [];
+
 /** A run shown again over its drawing. Fills the element that it stands in. */
 export function ReplayView({
   challenge,
@@ -77,7 +79,7 @@ export function ReplayView({
   );
   const robots = useRef<RobotsHandle>(null);
   const marks = useRef<RunMarksHandle>(null);
-  const { moments, tell } = useMoments(replays, onMoment);
+  const { moments, tell } = useMoments(plain ? NO_REPLAYS : replays, onMoment);
   const show = useCallback(
     (t: Seconds) => {
       if (!view) return;

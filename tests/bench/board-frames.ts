@@ -1,7 +1,7 @@
 import type { StageLook } from '../../shared/wire/stage.ts';
 import { type BenchBoard, fourHandedIn, onBoard } from './board-page.ts';
 import type { Figure } from './figure.ts';
-import { bareFrames, browserTime, framesOf, slowDown } from './frames.ts';
+import { bareFrames, browserTime, framesOf, mainThread, slowDown } from './frames.ts';
 
 /** How much slower than this machine the board's is. */
 const SLOWER = 4;
@@ -45,12 +45,13 @@ const SCENES: readonly (readonly [string, Scene])[] = [
 async function figuresOf(name: string, scene: Scene, board: BenchBoard, entries: readonly string[]) {
   const { page, browser } = board;
   const cdp = await page.context().newCDPSession(page);
+  await cdp.send('Performance.enable', { timeDomain: 'threadTicks' });
   // Processor time at full speed: a page that is slowed down spends it on waiting.
   await scene(board, entries);
-  const before = await browserTime(browser);
+  const [before, threadBefore] = [await browserTime(browser), await mainThread(cdp)];
   const quick = await framesOf(page, COUNTED);
-  const after = await browserTime(browser);
-  const many = (quick.rate * COUNTED) / 1000;
+  const [after, threadAfter] = [await browserTime(browser), await mainThread(cdp)];
+  const aFrame = (seconds: number) => (1000 * seconds) / ((quick.rate * COUNTED) / 1000);
   await slowDown(cdp, SLOWER);
   await scene(board, entries);
   const { rate, dropped } = await framesOf(page, COUNTED);
@@ -63,8 +64,14 @@ async function figuresOf(name: string, scene: Scene, board: BenchBoard, entries:
     { name: `${name}-bare-frames-a-second`, value: bare.rate, unit: '1/s' },
     { name: `${name}-bare-dropped`, value: bare.dropped, unit: '%' },
     { name: `${name}-frames-to-bare`, value: rate / bare.rate, unit: 'ratio' },
-    { name: `${name}-page-time-a-frame`, value: (1000 * (after.pages - before.pages)) / many, unit: 'ms' },
-    { name: `${name}-other-time-a-frame`, value: (1000 * (after.rest - before.rest)) / many, unit: 'ms' },
+    {
+      name: `${name}-scripts-a-frame`,
+      value: aFrame(threadAfter.scripts - threadBefore.scripts),
+      unit: 'ms',
+    },
+    { name: `${name}-main-thread-a-frame`, value: aFrame(threadAfter.all - threadBefore.all), unit: 'ms' },
+    { name: `${name}-page-time-a-frame`, value: aFrame(after.pages - before.pages), unit: 'ms' },
+    { name: `${name}-other-time-a-frame`, value: aFrame(after.rest - before.rest), unit: 'ms' },
   ];
   return figures;
 }

@@ -32,6 +32,18 @@ export async function framesOf(page: Page, counted: number): Promise<Frames> {
   };
 }
 
+/**
+ * Processor time that the main thread of a page has taken so far for scripts, and for all that it does, s. The domain
+ * `Performance` has to be enabled, with the time of threads.
+ */
+export async function mainThread(
+  cdp: CDPSession,
+): Promise<{ readonly scripts: number; readonly all: number }> {
+  const { metrics } = await cdp.send('Performance.getMetrics');
+  const secondsOf = (name: string) => metrics.find((metric) => metric.name === name)?.value ?? Number.NaN;
+  return { scripts: secondsOf('ScriptDuration'), all: secondsOf('TaskDuration') };
+}
+
 export const slowDown = (cdp: CDPSession, rate: number): Promise<unknown> =>
   cdp.send('Emulation.setCPUThrottlingRate', { rate });
 
