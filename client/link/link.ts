@@ -72,7 +72,7 @@ export class Link {
       quiet: () => this.#quiet(),
       moved: () => this.#greetAnew(),
     });
-    this.#documents = new Documents((id) => this.#wire.ask('fetch', id, ANSWER_MS) as Promise<Fetched>);
+    this.#documents = new Documents(this.#wire, parts.timers, ANSWER_MS);
     this.#wire.start();
     this.#watchClock();
   }

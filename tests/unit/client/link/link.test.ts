@@ -240,20 +240,6 @@ describe('commands', () => {
   });
 });
 
-describe('documents', () => {
-  it('that came are kept, refusals are not', async () => {
-    const { link, wire } = await live();
-    const refused = link.fetchDocument('a');
-    await wire.answer('fetch', { ok: false, refusal: { code: 'unknown-document' } });
-    expect((await refused).ok).toBe(false);
-    const fetched = link.fetchDocument('a');
-    await wire.answer('fetch', { ok: true, kind: 'design', body: {} });
-    expect(await fetched).toEqual({ ok: true, kind: 'design', body: {} });
-    expect(await link.fetchDocument('a')).toEqual(await fetched);
-    expect(wire.bodies('fetch')).toEqual([]);
-  });
-});
-
 describe('quiet, sleep and waking', () => {
   it('a newer tab makes this one quiet until it takes over', async () => {
     const { link, wire } = await live();
