@@ -40,6 +40,7 @@ type Reply = (answer: unknown) => void;
 type SocketId = Socket['id'];
 const MOST_PROVEN = 10_000;
 const refused = (refusal: WireRefusal) => ({ ok: false, refusal }) as const;
+const TOO_FAST = refused({ code: 'too-fast' });
 const replyOf = (ack: unknown): Reply => (typeof ack === 'function' ? (ack as Reply) : () => undefined);
 
 /** Everything that pages say over sockets: one instance a server. */
@@ -101,8 +102,10 @@ export class Talk {
     }
   }
 
-  #allows(rate: RateName, { room }: OpenRoom, seat: Seat): Promise<boolean> {
-    return this.#parts.rates.allows(rate, `${room.state.id} ${seatKey(seat)}`);
+  /** Anybody may open a board: by its address, so that none uses up what the class's own may ask for. */
+  #allows(rate: RateName, { room }: OpenRoom, seat: Seat, { socket }: Session): Promise<boolean> {
+    const who = seat.role === 'board' ? `board ${this.#parts.addressOf(socket.request)}` : seatKey(seat);
+    return this.#parts.rates.allows(rate, `${room.state.id} ${who}`);
   }
 
   /** A message's value when seat, rate and form are right, the cheapest first; otherwise the refusal. */
@@ -114,7 +117,7 @@ export class Talk {
     const { standing } = session;
     if (standing.kind !== 'seated') return refused({ code: 'no-seat' });
     const { open, seat } = standing;
-    if (!(await this.#allows(rate, open, seat))) return refused({ code: 'too-fast' });
+    if (!(await this.#allows(rate, open, seat, session))) return TOO_FAST;
     const checked = check();
     if (!checked.ok) return checked;
     return { ok: true, value: checked.value, open, seat };
@@ -149,7 +152,6 @@ export class Talk {
     const { rates, addressOf } = this.#parts;
     const address = addressOf(socket.request);
     const secret = shake.page === 'desk' ? (carried.ownerKey ?? carried.deskToken) : carried.teamToken;
-    const TOO_FAST = refused({ code: 'too-fast' });
     if (shake.page === 'board' || secret === undefined) {
       return (await rates.allows('helloUnknown', address)) ? findSeat(session, this.#parts) : TOO_FAST;
     }
@@ -189,11 +191,11 @@ export class Talk {
     const admitted = await this.#admit(session, 'command', () => checkCommand(body));
     if (!admitted.ok) return reply(admitted);
     const { open, seat, value } = admitted;
+    // Anybody may open a board: what it says shall leave nothing in the store, no answer either.
+    if (seat.role === 'board') return reply(refused({ code: 'not-for-this-seat' }));
     const { kind } = value.ask;
     const isHandIn = kind === 'hand-in' || kind === 'hand-in-answers';
-    if (isHandIn && !(await this.#allows('handIn', open, seat))) {
-      return reply(refused({ code: 'too-fast' }));
-    }
+    if (isHandIn && !(await this.#allows('handIn', open, seat, session))) return reply(TOO_FAST);
     const answer = await this.#parts.rooms.take(open.room, seat, value);
     if (answer.ok) this.#parts.meter.took(kind);
     reply(answer);
