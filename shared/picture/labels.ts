@@ -1,4 +1,4 @@
-import { boxOf } from '../geometry/box.ts';
+import { type Box, boxesMeet, boxOf } from '../geometry/box.ts';
 import { type Path, pathFoot } from '../geometry/path.ts';
 import type { Polygon } from '../geometry/polygon.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
@@ -26,16 +26,41 @@ export function areaLabel(
 /** From the corner of a box to its name: a hand that has taken hold of the corner does not hide it. */
 const PAST_CORNER: Mm = 6;
 
+/** What a name keeps off, on a sheet of this size. */
+export interface Around {
+  readonly w: Mm;
+  readonly h: Mm;
+  readonly lines: readonly Path[];
+  readonly names: readonly PictureLabel[];
+}
+
 /**
  * The name of a box for marks stands outside it, over or under its left or right end: a line runs through most
- * boxes. Where there is no free place, also at the top inside.
+ * boxes. Where there is no free place, also at the top inside. Other names matter less than lines.
  */
-export function boxLabel(
-  text: string,
-  polygon: Polygon,
-  given: readonly Path[],
-  { w, h }: { readonly w: Mm; readonly h: Mm },
-): PictureLabel {
+export function boxLabel(text: string, polygon: Polygon, { w, h, lines, names }: Around): PictureLabel {
+  const places = boxPlaces(text, polygon, { w, h });
+  const taken = names.map(largestBox);
+  const apart = places.filter((place) => {
+    const own = largestBox(labelAt(place, text));
+    return roomAround(place.row, text, lines) >= CLEAR && !taken.some((other) => boxesMeet(own, other));
+  });
+  return labelAt(firstFree(apart.length > 0 ? apart : places, text, lines), text);
+}
+
+/** About how large names are on a board, where they are largest. */
+const LARGEST = { height: 14, halfLetter: 4 } as const;
+const TO_LEFT = { left: 0, middle: 0.5, right: 1 } as const;
+const ABOVE = { top: 0, middle: 0.5, bottom: 1 } as const;
+
+function largestBox({ text, at, align, baseline }: PictureLabel): Box {
+  const width = 2 * text.length * LARGEST.halfLetter;
+  const minX = at.x - TO_LEFT[align] * width;
+  const minY = at.y - ABOVE[baseline] * LARGEST.height;
+  return { minX, minY, maxX: minX + width, maxY: minY + LARGEST.height };
+}
+
+function boxPlaces(text: string, polygon: Polygon, { w, h }: Pick<Around, 'w' | 'h'>): Place[] {
   const { minX, minY, maxX, maxY } = boxOf(polygon);
   const half = text.length * NAME.halfLetter;
   const needed = NAME.height + NAME.gap;
@@ -56,7 +81,7 @@ export function boxLabel(
   );
   const top = { x: (minX + maxX) / 2, y: minY + CLEAR - 1 };
   const inside: Place = { at: top, row: top, align: 'middle', baseline: 'middle' };
-  return labelAt(firstFree([...outside, inside], text, given), text);
+  return [...outside, inside];
 }
 
 const labelAt = ({ at, align, baseline }: Place, text: string): PictureLabel => ({

@@ -1,20 +1,28 @@
 import type { MarkBox } from '../documents/sheet.ts';
-import type { Path } from '../geometry/path.ts';
+import type { Texts } from '../documents/values.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import { boxCorners } from '../track/mark-boxes.ts';
-import { boxLabel } from './labels.ts';
+import { type Around, boxLabel } from './labels.ts';
 import type { PictureBox } from './shapes.ts';
 
 /** How long the whole part of a side is beside each corner; of a short side a quarter. */
 const ARM: Mm = 5;
 
-/** The frame of a box, with its name beside a corner where that keeps off these lines. */
-export function pictureBox(
-  box: MarkBox,
-  text: string,
-  kept: readonly Path[],
-  sheet: { readonly w: Mm; readonly h: Mm },
-): PictureBox {
+/** The frames of boxes, each with its name beside a corner where that keeps off lines and the names before it. */
+export function pictureBoxes(
+  boxes: readonly MarkBox[],
+  name: (texts: Texts) => string,
+  around: Around,
+): PictureBox[] {
+  const done: PictureBox[] = [];
+  for (const box of boxes) {
+    const names = [...around.names, ...done.map(({ label }) => label)];
+    done.push(pictureBox(box, name(box.name), { ...around, names }));
+  }
+  return done;
+}
+
+function pictureBox(box: MarkBox, text: string, around: Around): PictureBox {
   const polygon = boxCorners(box);
   const [across, down] = [Math.min(ARM, box.w / 4), Math.min(ARM, box.h / 4)];
   // Clockwise from the top left corner: which way each side leaves.
@@ -28,5 +36,5 @@ export function pictureBox(
     const [right, low] = inwards[i]!;
     return [{ x: p.x + right * across, y: p.y }, p, { x: p.x, y: p.y + low * down }];
   });
-  return { id: box.id, polygon, angles, label: boxLabel(text, polygon, kept, sheet) };
+  return { id: box.id, polygon, angles, label: boxLabel(text, polygon, around) };
 }

@@ -6,7 +6,7 @@ import type { Layout } from '../track/layout.ts';
 import { pictureBands } from './bands.ts';
 import { pictureBerth } from './berths.ts';
 import { areaLabel } from './labels.ts';
-import { pictureBox } from './mark-boxes.ts';
+import { pictureBoxes } from './mark-boxes.ts';
 import type { Picture, PictureGate, PictureGrid, PicturePolygon, PictureStroke } from './shapes.ts';
 
 export interface PictureSource {
@@ -39,14 +39,19 @@ export function pictureOf({ sheet, layout, kit, language = 'en', still = false }
     polygon,
     label: areaLabel(name(texts), polygon, kept, sheet),
   });
+  const { w, h, boxes = [] } = sheet;
+  const areas = sheet.areas.map(polygonOf);
+  const keepOut = sheet.keepOut.map(polygonOf);
+  const gates = sheet.gates.map((gate) => gateOf(gate, name(gate.name)));
+  const names = [...areas, ...keepOut, ...gates, ...berths].map(({ label }) => label);
   return {
-    w: sheet.w,
-    h: sheet.h,
-    grid: gridOf(sheet.w, sheet.h),
-    areas: sheet.areas.map(polygonOf),
-    keepOut: sheet.keepOut.map(polygonOf),
-    boxes: (sheet.boxes ?? []).map((box) => pictureBox(box, name(box.name), kept, sheet)),
-    gates: sheet.gates.map((gate) => gateOf(gate, name(gate.name))),
+    w,
+    h,
+    grid: gridOf(w, h),
+    areas,
+    keepOut,
+    boxes: pictureBoxes(boxes, name, { w, h, lines: kept, names }),
+    gates,
     berths,
     strokes,
     bands: pictureBands(layout, kit),

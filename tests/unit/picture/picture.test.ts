@@ -129,6 +129,15 @@ describe('pictureOf', () => {
     expect(boxed(60, 68, 52).label).toMatchObject({ at: { x: 106, y: 78.5 }, baseline: 'top' });
     expect(boxed(2, 8).label).toMatchObject({ at: { x: 106, y: 20.5 }, baseline: 'top' });
     expect(picture().boxes).toEqual([]);
+    // Beside the start at (50, 150), whose name reaches from 14 to 86 mm over it; and two boxes side by side.
+    const named = (...xs: number[]) => {
+      const boxes = xs.map((x) => ({ ...box, id: `b${x}`, at: { x, y: 137 }, w: 30 }));
+      const sheet = { ...FULL_SHEET, gates: [], boxes };
+      return picture(EMPTY_DRAWING, sheet).boxes.map(({ label }) => label.baseline);
+    };
+    expect(named(70)).toEqual(['top']);
+    expect(named(85)).toEqual(['bottom']);
+    expect(named(85, 100)).toEqual(['bottom', 'top']);
   });
 
   it('tells given lines from drawn ones', () => {
