@@ -32,7 +32,7 @@ export interface PrintedPicture {
   readonly emblemOf: (team: TeamId) => string;
 }
 
-const MOST_PICTURE = 84;
+const MOST_PICTURE = 100;
 
 /** What the desk shows as the picture of the class with one challenge, for a file or a talk: nobody is ranked. */
 export function picturePages(
