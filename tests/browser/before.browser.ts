@@ -89,6 +89,10 @@ it('a tap on a berth calibrates its robot on the board, until the light changes;
   expect(await axeFindings(page)).toEqual([]);
   await page.getByRole('button', { name: 'Take the last calibration of robot 3 back' }).click();
   await page.getByText('1 of 3 robots calibrated').waitFor();
+  // Twelve berths: a class with more robots has a place for each.
+  await page.getByRole('button', { name: 'One more robot' }).click();
+  await berth(13).click();
+  await page.getByText('Robot 13 is calibrated, lamps.', { exact: true }).waitFor();
   expectClean(desk);
   expectClean(board);
 });
