@@ -17,7 +17,7 @@ import { useJudged } from '../parts/judging.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { useWords } from '../parts/use-words.ts';
-import { onSheetOf } from '../parts/variants.ts';
+import { onSheetOfHung } from '../parts/variants.ts';
 import { Head } from './head.tsx';
 import { TeamBadge } from './team-badge.tsx';
 import { useRem } from './use-rem.ts';
@@ -36,7 +36,7 @@ export function FleetScene({ room }: { readonly room: RoomState }) {
   const design = hereOf(useDocument('design', fleet?.design ?? null));
   if (!fleet || !entry || !team || !chosen || !design)
     return <Head title={scenes.name('fleet')} word={board.show.loading} />;
-  const challenge = onSheetOf(entry, chosen);
+  const challenge = onSheetOfHung(fleet, entry, chosen);
   // Once more is once more: nothing is left of the robots before.
   return <Robots key={fleet.since} {...{ fleet, entry, team, challenge, design }} />;
 }

@@ -6,7 +6,7 @@ import { entryOf, teamOf } from '../parts/figures.ts';
 import { Miniature } from '../parts/miniature.tsx';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useWords } from '../parts/use-words.ts';
-import { onSheetOf } from '../parts/variants.ts';
+import { onSheetOfHung } from '../parts/variants.ts';
 import { hangingOf } from './gallery-grid.ts';
 import { Head } from './head.tsx';
 import { TeamBadge } from './team-badge.tsx';
@@ -60,7 +60,7 @@ function Place({ room, hung, width }: PlaceProps) {
   if (!entry || !team) return null;
   return (
     <li className="gallery-place" style={{ width }}>
-      <Drawn room={room} entry={entry} team={team} design={hung.design} width={width} />
+      <Drawn room={room} entry={entry} team={team} hung={hung} width={width} />
       <TeamBadge team={team} size="1.15em" />
     </li>
   );
@@ -70,16 +70,16 @@ interface DrawnProps {
   readonly room: RoomState;
   readonly entry: Entry;
   readonly team: Team;
-  readonly design: string;
+  readonly hung: Hung;
   readonly width: number;
 }
 
-function Drawn({ room, entry, team, design, width }: DrawnProps) {
+function Drawn({ room, entry, team, hung, width }: DrawnProps) {
   const { board, emblems, scenes } = useWords();
   const chosen = hereOf(useDocument('challenge', room.rounds[entry.round]?.challenge ?? null));
-  const drawn = hereOf(useDocument('design', design));
+  const drawn = hereOf(useDocument('design', hung.design));
   if (!chosen || !drawn) return <span className="gallery-empty" />;
-  const { sheet, kit } = onSheetOf(entry, chosen);
+  const { sheet, kit } = onSheetOfHung(hung, entry, chosen);
   const name = team.wall === 'shown' ? emblems.name(team.emblem) : board.aTeam;
   return (
     <Miniature

@@ -2,13 +2,16 @@ import { useId } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { WEATHERS, type Weather } from '../../shared/documents/outlook.ts';
 import { weatherOf } from '../../shared/library/conditions.ts';
-import { type ConditionsCommand, ownOf } from '../../shared/room/conditions.ts';
+import { type ConditionsCommand, OWN_SHEETS, type OwnSheet, ownOf } from '../../shared/room/conditions.ts';
+import { variantFor, variantOn } from '../../shared/room/drawn-in.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
+import { onSheetOf } from '../parts/variants.ts';
 import { useDesk } from './desk-store.ts';
 import { useWholeWords } from './whole-words.ts';
+import './team-coaching.css';
 import './team-learning.css';
 
 interface ClassProps {
@@ -17,56 +20,110 @@ interface ClassProps {
   readonly challenge: Challenge;
 }
 
+interface TeamProps extends ClassProps {
+  readonly team: Team;
+}
+
 /** The weather that the class's robots are driven in. Answers are about the undisturbed robot alone. */
 export function ClassWeather({ room, challenge }: ClassProps) {
   const { desk } = useWholeWords();
   const { set, refusal } = useSetting();
   const before = room.conditions.weather;
-  const own = weatherOf(challenge);
+  const usual = weatherOf(challenge);
   if (challenge.play === 'predict') return null;
+  const pick = (weather: Weather | null) =>
+    set(
+      { kind: 'set-weather', team: null, weather },
+      { kind: 'set-weather', team: null, weather: before },
+      desk.undo.weather(weather ?? usual),
+    );
   return (
     <div className="help-pick">
-      <Pick
+      <WeatherPick
         label={desk.conditions.weather}
         value={before}
-        usual={desk.conditions.asChallenge(own)}
-        onPick={(weather) =>
-          set(
-            { kind: 'set-weather', team: null, weather },
-            { kind: 'set-weather', team: null, weather: before },
-            desk.undo.weather(weather ?? own),
-          )
-        }
+        usual={desk.conditions.asChallenge(usual)}
+        onPick={pick}
       />
-      <p className="desk-quiet">{desk.conditions.from}</p>
+      {room.building && <p className="desk-quiet">{desk.conditions.from}</p>}
       <Refused refusal={refusal} />
     </div>
   );
 }
 
-/** The same for one team. Nobody else sees it. */
-export function TeamWeather({ room, team, challenge }: ClassProps & { readonly team: Team }) {
+/** Weather and sheet of one team. Nobody else sees either, but for a drawing that is shown on its sheet. */
+export function TeamConditions(props: TeamProps) {
+  const { desk, outlook } = useWholeWords();
+  const { room, team, challenge } = props;
+  const { weather, sheet } = ownOf(room.conditions, team.id);
+  if (challenge.play === 'predict') return null;
+  const said = [weather && outlook.weather(weather), sheet && desk.conditions.sheet(sheet)].filter(Boolean);
+  return (
+    <details className="team-said">
+      <summary>
+        {desk.conditions.ofTeam}
+        {said.length > 0 && `: ${said.join(', ')}`}
+      </summary>
+      <div className="help-pick">
+        <TeamWeather {...props} />
+        <TeamSheet {...props} />
+      </div>
+    </details>
+  );
+}
+
+function TeamWeather({ room, team, challenge }: TeamProps) {
   const { desk, emblems } = useWholeWords();
   const { set, refusal } = useSetting();
   const before = ownOf(room.conditions, team.id).weather;
-  const ofClass = room.conditions.weather ?? weatherOf(challenge);
-  if (challenge.play === 'predict') return null;
+  const usual = room.conditions.weather ?? weatherOf(challenge);
+  const pick = (weather: Weather | null) =>
+    set(
+      { kind: 'set-weather', team: team.id, weather },
+      { kind: 'set-weather', team: team.id, weather: before },
+      desk.undo.teamWeather(emblems.name(team.emblem), weather ?? usual),
+    );
   return (
-    <div className="help-pick">
-      <Pick
+    <>
+      <WeatherPick
         label={desk.conditions.teamWeather}
         value={before}
-        usual={desk.conditions.asClass(ofClass)}
-        onPick={(weather) =>
-          set(
-            { kind: 'set-weather', team: team.id, weather },
-            { kind: 'set-weather', team: team.id, weather: before },
-            desk.undo.teamWeather(emblems.name(team.emblem), weather ?? ofClass),
-          )
-        }
+        usual={desk.conditions.asClass(usual)}
+        onPick={pick}
       />
       <Refused refusal={refusal} />
-    </div>
+    </>
+  );
+}
+
+function TeamSheet({ room, team, challenge }: TeamProps) {
+  const { desk, emblems } = useWholeWords();
+  const { set, refusal } = useSetting();
+  const before = ownOf(room.conditions, team.id).sheet;
+  const round = room.rounds.at(-1);
+  // A chart that can't say left for right has no mirrored sheets.
+  const mirrored = onSheetOf({ variant: 'mirrored', weather: null }, challenge);
+  const sheets = OWN_SHEETS.filter((sheet) => sheet !== 'mirrored' || mirrored !== challenge);
+  const pick = (sheet: OwnSheet | null) => {
+    const now = desk.conditions.sheet(variantOn(sheet, round, team) ?? 'as-drawn');
+    return set(
+      { kind: 'set-sheet', team: team.id, sheet },
+      { kind: 'set-sheet', team: team.id, sheet: before },
+      desk.undo.sheet(emblems.name(team.emblem), now),
+    );
+  };
+  return (
+    <>
+      <Pick
+        label={desk.conditions.teamSheet}
+        value={before}
+        usual={desk.conditions.asBerth(variantFor(round, team))}
+        options={sheets.map((sheet) => [sheet, desk.conditions.sheet(sheet)])}
+        onPick={pick}
+      />
+      <p className="desk-quiet">{desk.conditions.sheetHow}</p>
+      <Refused refusal={refusal} />
+    </>
   );
 }
 
@@ -81,16 +138,23 @@ function useSetting() {
   return { set, refusal };
 }
 
-interface PickProps {
-  readonly label: string;
-  readonly value: Weather | null;
-  /** What having none of its own comes to. */
-  readonly usual: string;
-  readonly onPick: (weather: Weather | null) => void;
+type WeatherPickProps = Omit<PickProps<Weather>, 'options'>;
+
+function WeatherPick(props: WeatherPickProps) {
+  const { outlook } = useWholeWords();
+  return <Pick {...props} options={WEATHERS.map((weather) => [weather, outlook.weather(weather)])} />;
 }
 
-function Pick({ label, value, usual, onPick }: PickProps) {
-  const { outlook } = useWholeWords();
+interface PickProps<T extends string> {
+  readonly label: string;
+  readonly value: T | null;
+  /** What having none of its own comes to. */
+  readonly usual: string;
+  readonly options: readonly (readonly [T, string])[];
+  readonly onPick: (value: T | null) => void;
+}
+
+function Pick<T extends string>({ label, value, usual, options, onPick }: PickProps<T>) {
   const id = useId();
   return (
     <div className="help-step">
@@ -98,12 +162,12 @@ function Pick({ label, value, usual, onPick }: PickProps) {
       <select
         id={id}
         value={value ?? ''}
-        onChange={(event) => onPick(WEATHERS.find((weather) => weather === event.target.value) ?? null)}
+        onChange={(event) => onPick(options.find(([option]) => option === event.target.value)?.[0] ?? null)}
       >
         <option value="">{usual}</option>
-        {WEATHERS.map((weather) => (
-          <option key={weather} value={weather}>
-            {outlook.weather(weather)}
+        {options.map(([option, said]) => (
+          <option key={option} value={option}>
+            {said}
           </option>
         ))}
       </select>

@@ -39,7 +39,7 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
   const { room, team, challenge, picked, inTabOrder, onKey } = props;
   const { desk } = useWholeWords();
   const pickTeam = useDesk((state) => state.pickTeam);
-  const drawing = useTeamDrawing(room, team.id, challenge.play);
+  const drawing = useTeamDrawing(room, team, challenge);
   const findings = useLastFindings(challenge, drawing?.design ?? null);
   const doing = useLinkState((state) => state.doings[team.id]);
   const now = useServerTime(LOOK_EVERY);

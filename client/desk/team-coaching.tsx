@@ -2,6 +2,7 @@ import { MessageSquare } from 'lucide-react';
 import type { Note } from '../../shared/room/coaching.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { titleOfRule } from '../../shared/wording/rule-title.ts';
+import type { Wording } from '../../shared/wording/wording.ts';
 import { Button } from '../parts/button.tsx';
 import { useDates } from '../parts/dates.ts';
 import { currentRound } from '../parts/figures.ts';
@@ -83,12 +84,7 @@ function SaidNote({ note }: { readonly note: Note }) {
   const { desk, tablet } = useWholeWords();
   const { words, away, at } = note;
   const when = useDates().time(at);
-  const text =
-    words.kind === 'text'
-      ? `“${words.text}”`
-      : words.kind === 'hint'
-        ? tablet.notes.hint(words.hint)
-        : tablet.notes.returned(words.reason);
+  const text = saidIn(words, tablet.notes);
   return (
     <li>
       {text}{' '}
@@ -97,6 +93,19 @@ function SaidNote({ note }: { readonly note: Note }) {
       </span>
     </li>
   );
+}
+
+function saidIn(words: Note['words'], notes: Wording['tablet']['notes']): string {
+  switch (words.kind) {
+    case 'text':
+      return `“${words.text}”`;
+    case 'hint':
+      return notes.hint(words.hint);
+    case 'returned':
+      return notes.returned(words.reason);
+    case 'sheet':
+      return notes.sheet(words.variant);
+  }
 }
 
 /** Its tries of this challenge, the newest first: what it foretold, and what came. */

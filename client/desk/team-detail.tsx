@@ -21,7 +21,7 @@ import { Refused } from '../parts/refusal.tsx';
 import { hereOf, useDocument } from '../parts/use-document.ts';
 import { useTeamAnswers, useTeamDrawing } from '../parts/use-drawings.ts';
 import { onSheetOf, onTeamsSheet } from '../parts/variants.ts';
-import { TeamWeather } from './conditions.tsx';
+import { TeamConditions } from './conditions.tsx';
 import { useDesk } from './desk-store.ts';
 import { EntryActs } from './entry-acts.tsx';
 import { Places } from './places.tsx';
@@ -63,7 +63,7 @@ export function TeamDetail({ room, team, challenge }: TeamDetailProps) {
         />
       </header>
       <TeamLearning room={room} team={team} />
-      <TeamWeather room={room} team={team} challenge={challenge} />
+      <TeamConditions room={room} team={team} challenge={challenge} />
       <TeamCoaching room={room} team={team} />
       <EntryTabs team={team} entries={entries} entry={entry} />
       {entry ? (
@@ -148,7 +148,7 @@ function AnswersView({ room, team, challenge }: TeamDetailProps) {
 
 function DraftView({ room, team, challenge }: TeamDetailProps) {
   const { desk } = useWholeWords();
-  const drawing = useTeamDrawing(room, team.id, challenge.play);
+  const drawing = useTeamDrawing(room, team, challenge);
   const judged = useJudged(challenge, drawing?.design ?? null);
   return (
     <>

@@ -1,12 +1,14 @@
 import { useMemo } from 'react';
 import { Answers } from '../../shared/documents/answers.ts';
-import type { Play } from '../../shared/documents/challenge.ts';
+import type { Challenge } from '../../shared/documents/challenge.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument } from '../../shared/documents/values.ts';
-import type { RoomState, TeamId } from '../../shared/room/state.ts';
+import { conditionsFor } from '../../shared/room/drawn-in.ts';
+import type { RoomState, Team, TeamId } from '../../shared/room/state.ts';
 import { currentRound, entriesOf } from './figures.ts';
 import { useDocument } from './use-document.ts';
 import { useLinkState } from './use-link.tsx';
+import { drawnOn } from './variants.ts';
 
 const read = new WeakMap<object, Design | null>();
 
@@ -37,14 +39,19 @@ export interface TeamDrawing {
   readonly from: 'draft' | 'entry';
 }
 
-/** The newest drawing of a team that this page may see: its draft, or what it handed in last. */
-export function useTeamDrawing(room: RoomState, team: TeamId, play: Play): TeamDrawing | null {
-  const draft = useLinkState((state) => state.drafts[team]);
-  const last = entriesOf(room, team).at(-1);
+/**
+ * The newest drawing of a team that this page may see: its draft, or what it handed in last. It lies on the sheet that
+ * the team has now, also where its tablet has not said so yet.
+ */
+export function useTeamDrawing(room: RoomState, team: Team, challenge: Challenge): TeamDrawing | null {
+  const draft = useLinkState((state) => state.drafts[team.id]);
+  const last = entriesOf(room, team.id).at(-1);
+  const { variant } = conditionsFor(room, team);
+  const onSheet = (design: Design, from = variant) => drawnOn(design, from, variant, challenge);
   // Where answers are handed in there is no drawing.
-  const isDrawn = play !== 'predict';
+  const isDrawn = challenge.play !== 'predict';
   const entry = useDocument('design', isDrawn && !draft ? (last?.design ?? null) : null);
   const drawn = draft && draft.round === currentRound(room) ? draftDesign(draft.design) : null;
-  if (drawn) return { design: drawn, from: 'draft' };
-  return entry.kind === 'here' ? { design: entry.value, from: 'entry' } : null;
+  if (drawn) return { design: onSheet(drawn, draft?.variant), from: 'draft' };
+  return entry.kind === 'here' ? { design: onSheet(entry.value, last?.variant), from: 'entry' } : null;
 }

@@ -13,7 +13,7 @@ import { currentRound, entryOf } from './figures.ts';
 import { useJudged } from './judging.ts';
 import { hereOf, useDocument } from './use-document.ts';
 import { useLink } from './use-link.tsx';
-import { onSheetOf } from './variants.ts';
+import { onSheetOfHung } from './variants.ts';
 
 /** A drive that is foretold, worked out on this page: the engine is the server's. */
 export type ForecastHere =
@@ -44,7 +44,8 @@ export function useForecast(room: RoomState): ForecastHere {
   const round = entry?.round ?? currentRound(room);
   const chosen = hereOf(useDocument('challenge', forecast ? (room.rounds[round]?.challenge ?? null) : null));
   const drawn = hereOf(useDocument('design', forecast?.hung?.design ?? null));
-  const challenge = chosen && entry ? onSheetOf(entry, chosen) : chosen;
+  const hung = forecast?.hung;
+  const challenge = chosen && entry && hung ? onSheetOfHung(hung, entry, chosen) : chosen;
   const design = forecast?.hung ? drawn : challenge && givenBy(challenge);
   const judged = useJudged(challenge, design);
   return useMemo((): ForecastHere => {

@@ -1,4 +1,5 @@
 import { Suspense, useEffect } from 'react';
+import { conditionsFor } from '../../shared/room/drawn-in.ts';
 import { isGentler, type RoomState, type Team } from '../../shared/room/state.ts';
 import { DeviceSettingsButton } from '../parts/device-settings-dialog.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
@@ -50,6 +51,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   const loaded = useTeamsChallenge(room, team);
   const challenge = loaded.kind === 'here' ? loaded.value : null;
   const gentler = isGentler(room, team.id, round);
+  const { variant } = conditionsFor(room, team);
   // While a team draws, the pause lies over the drawing instead.
   if (room.paused !== null && (room.phase !== 'build' || !challenge)) return <RestingScreen why="paused" />;
   if (room.phase === 'gather') return <WaitingScreen room={room} team={team} />;
@@ -62,7 +64,7 @@ function RoomScreen({ room, team }: { readonly room: RoomState; readonly team: T
   return (
     <Suspense fallback={<ConnectingScreen />}>
       <Work
-        key={`${room.id} ${team.id} ${round} ${team.moves} ${gentler}`}
+        key={`${room.id} ${team.id} ${round} ${team.moves} ${gentler} ${variant}`}
         room={room}
         team={team}
         round={round}

@@ -6,6 +6,7 @@ import { minutesOf } from '../../shared/evidence/class-picture.ts';
 import { evidenceOf } from '../../shared/evidence/evidence.ts';
 import type { LessonRecord } from '../../shared/evidence/record.ts';
 import { challengeUnder } from '../../shared/library/conditions.ts';
+import { designOn } from '../../shared/library/variants.ts';
 import { conditionsFor } from '../../shared/room/drawn-in.ts';
 import type { Seat } from '../../shared/room/events.ts';
 import type { DocumentId, Entry, Team, TeamId } from '../../shared/room/state.ts';
@@ -182,7 +183,10 @@ export class SourceReader {
     const design = draft?.kind === 'draft' ? parseDocument(Design, draft.design) : undefined;
     const on = await this.#playedBy(of);
     if (!design?.ok || !on || design.value.drawing.lines.length === 0) return undefined;
-    return { drawing: design.value.drawing, id: storedDesign(design.value).id, on };
+    const { variant } = conditionsFor(state, of);
+    const from = draft?.kind === 'draft' && draft.variant !== undefined ? draft.variant : variant;
+    const drawn = designOn(from, variant, on.challenge, design.value);
+    return { drawing: drawn.drawing, id: storedDesign(drawn).id, on };
   }
 
   async #read<T>(schema: Parameters<typeof parseDocument<T>>[0], id: string): Promise<T | undefined> {

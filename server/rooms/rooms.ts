@@ -193,7 +193,13 @@ export class Rooms extends OpenRooms {
     if (isPredicted !== undefined && isPredicted !== (document.kind === 'answers')) {
       return refused({ code: 'bad-form', path: 'ask', problem: 'other-way-to-play' });
     }
-    const command = { kind: 'hand-in', round: ask.round, entry: nanoid(10), design: document.id } as const;
+    const command = {
+      kind: 'hand-in',
+      round: ask.round,
+      entry: nanoid(10),
+      design: document.id,
+      ...(ask.kind === 'hand-in' && { variant: ask.variant }),
+    } as const;
     return room.carryOut({ seat, id, command, documents: [document] });
   }
 

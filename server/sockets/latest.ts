@@ -28,5 +28,7 @@ export function passedOn(value: LatestUp, seat: Seat, state: RoomState, now: num
   }
   const design = checkDesign(value.design);
   if (!design.ok) return design;
-  return { ok: true, value: { kind: 'draft', team, round, design: value.design } };
+  const { variant } = value;
+  const onSheet = variant === undefined ? {} : { variant };
+  return { ok: true, value: { kind: 'draft', team, round, design: value.design, ...onSheet } };
 }

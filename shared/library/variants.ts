@@ -58,6 +58,21 @@ export function designIn(variant: Variant, { sheet, kit }: Challenge, design: De
   return drawing && { version: 1, drawing };
 }
 
+/**
+ * A design for one sheet of a challenge as it has to be on another; null is the sheet as it is. Each variant is its
+ * own way back. Of the challenge only the kit and the sheet's size count, which all its sheets have in common.
+ */
+export function designOn(
+  from: Variant | null,
+  to: Variant | null,
+  challenge: Challenge,
+  design: Design,
+): Design {
+  if (from === to) return design;
+  const steps = [from, to].filter((one) => one !== null && (one !== 'mirrored' || canMirror(challenge.kit)));
+  return steps.reduce<Design>((on, step) => (step && designIn(step, challenge, on)) ?? on, design);
+}
+
 /** How places, headings and bends of a sheet become those of its variant. */
 interface Frame {
   readonly place: (p: PaperPoint) => PaperPoint;

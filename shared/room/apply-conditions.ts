@@ -12,7 +12,7 @@ function withOwn(state: RoomState, team: TeamId, change: Partial<OwnConditions>)
   return { ...state, conditions: { ...conditions, own } };
 }
 
-/** What follows from the facts about the weather of a round. */
+/** What follows from the facts about weather and sheets of a round. */
 export const CONDITIONS_FOLDS: {
   readonly [K in Kind]: (state: RoomState, fact: FactOf<K>) => RoomState;
 } = {
@@ -20,4 +20,5 @@ export const CONDITIONS_FOLDS: {
     team === null
       ? { ...state, conditions: { ...state.conditions, weather } }
       : withOwn(state, team, { weather }),
+  'sheet-set': (state, { team, sheet }) => withOwn(state, team, { sheet }),
 };

@@ -177,6 +177,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
           withEntry(entries, id, (entry) => ({
             ...entry,
             design: fact.designs[i] ?? entry.design,
+            variant: fact.variants ? (fact.variants[i] ?? null) : entry.variant,
             shown: true,
           })),
         state.entries,

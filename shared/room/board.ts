@@ -1,3 +1,4 @@
+import type { Variant } from '../documents/challenge.ts';
 import type { Weather } from '../documents/outlook.ts';
 import type { Millis } from '../geometry/units.ts';
 
@@ -39,6 +40,8 @@ export const BOARD_LIMITS = {
 export interface Hung {
   readonly entry: string;
   readonly design: string;
+  /** Of its sheet, in a board's copy: of an entry that has not been staged it does not know that. */
+  readonly variant?: Variant | null | undefined;
 }
 
 /** Twenty disturbed robots on one drawing; `since` is the server's time, so that once more is once more. */

@@ -1,3 +1,4 @@
+import type { Variant } from '../documents/challenge.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { EntryId, TeamId } from './ids.ts';
 
@@ -46,7 +47,9 @@ export interface Note {
   readonly at: Millis;
   readonly words:
     | NoteWords
-    | { readonly kind: 'returned'; readonly entry: EntryId; readonly reason: ReturnReason };
+    | { readonly kind: 'returned'; readonly entry: EntryId; readonly reason: ReturnReason }
+    /** Its sheet is this one now, and its drawing has come along. */
+    | { readonly kind: 'sheet'; readonly variant: Variant | null };
   /** The team has put it away. */
   readonly away: boolean;
 }

@@ -1,3 +1,4 @@
+import type { Variant } from '../documents/challenge.ts';
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { BoardCommand } from './board.ts';
 import type { CalibrationCommand } from './calibration.ts';
@@ -68,8 +69,14 @@ export type RoomCommand =
   | { readonly kind: 'return-entry'; readonly entry: EntryId; readonly reason: ReturnReason }
   | { readonly kind: 'accept-entry'; readonly entry: EntryId }
   | { readonly kind: 'stage'; readonly entries: readonly EntryId[] }
-  /** `round` is the one the design was drawn for. */
-  | { readonly kind: 'hand-in'; readonly round: number; readonly entry: EntryId; readonly design: DocumentId }
+  /** `round` is the one the design was drawn for, `variant` its sheet, where the tablet has said so. */
+  | {
+      readonly kind: 'hand-in';
+      readonly round: number;
+      readonly entry: EntryId;
+      readonly design: DocumentId;
+      readonly variant?: Variant | null | undefined;
+    }
   /** Has late entries count, or not. */
   | { readonly kind: 'take-late'; readonly entries: readonly EntryId[]; readonly on: boolean }
   /** Has an entry judged once more on which the judge has failed. */
@@ -100,6 +107,8 @@ export type Refusal =
   | { readonly code: 'no-challenge' }
   | { readonly code: 'unknown-challenge'; readonly key: string }
   | { readonly code: 'other-round' }
+  /** The team has been given another sheet since this was drawn. */
+  | { readonly code: 'other-sheet' }
   | { readonly code: 'unknown-entry'; readonly entry: string }
   | { readonly code: 'already-judged' }
   | { readonly code: 'not-building' }

@@ -1,5 +1,5 @@
 import type { DrawnIn, Variant } from '../documents/challenge.ts';
-import { ownOf } from './conditions.ts';
+import { type OwnSheet, ownOf } from './conditions.ts';
 import type { RoomState, Round, Team } from './state.ts';
 
 /** On which sheet and in which weather a team draws. */
@@ -10,11 +10,18 @@ const VARIANT_OF_BERTH: readonly (Variant | null)[] = [null, 'mirrored', 'turned
 export const variantFor = (round: Round | undefined, { berth }: Pick<Team, 'berth'>): Variant | null =>
   round?.varied ? VARIANT_OF_BERTH[(berth - 1) % VARIANT_OF_BERTH.length]! : null;
 
+/** The same for a team with this sheet of its own, or with none. */
+export const variantOn = (
+  sheet: OwnSheet | null,
+  round: Round | undefined,
+  team: Pick<Team, 'berth'>,
+): Variant | null => (sheet === null ? variantFor(round, team) : sheet === 'as-drawn' ? null : sheet);
+
 /** In what a team draws the current round. An entry keeps it. */
 export const conditionsFor = (
   { rounds, conditions }: Pick<RoomState, 'rounds' | 'conditions'>,
   team: Pick<Team, 'id' | 'berth'>,
-): DrawnIn => ({
-  variant: variantFor(rounds.at(-1), team),
-  weather: ownOf(conditions, team.id).weather ?? conditions.weather,
-});
+): DrawnIn => {
+  const { weather, sheet } = ownOf(conditions, team.id);
+  return { variant: variantOn(sheet, rounds.at(-1), team), weather: weather ?? conditions.weather };
+};

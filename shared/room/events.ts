@@ -1,3 +1,4 @@
+import type { Variant } from '../documents/challenge.ts';
 import type { ClosingKey } from '../documents/closing-check.ts';
 import type { Millis } from '../geometry/units.ts';
 import type { BoardFact } from './board.ts';
@@ -116,6 +117,8 @@ export type RoomFact =
       readonly designs: readonly DocumentId[];
       /** Those of the entries; empty in a team's copy. */
       readonly verdicts: readonly ToldVerdict[];
+      /** Their sheets, in the copies of seats that have not known them before. */
+      readonly variants?: readonly (Variant | null)[] | undefined;
     }
   /** At the closing the board learns how all entries did. */
   | { readonly kind: 'verdicts-told'; readonly verdicts: readonly ToldVerdict[] }

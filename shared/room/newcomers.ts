@@ -21,7 +21,8 @@ export const newTeam = (state: RoomState, { team, emblem, berth }: FactOf<'team-
 export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: RoomEvent): Entry {
   const round = state.rounds.length - 1;
   const team = state.teams.find(({ id }) => id === fact.team);
-  const drawnIn = team ? conditionsFor(state, team) : AS_IT_IS;
+  // Where the drawing is kept from a seat, its sheet and its weather are too.
+  const drawnIn = team && fact.design !== null ? conditionsFor(state, team) : AS_IT_IS;
   const earlier = state.entries.filter((e) => e.team === fact.team && e.round === round);
   return {
     id: fact.entry,
@@ -32,8 +33,7 @@ export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: Roo
     at: event.at,
     late: fact.late,
     variant: drawnIn.variant,
-    // Where the drawing is kept from a seat, its weather is too.
-    weather: fact.design === null ? null : drawnIn.weather,
+    weather: drawnIn.weather,
     mended: team?.mended.includes(round) ?? false,
     gentler: isGentler(state, fact.team, round),
     spent: state.building ? timeIn(state, event.at) - state.building.since : 0,

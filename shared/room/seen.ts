@@ -4,6 +4,7 @@ import { coachingOf } from './coaching.ts';
 import { conditionsTo } from './conditions.ts';
 import type { RoomEvent, RoomFact, Seat } from './events.ts';
 import { NO_PLAN } from './plan.ts';
+import { boardFactTo, boardOf } from './seen-board.ts';
 import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './state.ts';
 
 /**
@@ -11,10 +12,11 @@ import type { DocumentId, Entry, RoomCheck, RoomState, Team, TeamId } from './st
  * others from the moment it is staged. A board knows a design once it is staged, and a verdict once that counts for
  * the wall: its entry was staged, the desk showed the standings, or the lesson closes. What else the desk puts on
  * the board, drawings of the gallery and the fleet among it, the board alone knows. How a team is helped, in which
- * weather its robots drive, what it was told, what it foretold, what it answered in a closing check and what it had
- * mended is for the desk and itself; its wish about the wall, and that an entry counts no longer, are for the board
- * too, as is the log of calibrations. What is planned is the desk's. What is right in a closing check is told to all
- * when it ends. What real robots did is for the desk alone.
+ * weather its robots drive, on which sheet it draws, what it was told, what it foretold, what it answered in a
+ * closing check and what it had mended is for the desk and itself, but that the sheet of an entry is told with its
+ * drawing; its wish about the wall, and that an entry counts no longer, are for the board too, as is the log of
+ * calibrations. What is planned is the desk's. What is right in a closing check is told to all when it ends. What
+ * real robots did is for the desk alone.
  */
 
 const knowsAll = (seat: Seat) => seat.role === 'desk' || seat.role === 'server';
@@ -24,7 +26,7 @@ const ownerOf = (state: RoomState, id: string) => state.entries.find((e) => e.id
 /** The facts of which some seats get less; all others are for everybody. */
 function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null {
   if (knowsAll(seat)) return fact;
-  if (isBoardFact(fact)) return seat.role === 'board' ? fact : null;
+  if (isBoardFact(fact)) return seat.role === 'board' ? boardFactTo(fact, state) : null;
   switch (fact.kind) {
     case 'handed-in':
       return owns(seat, fact.team) ? fact : { ...fact, design: null };
@@ -44,6 +46,7 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
     case 'note-put-away':
     case 'note-taken-back':
     case 'gentler-set':
+    case 'sheet-set':
       return owns(seat, fact.team) ? fact : null;
     case 'entry-returned':
     case 'entry-accepted':
@@ -69,7 +72,10 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
       return owns(seat, fact.team) ? fact : null;
     case 'check-shown':
       return seat.role === 'board' ? fact : { ...fact, result: null };
-    case 'staged':
+    case 'staged': {
+      const variants = fact.entries.map((id) => state.entries.find((e) => e.id === id)?.variant ?? null);
+      return { ...fact, verdicts: seat.role === 'board' ? fact.verdicts : [], variants };
+    }
     case 'standings-shown':
       return seat.role === 'board' ? fact : { ...fact, verdicts: [] };
     default:
@@ -95,6 +101,7 @@ function seenEntry(seat: Seat, entry: Entry): Entry {
     mended: own && entry.mended,
     gentler: own && entry.gentler,
     weather: own ? entry.weather : null,
+    variant: own || entry.shown ? entry.variant : null,
     returned: (own || seat.role === 'board') && entry.returned,
   };
 }
@@ -121,7 +128,7 @@ export function view(state: RoomState, seat: Seat): RoomState {
     calibrations: seat.role === 'board' ? state.calibrations : [],
     tries: state.tries.filter(({ team }) => owns(seat, team)),
     entries: state.entries.map((entry) => seenEntry(seat, entry)),
-    board: seat.role === 'board' ? state.board : FIRST_BOARD,
+    board: seat.role === 'board' ? boardOf(state) : FIRST_BOARD,
     checks: state.checks.map((check) => seenCheck(seat, check)),
     coaching: coachingOf(state.coaching, (team) => owns(seat, team)),
     conditions: conditionsTo(state.conditions, (team) => owns(seat, team)),

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { VARIANTS } from '../documents/challenge.ts';
 import { MOST_CLOSING_QUESTIONS } from '../documents/closing-check.ts';
 import { Weather } from '../documents/outlook.ts';
 import { Guess, Reason } from '../documents/reason.ts';
@@ -6,6 +7,7 @@ import { FINDING_VARIANTS, RuleId } from '../documents/verdict.ts';
 import { BOARD_LIMITS, BOARD_SCENES, BOARD_SETTINGS } from '../room/board.ts';
 import { LIGHTS } from '../room/calibration.ts';
 import { HELP_STEPS, HINTS, LONGEST_NOTE, type NoteWords, RETURN_REASONS } from '../room/coaching.ts';
+import { OWN_SHEETS } from '../room/conditions.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { DRIVING_ASKS, RobotNumber } from './driving-forms.ts';
@@ -91,6 +93,8 @@ export const NOTE_WORDS = [
 const Words: z.ZodMiniType<NoteWords, unknown> = z.discriminatedUnion('kind', [...NOTE_WORDS]);
 /** Number of the event that brought it. */
 export const NoteNumber = z.int().check(z.gte(1));
+/** The sheet that a drawing is on; pages that don't say so draw on what their team has. */
+export const OnVariant = z.optional(z.nullable(z.enum(VARIANTS)));
 const Place = z.int().check(z.gte(0), z.lte(LONGEST_QUEUE));
 
 /** What a page may ask the room for. */
@@ -155,7 +159,17 @@ export const Ask = z.discriminatedUnion('kind', [
     team: z.nullable(Token),
     weather: z.nullable(Weather),
   }),
+  z.strictObject({
+    kind: z.literal('set-sheet'),
+    team: Token,
+    sheet: z.nullable(z.enum(OWN_SHEETS)),
+  }),
   ...DRIVING_ASKS,
-  z.strictObject({ kind: z.literal('hand-in'), round: Round, design: z.unknown() }),
+  z.strictObject({
+    kind: z.literal('hand-in'),
+    round: Round,
+    design: z.unknown(),
+    variant: OnVariant,
+  }),
   z.strictObject({ kind: z.literal('hand-in-answers'), round: Round, answers: z.unknown() }),
 ]);

@@ -1,3 +1,4 @@
+import type { Variant } from '../documents/challenge.ts';
 import type { DocumentKind } from '../documents/kinds.ts';
 import type { KitProblemCode } from '../documents/refusal.ts';
 import type { Millis } from '../geometry/units.ts';
@@ -128,8 +129,13 @@ export type ClientAsk =
   /** By the team; by the desk. */
   | { readonly kind: 'put-note-away' | 'take-note-back'; readonly note: number }
   | { readonly kind: 'set-gentler'; readonly team: TeamId; readonly on: boolean }
-  /** `design` in its file form. */
-  | { readonly kind: 'hand-in'; readonly round: number; readonly design: unknown }
+  /** `design` in its file form, and on which sheet it was drawn. */
+  | {
+      readonly kind: 'hand-in';
+      readonly round: number;
+      readonly design: unknown;
+      readonly variant?: Variant | null | undefined;
+    }
   /** Where the challenge is predicted; `answers` in their file form. */
   | { readonly kind: 'hand-in-answers'; readonly round: number; readonly answers: unknown };
 
@@ -232,10 +238,10 @@ export interface Ending {
 /** What a team is doing, as one word on the board. */
 export type Doing = 'drawing' | 'answering' | 'trying' | 'handed-in' | 'away';
 
-/** What a team has at work, in its file form: a drawing, or where the challenge is predicted answers. */
+/** What a team has at work, in its file form: a drawing and its sheet, or where the challenge is predicted answers. */
 export type Work =
-  | { readonly design: unknown; readonly answers?: undefined }
-  | { readonly answers: unknown; readonly design?: undefined };
+  | { readonly design: unknown; readonly variant?: Variant | null | undefined; readonly answers?: undefined }
+  | { readonly answers: unknown; readonly design?: undefined; readonly variant?: undefined };
 
 export type LatestUp =
   | ({ readonly kind: 'draft'; readonly round: number } & Work)

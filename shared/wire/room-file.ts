@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { VARIANTS } from '../documents/challenge.ts';
 import { ClosingKey, MOST_CLOSING_QUESTIONS } from '../documents/closing-check.ts';
 import { DOCUMENT_KINDS, DOCUMENT_SCHEMAS, type DocumentKind } from '../documents/kinds.ts';
 import { Weather } from '../documents/outlook.ts';
@@ -7,6 +8,7 @@ import { stateOf } from '../room/apply.ts';
 import { BOARD_LIMITS } from '../room/board.ts';
 import { LIGHTS } from '../room/calibration.ts';
 import { HELP_STEPS, RETURN_REASONS } from '../room/coaching.ts';
+import { OWN_SHEETS } from '../room/conditions.ts';
 import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts';
 import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, PHASES, WALL_WISHES } from '../room/state.ts';
@@ -52,12 +54,13 @@ const Returned = z.strictObject({
   entry: Name,
   reason: z.enum(RETURN_REASONS),
 });
+const OnSheet = z.strictObject({ kind: z.literal('sheet'), variant: z.nullable(z.enum(VARIANTS)) });
 const COACHED = [
   z.strictObject({
     kind: z.literal('note-sent'),
     note: NoteNumber,
     team: Name,
-    words: z.discriminatedUnion('kind', [...NOTE_WORDS, Returned]),
+    words: z.discriminatedUnion('kind', [...NOTE_WORDS, Returned, OnSheet]),
   }),
   z.strictObject({ kind: z.literal('note-put-away'), note: NoteNumber, team: Name }),
   z.strictObject({ kind: z.literal('note-taken-back'), note: NoteNumber, team: Name }),
@@ -66,6 +69,11 @@ const COACHED = [
     kind: z.literal('weather-set'),
     team: z.nullable(Name),
     weather: z.nullable(Weather),
+  }),
+  z.strictObject({
+    kind: z.literal('sheet-set'),
+    team: Name,
+    sheet: z.nullable(z.enum(OWN_SHEETS)),
   }),
   z.strictObject({ kind: z.literal('entry-returned'), entry: Name }),
   z.strictObject({ kind: z.literal('entry-accepted'), entry: Name }),

@@ -5,7 +5,7 @@ import { Kit } from '../documents/kit.ts';
 import { Id, parseDocument } from '../documents/values.ts';
 import { WhatIf } from '../documents/what-if.ts';
 import { ROOM_LIMITS } from '../room/decision.ts';
-import { Ask, Round, Token } from './ask-forms.ts';
+import { Ask, OnVariant, Round, Token } from './ask-forms.ts';
 import {
   type ClientCommand,
   type Handshake,
@@ -57,6 +57,7 @@ const LatestForm = z.discriminatedUnion('kind', [
       kind: z.literal('draft'),
       round: Round,
       design: z.optional(z.unknown()),
+      variant: OnVariant,
       answers: z.optional(z.unknown()),
     })
     .check(z.refine((d) => (d.design === undefined) !== (d.answers === undefined), { error: 'one-of' })),

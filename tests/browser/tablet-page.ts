@@ -63,7 +63,7 @@ export async function kept(page: Page, wanted: (design: Design) => boolean): Pro
   const end = Date.now() + 5000;
   for (;;) {
     const raw = await onShelf(page);
-    const read = parseDocument(Design, raw);
+    const read = parseDocument(Design, (raw as { design?: unknown } | undefined)?.design ?? raw);
     if (read.ok && wanted(read.value)) return read.value;
     if (Date.now() > end) throw new Error(`the draft never became as wanted: ${JSON.stringify(raw)}`);
     await page.waitForTimeout(30);

@@ -1,5 +1,7 @@
+import { VARIANTS } from '../../shared/documents/challenge.ts';
 import { WEATHERS } from '../../shared/documents/outlook.ts';
 import { HINTS, RETURN_REASONS } from '../../shared/room/coaching.ts';
+import { OWN_SHEETS } from '../../shared/room/conditions.ts';
 import { EMBLEMS } from '../../shared/room/state.ts';
 import { PRINT_KINDS } from '../../shared/wire/print.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
@@ -127,6 +129,9 @@ export function listedOnes(words: Wording): void {
     desk.undo.weather(weather),
     desk.undo.teamWeather('…', weather),
   ]);
+  each(OWN_SHEETS, desk.conditions.sheet);
+  each([null, ...VARIANTS], (variant) => [desk.conditions.asBerth(variant), tablet.notes.sheet(variant)]);
+  desk.undo.sheet('…', '…');
   each(['after-try', 'place', 'sentence', 'mend'] as const, (step) => [
     learning.step(step),
     learning.asClass(step),

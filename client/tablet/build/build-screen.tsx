@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
-import type { Challenge } from '../../../shared/documents/challenge.ts';
+import type { Challenge, Variant } from '../../../shared/documents/challenge.ts';
 import { Design } from '../../../shared/documents/design.ts';
 import { writeDocument } from '../../../shared/documents/values.ts';
+import { conditionsFor } from '../../../shared/room/drawn-in.ts';
 import { isGentler, type RoomState, type Team } from '../../../shared/room/state.ts';
 import type { ClientAsk, Doing } from '../../../shared/wire/protocol.ts';
 import type { DrawingSession } from '../../editor/surface/session.ts';
@@ -15,6 +16,7 @@ import { warmUpJudging } from '../../parts/judging.ts';
 import { warmUpStudying } from '../../parts/studying.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { drawnOn, onOtherSheet } from '../../parts/variants.ts';
 import { DrawnEntry } from '../handing/drawn-entry.tsx';
 import { EntriesButton, EntriesDialog } from '../handing/entries.tsx';
 import { HandInDialog } from '../handing/hand-in.tsx';
@@ -51,14 +53,16 @@ export function BuildScreen(props: BuildScreenProps) {
   }, []);
   const { room, team, round, challenge } = props;
   const gentler = isGentler(room, team.id, round);
+  const { variant } = conditionsFor(room, team);
   const place = { room: room.id, team: team.id, round, moves: team.moves, gentler };
-  const session = useSession(challenge, place);
-  return session && <Workbench {...props} session={session} />;
+  const session = useSession(challenge, place, variant);
+  return session && <Workbench {...props} session={session} variant={variant} />;
 }
 
-const handedIn = ({ editor }: DrawingSession, round: number): ClientAsk => ({
+const handedIn = ({ editor }: DrawingSession, round: number, variant: Variant | null): ClientAsk => ({
   kind: 'hand-in',
   round,
+  variant,
   design: writeDocument(Design, editor.design),
 });
 
@@ -70,7 +74,8 @@ function Workbench({
   round,
   challenge,
   session,
-}: BuildScreenProps & { session: DrawingSession }) {
+  variant,
+}: BuildScreenProps & { readonly session: DrawingSession; readonly variant: Variant | null }) {
   const { handing } = useWords().tablet;
   const [open, setOpen] = useState<Open>(null);
   // A dialog also says that it closes when another one has taken its place.
@@ -90,7 +95,7 @@ function Workbench({
   const paused = room.paused !== null;
   const resting = (room.lookHere || paused) && !fingerDown;
   const entries = entriesOf(room, team.id, round);
-  const sending = useHandIn(() => handedIn(session, round), entries.length);
+  const sending = useHandIn(() => handedIn(session, round, variant), entries.length);
   useKeys(session, resting || open !== null);
   useDoing(open === 'trying' ? 'trying' : entries.length > 0 ? 'handed-in' : 'drawing', session);
 
@@ -164,9 +169,9 @@ function Workbench({
           view={(entry, close) => (
             <DrawnEntry
               entry={entry}
-              challenge={challenge}
+              challenge={onOtherSheet(challenge, variant, entry.variant)}
               onTakeUp={(design) => {
-                session.replace(design);
+                session.replace(drawnOn(design, entry.variant, variant, challenge));
                 close();
               }}
             />

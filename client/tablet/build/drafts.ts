@@ -1,5 +1,7 @@
 import { createStore, get, set, type UseStore } from 'idb-keyval';
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
+import { VARIANTS, type Variant } from '../../../shared/documents/challenge.ts';
+import { Design } from '../../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../../shared/documents/values.ts';
 import type { RoomId, TeamId } from '../../../shared/room/state.ts';
 
@@ -49,4 +51,19 @@ export async function keepDraft<T>(form: Form<T>, place: DraftPlace, value: T): 
   } catch {
     return false;
   }
+}
+
+/** A drawing with the sheet that it is on. */
+const OnSheet = z.strictObject({ variant: z.nullable(z.enum(VARIANTS)), design: Design });
+export type OnSheet = z.output<typeof OnSheet>;
+
+export const keepDrawing = (place: DraftPlace, drawing: OnSheet): Promise<boolean> =>
+  keepDraft(OnSheet, place, drawing);
+
+/** What this browser kept of a drawing; an older page did not say on which sheet: the one that it has `now`. */
+export async function keptDrawing(place: DraftPlace, now: Variant | null): Promise<OnSheet | null> {
+  const kept = await keptDraft(OnSheet, place);
+  if (kept) return kept;
+  const design = await keptDraft(Design, place);
+  return design && { variant: now, design };
 }

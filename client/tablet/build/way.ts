@@ -31,6 +31,12 @@ function nearest(step: Step | null, most: number): Design[] {
 const listOf = (designs: readonly Design[]): Step | null =>
   designs.reduce<Step | null>((before, design) => ({ design, before }), null);
 
+/** Each drawing on the way, moved. */
+export const movedWay = ({ past, future }: Way, move: (design: Design) => Design): Way => ({
+  past: listOf(nearest(past, MOST).reverse().map(move)),
+  future: listOf(nearest(future, MOST).reverse().map(move)),
+});
+
 /**
  * The way back and forth of one drawing, kept in this browser. Each drawing on it is written once, so that
  * a step costs as much as what it changed. A browser without storage keeps none and still works.

@@ -78,5 +78,7 @@ function sentencesOf({ words }: Note, room: RoomState, notes: PageWording['table
       return [notes.hint(words.hint)];
     case 'returned':
       return [notes.back(entryOf(room, words.entry)?.number ?? 0), notes.returned(words.reason)];
+    case 'sheet':
+      return [notes.sheet(words.variant)];
   }
 }

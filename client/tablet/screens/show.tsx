@@ -1,5 +1,6 @@
 import { MonitorUp } from 'lucide-react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
+import { conditionsFor } from '../../../shared/room/drawn-in.ts';
 import type { Entry, RoomState, Team } from '../../../shared/room/state.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { bestEntry, entriesOf, pointsOf, pointsSoFar } from '../../parts/figures.ts';
@@ -7,6 +8,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { Miniature } from '../../parts/miniature.tsx';
 import { useDocument } from '../../parts/use-document.ts';
 import { useWords } from '../../parts/use-words.ts';
+import { onOtherSheet } from '../../parts/variants.ts';
 import { NoteButton } from '../notes/note-button.tsx';
 import { PredictedEntry } from '../predict/predicted-entry.tsx';
 import './screens.css';
@@ -38,7 +40,10 @@ export function ShowScreen({ room, team, challenge }: ShowScreenProps) {
           challenge.play === 'predict' ? (
             <OwnAnswers entry={entry} challenge={challenge} />
           ) : (
-            <OwnEntry entry={entry} challenge={challenge} />
+            <OwnEntry
+              entry={entry}
+              challenge={onOtherSheet(challenge, conditionsFor(room, team).variant, entry.variant)}
+            />
           )
         ) : (
           <p className="large-words">{showing.ownNone}</p>

@@ -13,6 +13,7 @@ export const undo = {
   weather: (weather: Weather): string => `From now on robots drive in ${outlook.weather(weather)}.`,
   teamWeather: (team: string, weather: Weather): string =>
     `From now on robots drive in ${outlook.weather(weather)} for ${team}.`,
+  sheet: (team: string, sheet: string) => `The sheet of ${team} is ${sheet} now, and its drawing with it.`,
   ended: 'The building has ended.',
   checkEnded: 'The closing check has ended.',
   lateTaken: (n: number) => (n === 1 ? 'The late entry counts.' : `${n} late entries count.`),

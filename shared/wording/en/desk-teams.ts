@@ -1,5 +1,7 @@
+import type { Variant } from '../../documents/challenge.ts';
 import type { Weather } from '../../documents/outlook.ts';
 import type { ReturnReason } from '../../room/coaching.ts';
+import type { OwnSheet } from '../../room/conditions.ts';
 import { onClock } from '../clock.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
@@ -38,12 +40,24 @@ export const coaching = {
   tried: 'What it tried',
 };
 
+const SHEETS: Readonly<Record<OwnSheet, string>> = {
+  'as-drawn': 'as it was drawn',
+  mirrored: 'mirrored',
+  turned: 'turned by half a turn',
+};
+
 export const conditions = {
   weather: 'Weather of this round',
+  ofTeam: 'Weather and sheet',
   teamWeather: 'Weather for its robots',
-  asChallenge: (weather: Weather): string => `as the challenge says: ${outlook.weather(weather)}`,
-  asClass: (weather: Weather): string => `as the class: ${outlook.weather(weather)}`,
+  asChallenge: (weather: Weather): string => `${outlook.weather(weather)}, as the challenge says`,
+  asClass: (weather: Weather): string => `${outlook.weather(weather)}, as the class`,
   from: 'For “Try it” and for entries from now on. What is handed in keeps its own.',
+  teamSheet: 'Its sheet',
+  sheet: (sheet: OwnSheet): string => SHEETS[sheet],
+  asBerth: (variant: Variant | null): string => `${SHEETS[variant ?? 'as-drawn']}, like its berth`,
+  sheetHow:
+    'What it has drawn goes with the sheet, left for right. On the stage a drawing is on its own sheet.',
   judgedIn: (weather: Weather): string => `judged in ${outlook.weather(weather)}`,
 };
 

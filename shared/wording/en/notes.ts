@@ -1,4 +1,6 @@
+import type { Variant } from '../../documents/challenge.ts';
 import type { Hint, ReturnReason } from '../../room/coaching.ts';
+import type { OwnSheet } from '../../room/conditions.ts';
 
 /** What a desk says to a team, as the team reads it. Children from seven on: short sentences, plain words. */
 
@@ -22,12 +24,19 @@ const RETURNED: Readonly<Record<ReturnReason, string>> = {
   'talk-first': 'Come to the desk and talk about it. Then hand in again.',
 };
 
+const SHEETS: Readonly<Record<OwnSheet, string>> = {
+  'as-drawn': 'Your sheet is the plain one now. Your drawing came along.',
+  mirrored: 'Your sheet is as in a mirror now. Your drawing came along: left is right.',
+  turned: 'Your sheet is turned round now. Your drawing came along.',
+};
+
 export const notes = {
   title: 'A note for you',
   hint: (hint: Hint): string => HINT[hint],
   /** Over the reason: which of the team's entries it is about. */
   back: (number: number) => `Number ${number} is back with you`,
   returned: (reason: ReturnReason): string => RETURNED[reason],
+  sheet: (variant: Variant | null): string => SHEETS[variant ?? 'as-drawn'],
   putAway: 'Put it away',
   givenBack: 'given back, does not count',
 };

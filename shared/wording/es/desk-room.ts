@@ -16,6 +16,7 @@ export const undo = {
   weather: (weather: Weather): string => `Desde ahora los robots van con ${outlook.weather(weather)}.`,
   teamWeather: (team: string, weather: Weather): string =>
     `Desde ahora los robots van con ${outlook.weather(weather)} para ${team}.`,
+  sheet: (team: string, sheet: string) => `La hoja de ${team} está ahora ${sheet}, y su dibujo también.`,
   ended: 'Se ha terminado de dibujar.',
   checkEnded: 'Las preguntas finales han terminado.',
   lateTaken: (n: number) =>

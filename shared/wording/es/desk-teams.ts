@@ -1,5 +1,7 @@
+import type { Variant } from '../../documents/challenge.ts';
 import type { Weather } from '../../documents/outlook.ts';
 import type { ReturnReason } from '../../room/coaching.ts';
+import type { OwnSheet } from '../../room/conditions.ts';
 import { onClock } from '../clock.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
@@ -38,12 +40,23 @@ export const coaching = {
   tried: 'Lo que probó',
 };
 
+const SHEETS: Readonly<Record<OwnSheet, string>> = {
+  'as-drawn': 'como se dibujó',
+  mirrored: 'como en un espejo',
+  turned: 'con media vuelta',
+};
+
 export const conditions = {
   weather: 'Tiempo de esta ronda',
+  ofTeam: 'Tiempo y hoja',
   teamWeather: 'Tiempo para sus robots',
-  asChallenge: (weather: Weather): string => `el del reto: ${outlook.weather(weather)}`,
-  asClass: (weather: Weather): string => `el de la clase: ${outlook.weather(weather)}`,
+  asChallenge: (weather: Weather): string => `${outlook.weather(weather)}, como el reto`,
+  asClass: (weather: Weather): string => `${outlook.weather(weather)}, como la clase`,
   from: 'Para «Probar» y para las entregas desde ahora. Lo entregado conserva el suyo.',
+  teamSheet: 'Su hoja',
+  sheet: (sheet: OwnSheet): string => SHEETS[sheet],
+  asBerth: (variant: Variant | null): string => `${SHEETS[variant ?? 'as-drawn']}, como su amarre`,
+  sheetHow: 'Lo dibujado va con la hoja, izquierda por derecha. En el escenario cada dibujo sale en su hoja.',
   judgedIn: (weather: Weather): string => `juzgada con ${outlook.weather(weather)}`,
 };
 

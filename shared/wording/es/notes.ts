@@ -1,4 +1,6 @@
+import type { Variant } from '../../documents/challenge.ts';
 import type { Hint, ReturnReason } from '../../room/coaching.ts';
+import type { OwnSheet } from '../../room/conditions.ts';
 
 /** Lo que la mesa dice a un equipo, como el equipo lo lee. */
 
@@ -22,11 +24,18 @@ const RETURNED: Readonly<Record<ReturnReason, string>> = {
   'talk-first': 'Ven a la mesa y lo hablamos. Luego entrega de nuevo.',
 };
 
+const SHEETS: Readonly<Record<OwnSheet, string>> = {
+  'as-drawn': 'Tu hoja es ahora la normal. Tu dibujo va con ella.',
+  mirrored: 'Tu hoja está ahora como en un espejo. Tu dibujo va con ella: la izquierda es la derecha.',
+  turned: 'Tu hoja está ahora al revés. Tu dibujo va con ella.',
+};
+
 export const notes = {
   title: 'Una nota para ti',
   hint: (hint: Hint): string => HINT[hint],
   back: (number: number) => `El número ${number} vuelve contigo`,
   returned: (reason: ReturnReason): string => RETURNED[reason],
+  sheet: (variant: Variant | null): string => SHEETS[variant ?? 'as-drawn'],
   putAway: 'Guardar la nota',
   givenBack: 'devuelto, no cuenta',
 };

@@ -45,6 +45,7 @@ export const refusals: Sentences = {
   'unknown-challenge': ({ key }) => `No hay ningún reto llamado «${key}». Elige uno de la lista.`,
   'other-round': () =>
     'Este dibujo es de un reto anterior. Se queda en esta tableta; sigue con el reto nuevo.',
+  'other-sheet': () => 'Tu hoja es otra ahora y tu dibujo va con ella. Míralo y entrégalo otra vez.',
   'unknown-entry': () => 'Ese dibujo no está en esta sala. Elige uno de la lista.',
   'already-judged': () => 'Este dibujo ya tiene su resultado. No ha cambiado nada.',
   'not-building': () => 'Ahora nadie dibuja. Espera a que empiece el tiempo.',

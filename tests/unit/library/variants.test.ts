@@ -7,7 +7,7 @@ import { judge } from '../../../shared/judge/judge.ts';
 import { answerKey } from '../../../shared/judge/predict.ts';
 import { DEMO_KIT } from '../../../shared/kit/demo-kit.ts';
 import { readyChallenges } from '../../../shared/library/ready.ts';
-import { challengeIn, designIn, variantOf } from '../../../shared/library/variants.ts';
+import { challengeIn, designIn, designOn, variantOf } from '../../../shared/library/variants.ts';
 import { challengeOf, ofForty } from '../../disturbed.ts';
 
 const challenges = readyChallenges(DEMO_KIT).flatMap((one) => (one.playable ? [one.challenge] : []));
@@ -178,5 +178,28 @@ describe('a drawing copied from the table with the other sheet', () => {
   ] as const)('%s, %s: lines copied as they are lead nobody anywhere', (key, variant) => {
     const challenge = challengeOf(key);
     expect(ofForty(sure(challenge, variant), challenge.model)).toEqual([0]);
+  });
+});
+
+describe('designOn', () => {
+  const challenge = challengeOf('ferry-junction');
+  const model = challenge.model!;
+  const on = (to: Variant | null) => (to === null ? model : designIn(to, challenge, model)!);
+  const sheets = [null, ...VARIANTS];
+
+  test.each(sheets.flatMap((from) => sheets.map((to) => [from, to] as const)))(
+    'a drawing on %s becomes that on %s, and the way back leads to the same',
+    (from, to) => {
+      const there = designOn(from, to, challenge, on(from));
+      expect(there).toEqual(on(to));
+      expect(designOn(to, from, challenge, there)).toEqual(on(from));
+    },
+  );
+
+  test('stays as it is where the kit’s chart has no sheets in a mirror', () => {
+    const chart = DEMO_KIT.chart.filter(({ word }) => word !== 'VA');
+    const kit: Kit = { ...DEMO_KIT, chart };
+    expect(challengeIn('mirrored', { ...challenge, kit }).sheet).toBe(challenge.sheet);
+    expect(designOn(null, 'mirrored', { ...challenge, kit }, model)).toBe(model);
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { WEATHERS } from '../../../shared/documents/outlook.ts';
 import { HELP_STEPS } from '../../../shared/room/coaching.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
+import { OWN_SHEETS } from '../../../shared/room/conditions.ts';
 
 /** How the desk has teams helped, and in what they draw. */
 export const helpingCommand = (teamId: fc.Arbitrary<string>): fc.Arbitrary<RoomCommand> =>
@@ -21,5 +22,10 @@ export const helpingCommand = (teamId: fc.Arbitrary<string>): fc.Arbitrary<RoomC
       kind: fc.constant('set-weather' as const),
       team: fc.option(teamId),
       weather: fc.option(fc.constantFrom(...WEATHERS)),
+    }),
+    fc.record({
+      kind: fc.constant('set-sheet' as const),
+      team: teamId,
+      sheet: fc.option(fc.constantFrom(...OWN_SHEETS)),
     }),
   );

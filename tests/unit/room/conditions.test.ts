@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { Variant } from '../../../shared/documents/challenge.ts';
 import type { Weather } from '../../../shared/documents/outlook.ts';
 import type { RoomCommand } from '../../../shared/room/commands.ts';
+import type { OwnSheet } from '../../../shared/room/conditions.ts';
 import { decide } from '../../../shared/room/decide.ts';
 import { conditionsFor } from '../../../shared/room/drawn-in.ts';
 import { seen, view } from '../../../shared/room/seen.ts';
@@ -56,9 +58,10 @@ describe('the weather of a round', () => {
   it('of a team is known to it and the desk alone, and so is that of its entries', () => {
     const moves = [...BUILDING, weather(null, 'breezy'), weather('t1', 'stormy'), handIn('t1', 'e1')];
     const state = roomAfter(...moves);
+    const own = [{ team: 't1', weather: 'stormy', sheet: null }];
     expect(everySeat.map((seat) => view(state, seat).conditions)).toEqual([
-      { weather: 'breezy', own: [{ team: 't1', weather: 'stormy' }] },
-      { weather: 'breezy', own: [{ team: 't1', weather: 'stormy' }] },
+      { weather: 'breezy', own },
+      { weather: 'breezy', own },
       { weather: 'breezy', own: [] },
       { weather: 'breezy', own: [] },
     ]);
@@ -101,5 +104,88 @@ describe('the weather of a round', () => {
       'not-for-this-seat',
       'not-for-this-seat',
     ]);
+  });
+});
+
+describe('a sheet of its own', () => {
+  const sheet = (to: OwnSheet | null): Move => atDesk({ kind: 'set-sheet', team: 't1', sheet: to });
+  const vary: Move = atDesk({ kind: 'vary-sheets', on: true });
+  const SHOWN: readonly Move[] = [
+    [SERVER, { kind: 'judge', entry: 'e1', document: 'v1', points: 60, met: true }],
+    atDesk({ kind: 'go-to', phase: 'show' }),
+  ];
+  const variants = (state: RoomState) => state.teams.map((one) => conditionsFor(state, one).variant);
+  const told = (state: RoomState) => everySeat.map((seat) => view(state, seat).entries[0]?.variant);
+
+  it('takes the place of the berth’s until it is taken back, and ends with the round', () => {
+    expect(variants(roomAfter(...BUILDING, sheet('mirrored')))).toEqual(['mirrored', null]);
+    expect(variants(roomAfter(...BUILDING, sheet('mirrored'), sheet(null)))).toEqual([null, null]);
+    const varied = [...JOINED, vary, ...CHOSEN.slice(2)];
+    expect(variants(roomAfter(...varied, sheet('turned')))).toEqual(['turned', 'mirrored']);
+    const plain = atDesk({ kind: 'set-sheet', team: 't2', sheet: 'as-drawn' });
+    expect(variants(roomAfter(...varied, plain))).toEqual([null, null]);
+    const next = atDesk({ kind: 'choose-challenge', challenge: 'c2', key: 'k2' });
+    expect(variants(roomAfter(...CHOSEN, sheet('mirrored'), next))).toEqual([null, null]);
+  });
+
+  it('stays with what was handed in on it', () => {
+    const state = roomAfter(
+      ...BUILDING,
+      sheet('turned'),
+      handIn('t1', 'e1'),
+      sheet(null),
+      handIn('t1', 'e2'),
+    );
+    expect(state.entries.map(({ variant }) => variant)).toEqual(['turned', null]);
+  });
+
+  it('is known to its team and the desk alone until a drawing on it is shown', () => {
+    const moves = [...BUILDING, sheet('turned'), handIn('t1', 'e1')];
+    expect(told(roomAfter(...moves))).toEqual(['turned', 'turned', null, null]);
+    for (const seat of [team('t2'), BOARD])
+      expect(JSON.stringify(view(roomAfter(...moves), seat))).not.toContain('"turned"');
+    const staged = atDesk({ kind: 'stage', entries: ['e1'] });
+    expect(told(roomAfter(...moves, ...SHOWN, staged))).toEqual(['turned', 'turned', 'turned', 'turned']);
+  });
+
+  it('comes to the board with what hangs there', () => {
+    const moves = [...BUILDING, sheet('turned'), handIn('t1', 'e1'), ...SHOWN];
+    const hung = { entry: 'e1', design: 'd-e1', variant: 'turned' };
+    const board = (command: RoomCommand) => view(roomAfter(...moves, atDesk(command)), BOARD).board;
+    expect(board({ kind: 'hang', entries: ['e1'] }).gallery).toEqual([hung]);
+    expect(board({ kind: 'show-fleet', entry: 'e1', weather: 'calm' }).fleet).toMatchObject(hung);
+    expect(board({ kind: 'foretell', entry: 'e1' }).forecast?.hung).toEqual(hung);
+  });
+
+  it('is told to a team that may be drawing by one note, and before that by none', () => {
+    const notes = (...moves: Move[]) => roomAfter(...moves).coaching.notes.map(({ words }) => words);
+    expect(notes(...CHOSEN, sheet('turned'))).toEqual([]);
+    expect(notes(...BUILDING, sheet('as-drawn'))).toEqual([]);
+    expect(notes(...BUILDING, sheet('turned'))).toEqual([{ kind: 'sheet', variant: 'turned' }]);
+    expect(notes(...BUILDING, sheet('turned'), sheet(null))).toEqual([{ kind: 'sheet', variant: null }]);
+  });
+
+  it('has what was drawn on another one handed in again', () => {
+    const state = roomAfter(...BUILDING, sheet('turned'));
+    const code = (variant: Variant | null | undefined) =>
+      codeOf(
+        decide(state, { kind: 'hand-in', round: 0, entry: 'e1', design: 'd', variant }, team('t1'), 3000),
+      );
+    expect([null, 'mirrored' as const, 'turned' as const, undefined].map(code)).toEqual([
+      'other-sheet',
+      'other-sheet',
+      'accepted',
+      'accepted',
+    ]);
+  });
+
+  it('is refused without a challenge, for a team that does not play, as it is already, and to others', () => {
+    const turned = { kind: 'set-sheet', team: 't1', sheet: 'turned' } as const;
+    const code = (moves: readonly Move[], command: RoomCommand, seat = DESK) =>
+      codeOf(decide(roomAfter(...moves), command, seat, 1));
+    expect(code(JOINED, turned)).toBe('no-challenge');
+    expect(code(CHOSEN, { ...turned, team: 't9' })).toBe('unknown-team');
+    expect(code([...CHOSEN, sheet('turned')], turned)).toBe('already-so');
+    expect(code(CHOSEN, turned, team('t1'))).toBe('not-for-this-seat');
   });
 });

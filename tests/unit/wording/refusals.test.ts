@@ -12,6 +12,7 @@ const SAMPLES: { readonly [C in WireRefusal['code']]: Extract<WireRefusal, { cod
   'no-challenge': { code: 'no-challenge' },
   'unknown-challenge': { code: 'unknown-challenge', key: 'the-moon' },
   'other-round': { code: 'other-round' },
+  'other-sheet': { code: 'other-sheet' },
   'unknown-entry': { code: 'unknown-entry', entry: 'e1' },
   'already-judged': { code: 'already-judged' },
   'not-building': { code: 'not-building' },

@@ -5,14 +5,19 @@ import { readyChallenge } from '../../server/rooms/ready.ts';
 import { Design } from '../../shared/documents/design.ts';
 import { parseDocument, writeDocument } from '../../shared/documents/values.ts';
 import { Verdict } from '../../shared/documents/verdict.ts';
+import { designIn } from '../../shared/library/variants.ts';
+import { printPath } from '../../shared/wire/print.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { codeOf, joinCookie, openRoom, type Page, seqOf } from './harness.ts';
 import { stage } from './stage.ts';
 
-/** One team drives in a storm that the class knows nothing of. */
+/** One team drives in a storm, and draws on a mirrored sheet, of which the class knows nothing. */
 
 const KEY = 'long-pier';
 const MODEL = writeDocument(Design, readyChallenge(KEY)!.model!);
+const FAST = readyChallenge('one-fast-stretch')!;
+const PLAIN = writeDocument(Design, FAST.model!);
+const MIRRORED = writeDocument(Design, designIn('mirrored', FAST, FAST.model!)!);
 
 /** The judge itself, without the time that a thread takes to begin. */
 const judging = { judge: async (task: JudgeTask) => judgeEntry(task), close: async () => undefined };
@@ -92,5 +97,55 @@ describe('a room in which one team has a storm', () => {
     expect(lines.map((line) => line.split(',').at(-1))).toEqual(['', 'stormy', '', 'breezy']);
     const asked = await other.command({ kind: 'set-weather', team: null, weather: 'calm' });
     expect(codeOf(asked)).toBe('not-for-this-seat');
+  });
+});
+
+describe('a room in which one team has a mirrored sheet', () => {
+  const handInOn = (tablet: Page, variant: 'mirrored' | null, design: unknown) =>
+    tablet.command({ kind: 'hand-in', round: 1, variant, design });
+  const drawingOf = async (team: string): Promise<string> => {
+    const path = printPath({ kind: 'drawing', format: 'svg', room: desk.state!.word, team });
+    return (await fetch(here.url + path, { headers: { cookie: here.owner } })).text();
+  };
+
+  it('has its drawing come along, and judges it there like the others’', async () => {
+    seqOf(await desk.command({ kind: 'choose-challenge', key: 'one-fast-stretch' }));
+    seqOf(await desk.command({ kind: 'start-building', seconds: null }));
+    const team = desk.state!.teams[0]!.id;
+    const draft = (variant: 'mirrored' | null, design: unknown) =>
+      inStorm.ask('latest', { kind: 'draft', round: 1, variant, design });
+    seqOf(await desk.command({ kind: 'set-sheet', team, sheet: 'mirrored' }));
+    // What the tablet drew before it knew is printed as it will be.
+    await draft(null, PLAIN);
+    const before = await drawingOf(team);
+    await draft('mirrored', MIRRORED);
+    expect(await drawingOf(team)).toBe(before);
+    await draft('mirrored', PLAIN);
+    expect(await drawingOf(team)).not.toBe(before);
+
+    expect(codeOf(await handInOn(inStorm, null, PLAIN))).toBe('other-sheet');
+    seqOf(await handInOn(inStorm, 'mirrored', MIRRORED));
+    seqOf(await handInOn(other, null, PLAIN));
+    await judged(6);
+    const [own, plain] = desk.state!.entries.slice(-2);
+    expect([own!.variant, plain!.variant]).toEqual(['mirrored', null]);
+    expect([own!.verdict!.met, own!.verdict!.points]).toEqual([true, plain!.verdict!.points]);
+  });
+
+  it('tells nobody else of it before the drawing is shown', async () => {
+    const says = () => [inStorm, other, board].map(({ received }) => received.includes('"mirrored"'));
+    const [own] = desk.state!.entries.slice(-2);
+    await everybodyKnows();
+    for (const one of [other, board]) await one.hello(null, 0);
+    expect(says()).toEqual([true, false, false]);
+    seqOf(await desk.command({ kind: 'end-building' }));
+    seqOf(await desk.command({ kind: 'hang', entries: [own!.id] }));
+    await everybodyKnows();
+    expect(says()).toEqual([true, false, true]);
+    seqOf(await desk.command({ kind: 'go-to', phase: 'show' }));
+    seqOf(await desk.command({ kind: 'stage', entries: [own!.id] }));
+    await everybodyKnows();
+    expect(other.state!.entries.at(-2)!.variant).toBe('mirrored');
+    expect(other.received).not.toContain('"sheet-set"');
   });
 });
