@@ -1,9 +1,8 @@
 import { useCallback, useRef, useState } from 'react';
 import type { Kit } from '../../shared/documents/kit.ts';
-import type { Sheet } from '../../shared/documents/sheet.ts';
 import { TRACE_RATE } from '../../shared/documents/trace.ts';
 import { textIn } from '../../shared/documents/values.ts';
-import type { PaperPoint, Seconds } from '../../shared/geometry/units.ts';
+import type { Seconds } from '../../shared/geometry/units.ts';
 import { type BarReadings, SEEN } from '../../shared/run/bar.ts';
 import { useEachFrame } from '../canvas/use-each-frame.ts';
 import { useKitOnScreen } from './kit-on-screen.ts';
@@ -14,20 +13,13 @@ export interface SensorBarProps {
   readonly kit: Kit;
   readonly bar: BarReadings;
   readonly timeAt: () => Seconds;
-  /** Where on the sheet there is least to cover; absent where it stands beside the sheet. */
-  readonly corner?: Corner;
-}
-
-export interface Corner {
-  readonly right: boolean;
-  readonly down: boolean;
 }
 
 const FIVE = [0, 1, 2, 3, 4] as const;
 const COLUMN = { width: 30, apart: 38, height: 64 } as const;
 
 /** What the five sensors read, as dark columns, and what the middle one sees. Drawn past React, each frame. */
-export function SensorBar({ bar, timeAt, corner, ...props }: SensorBarProps) {
+export function SensorBar({ bar, timeAt, ...props }: SensorBarProps) {
   const kit = useKitOnScreen(props.kit);
   const { foretelling } = useWords();
   const columns = useRef<(SVGRectElement | null)[]>([]);
@@ -48,7 +40,7 @@ export function SensorBar({ bar, timeAt, corner, ...props }: SensorBarProps) {
   const name = useNameOf(kit, seen);
   const ink = kit.inks.find(({ id }) => id === seen);
   return (
-    <figure className="sensor-bar" data-right={corner?.right} data-down={corner?.down}>
+    <figure className="sensor-bar">
       <svg viewBox={`-2 -2 ${4 * COLUMN.apart + COLUMN.width + 4} ${COLUMN.height + 4}`} aria-hidden="true">
         {FIVE.map((k) => (
           <g key={k} transform={`translate(${k * COLUMN.apart} 0)`}>
@@ -69,18 +61,6 @@ export function SensorBar({ bar, timeAt, corner, ...props }: SensorBarProps) {
       <figcaption>{foretelling.barSees(name)}</figcaption>
     </figure>
   );
-}
-
-/** So much of the sheet's width and height a corner takes. */
-const CORNER = { wide: 0.36, high: 0.3 } as const;
-
-/** The corner of the sheet in which the fewest of these places lie. */
-export function emptiestCorner({ w, h }: Sheet, places: readonly PaperPoint[]): Corner {
-  const corners = [false, true].flatMap((down) => [true, false].map((right) => ({ right, down })));
-  const within = ({ right, down }: Corner) =>
-    places.filter(({ x, y }) => (right ? w - x : x) < w * CORNER.wide && (down ? h - y : y) < h * CORNER.high)
-      .length;
-  return corners.reduce((best, corner) => (within(corner) < within(best) ? corner : best));
 }
 
 function useNameOf(kit: Kit, seen: string): string {

@@ -1,8 +1,7 @@
 import { Activity, TriangleAlert } from 'lucide-react';
 import { useCallback, useEffect, useMemo, useState } from 'react';
-import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
-import type { PaperPoint, Seconds } from '../../../shared/geometry/units.ts';
+import type { Seconds } from '../../../shared/geometry/units.ts';
 import type { Study } from '../../../shared/judge/study.ts';
 import { durationOf } from '../../../shared/picture/replay.ts';
 import { paintForkArms, paintFrayed } from '../../canvas/paint-frayed.ts';
@@ -10,7 +9,7 @@ import type { ReplayMoment } from '../../canvas/replay-moments.ts';
 import { ReplayView } from '../../canvas/replay-view.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { emptiestCorner, SensorBar } from '../../parts/sensor-bar.tsx';
+import { SensorBar } from '../../parts/sensor-bar.tsx';
 import { useStudy } from '../../parts/studying.ts';
 import { useWords } from '../../parts/use-words.ts';
 import { Back } from './back.tsx';
@@ -46,10 +45,6 @@ export function Run(props: RunProps) {
   const onMoment = useCallback((moments: readonly ReplayMoment[]) => setMoment(moments[0] ?? null), []);
   const [withBar, setWithBar] = useState(false);
   const forks = useMemo(() => forksOf(judged.traces, trace), [judged, trace]);
-  const corner = useMemo(
-    () => emptiestCorner(challenge.sheet, placesOf(challenge, trace)),
-    [challenge, trace],
-  );
   const over = moment?.over ?? false;
   useEffect(() => {
     if (over) set({ playing: false });
@@ -66,13 +61,15 @@ export function Run(props: RunProps) {
     <>
       <div className="trying-sheet">
         <Sheet {...{ challenge, design, study, trace, forks, timeAt, onMoment }} />
-        {withBar && study.bars && (
-          <SensorBar kit={challenge.kit} bar={study.bars[nth]!} timeAt={timeAt} corner={corner} />
-        )}
       </div>
       <Side
         {...props}
         {...{ study, ways, trace, forks, moment, clock, duration, trouble }}
+        sensors={
+          withBar && study.bars ? (
+            <SensorBar kit={challenge.kit} bar={study.bars[nth]!} timeAt={timeAt} />
+          ) : null
+        }
         onTrouble={trouble ? () => show(trouble.t) : null}
         onGo={(at) => set({ at, playing: false })}
         onWay={choose}
@@ -89,13 +86,6 @@ export function Run(props: RunProps) {
     </>
   );
 }
-
-/** Where there is something to look at: berths, and the way of the run. */
-const placesOf = ({ sheet }: Challenge, { samples }: Trace): PaperPoint[] => [
-  sheet.start.at,
-  ...(sheet.finish ? [sheet.finish.at] : []),
-  ...samples.x.map((x, i) => ({ x, y: samples.y[i]! })),
-];
 
 interface SheetProps extends Pick<RunProps, 'challenge' | 'design'> {
   readonly study: Partial<Study>;

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Design } from '../../../shared/documents/design.ts';
 import type { Trace } from '../../../shared/documents/trace.ts';
@@ -9,6 +10,7 @@ import type { Because } from '../../../shared/room/state.ts';
 import type { ReplayMoment } from '../../canvas/replay-moments.ts';
 import { GoalRows } from '../../parts/goal-rows.tsx';
 import type { JudgedHere } from '../../parts/judge-here.ts';
+import { Notice } from '../../parts/notice.tsx';
 import { useWords } from '../../parts/use-words.ts';
 import type { Tried } from '../build/use-help.ts';
 import type { ReplayClock } from './clock.ts';
@@ -42,6 +44,8 @@ export interface SideProps extends RunProps {
   readonly clock: ReplayClock;
   readonly duration: Seconds;
   readonly trouble: Trouble | undefined;
+  /** What the sensors read now, where it is wanted; beside the sheet, so that it covers nothing. */
+  readonly sensors: ReactNode;
   readonly onTrouble: (() => void) | null;
   readonly onGo: (t: Seconds) => void;
   /** Shows another run, from a time on up to which it is the same. */
@@ -57,6 +61,7 @@ export function Side(props: SideProps) {
     <aside className="trying-side">
       <div className="trying-part">
         <Now moment={moment} trace={trace} />
+        {props.sensors}
         {over && props.isOwn && <Thinking {...props} />}
         {ways.length > 1 && (
           <Ways challenge={challenge} ways={ways} chosen={trace} onWay={(way) => props.onWay(way, 0)} />
@@ -64,7 +69,11 @@ export function Side(props: SideProps) {
         <Log {...props} kit={challenge.kit} />
       </div>
       <div className="trying-part">
-        <Robots study={study} met={judged.verdict.met} />
+        {trace.ending === 'never-started' ? (
+          <Notice tone="caution">{trying.noRun}</Notice>
+        ) : (
+          <Robots study={study} met={judged.verdict.met} />
+        )}
         <div className="trying-goals" data-known={over}>
           <h2>{trying.goals}</h2>
           <GoalRows
