@@ -46,6 +46,8 @@ export function DrawnEntry({ entry, challenge, onTakeUp }: DrawnEntryProps) {
           />
         )}
         {verdict.kind === 'here' && <MeritRows challenge={challenge} points={verdict.value.points} />}
+      </div>
+      <div className="handing-acts">
         {design.kind === 'here' && (
           <Button
             icon={<Icon of={PencilLine} size={22} />}
