@@ -3,7 +3,7 @@ import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Entry, EntryId, RoomState, Team } from '../../shared/room/state.ts';
 import { Button } from '../parts/button.tsx';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
-import { bestEntry, entriesOf, entryOf } from '../parts/figures.ts';
+import { bestEntry, entriesOf, entryOf, isHeat } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { useWays } from '../parts/judging.ts';
 import { Refused } from '../parts/refusal.tsx';
@@ -48,6 +48,7 @@ export function ShowStep({ room }: { readonly room: RoomState }) {
           >
             {desk.showing.standings}
           </Button>
+          {room.standingsShown && isHeat(room) && <p className="desk-quiet">{desk.showing.standingsWait}</p>}
         </header>
         <Refused refusal={stage.refusal} />
         <LateOnes room={room} />

@@ -9,6 +9,9 @@ export const teamOf = (room: RoomState, id: TeamId): Team | undefined => room.te
 export const entryOf = (room: RoomState, id: string): Entry | undefined =>
   room.entries.find((entry) => entry.id === id);
 
+/** Several drawings at once fill the board: there standings have no place beside them. */
+export const isHeat = (room: RoomState): boolean => room.stage.length > 1;
+
 /** A team's entries of a round, oldest first. */
 export const entriesOf = (room: RoomState, team: TeamId, round = currentRound(room)): Entry[] =>
   room.entries.filter((entry) => entry.team === team && entry.round === round);

@@ -171,6 +171,7 @@ const showing = {
   heatWith: (name: string) => `Side by side with ${name}`,
   clear: 'Clear the stage',
   standings: 'Standings on the board',
+  standingsWait: 'There is no room for standings beside a heat. They come with one drawing, or none.',
   next: 'Next drawing',
   close: 'Close the lesson',
   noEntry: 'no entry',

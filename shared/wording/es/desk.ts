@@ -170,6 +170,8 @@ const showing = {
   heatWith: (name: string) => `Lado a lado con ${name}`,
   clear: 'Vaciar el escenario',
   standings: 'Clasificación en la pizarra',
+  standingsWait:
+    'Junto a varios dibujos no cabe la clasificación. Aparece con un solo dibujo, o con ninguno.',
   next: 'Siguiente dibujo',
   close: 'Cerrar la clase',
   noEntry: 'sin entrega',
