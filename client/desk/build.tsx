@@ -83,14 +83,18 @@ function Needs({ room }: { readonly room: RoomState }) {
     <div className="needs">
       <h2>{words.desk.building.title(room.teams.length)}</h2>
       <Order />
-      <strong>{words.desk.building.mayNeed}</strong>
-      {needing.length === 0 && <span className="desk-quiet">{words.desk.building.nobody}</span>}
-      {needing.map(({ team, need }) => (
-        <button key={team.id} type="button" className="need" onClick={() => pickTeam(team.id)}>
-          <EmblemBadge emblem={team.emblem} size={18} />
-          {needing.length <= NEEDS_WITH_WORDS && <span className="desk-quiet">{needWords(need, words)}</span>}
-        </button>
-      ))}
+      <div className="needs-who">
+        <strong>{words.desk.building.mayNeed}</strong>
+        {needing.length === 0 && <span className="desk-quiet">{words.desk.building.nobody}</span>}
+        {needing.map(({ team, need }) => (
+          <button key={team.id} type="button" className="need" onClick={() => pickTeam(team.id)}>
+            <EmblemBadge emblem={team.emblem} size={18} />
+            {needing.length <= NEEDS_WITH_WORDS && (
+              <span className="desk-quiet">{needWords(need, words)}</span>
+            )}
+          </button>
+        ))}
+      </div>
     </div>
   );
 }
