@@ -13,7 +13,8 @@ import { COLOUR } from './colours.ts';
 import { paintInk } from './paint-ink.ts';
 import { paintSheet } from './paint-sheet.ts';
 import { type Painter, together } from './painter.ts';
-import { moveSprite, paintSprite } from './robot-sprite.ts';
+import type { RobotLook } from './robot-shapes.ts';
+import { moveSprite, paintSprite, showLook } from './robot-sprite.ts';
 import { StillSheet } from './still-sheet.tsx';
 import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
@@ -121,7 +122,10 @@ interface Sprites {
 
 const hasStrayed = ({ straysAt }: FleetRobot, t: Seconds): boolean => straysAt !== null && straysAt <= t;
 
-/** Moves the robots at each frame; draws one anew, and shows its cross, only when it strays. */
+/** As it drives, and once it has strayed. */
+const LOOKS: readonly RobotLook[] = [{}, { faint: true }];
+
+/** Moves the robots at each frame; one that strays gets its other look, and its cross is shown. */
 function useSprites({ robots, robot, view }: Sprites) {
   const crosses = useRef<(SVGGElement | null)[]>([]);
   const sprites = useRef<(SVGSVGElement | null)[]>([]);
@@ -130,7 +134,7 @@ function useSprites({ robots, robot, view }: Sprites) {
     if (!view) return;
     faint.current = robots.map(() => false);
     for (const sprite of sprites.current.slice(0, robots.length))
-      if (sprite) paintSprite(sprite, robot, view.scale, {});
+      if (sprite) paintSprite(sprite, robot, view.scale, LOOKS);
   }, [robots, robot, view]);
   const draw = useCallback(
     (t: Seconds) => {
@@ -141,14 +145,14 @@ function useSprites({ robots, robot, view }: Sprites) {
         if (!sprite) return;
         const gone = now[i] === true;
         if (gone !== faint.current[i]) {
-          paintSprite(sprite, robot, view.scale, { faint: gone });
+          showLook(sprite, gone ? 1 : 0);
           crosses.current[i]?.setAttribute('visibility', gone ? 'visible' : 'hidden');
         }
         moveSprite(sprite, view, poseAt(trace, t));
       });
       faint.current = now;
     },
-    [robots, robot, view],
+    [robots, view],
   );
   return { sprites, crosses, draw };
 }

@@ -10,9 +10,15 @@ const SVG = 'http://www.w3.org/2000/svg';
 
 /**
  * Draws a robot on an element of its own, which is then only moved and turned. No canvas: a browser without a
- * graphics processor copies every canvas that it moves at each frame, and draws larger ones more slowly. `scale` in CSS pixels a mm.
+ * graphics processor copies every canvas that it moves at each frame, and draws larger ones more slowly. Shows the
+ * first of its looks. `scale` in CSS pixels a mm.
  */
-export function paintSprite(sprite: SVGSVGElement, robot: Robot, scale: number, look: RobotLook): void {
+export function paintSprite(
+  sprite: SVGSVGElement,
+  robot: Robot,
+  scale: number,
+  looks: readonly RobotLook[],
+): void {
   const behind = robot.axleToRear + RIM;
   const aside = robot.width / 2 + RIM;
   const [w, h] = [robot.length + 2 * RIM, 2 * aside];
@@ -24,14 +30,26 @@ export function paintSprite(sprite: SVGSVGElement, robot: Robot, scale: number, 
     top: `${-aside * scale}px`,
     transformOrigin: `${behind * scale}px ${aside * scale}px`,
   });
-  sprite.replaceChildren(
-    ...robotShapes(robot, look).map(({ d, fill = 'none', stroke = 'none', width = 0 }) => {
-      const path = document.createElementNS(SVG, 'path');
-      for (const [name, value] of Object.entries({ d, fill, stroke, 'stroke-width': String(width) }))
-        path.setAttribute(name, value);
-      return path;
-    }),
-  );
+  sprite.replaceChildren(...looks.map((look) => groupOf(robot, look)));
+  showLook(sprite, 0);
+}
+
+function groupOf(robot: Robot, look: RobotLook): SVGGElement {
+  const group = document.createElementNS(SVG, 'g');
+  for (const { d, fill = 'none', stroke = 'none', width = 0 } of robotShapes(robot, look)) {
+    const path = document.createElementNS(SVG, 'path');
+    for (const [name, value] of Object.entries({ d, fill, stroke, 'stroke-width': String(width) }))
+      path.setAttribute(name, value);
+    group.append(path);
+  }
+  return group;
+}
+
+/** Shows one of the looks that a sprite was painted with, by its number. */
+export function showLook(sprite: SVGSVGElement, shown: number): void {
+  [...sprite.children].forEach((group, i) => {
+    group.setAttribute('visibility', i === shown ? 'visible' : 'hidden');
+  });
 }
 
 /** Puts the middle of a sprite's axle to the place of the sheet where the robot stands, turned as it is. */

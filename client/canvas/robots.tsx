@@ -27,7 +27,7 @@ export function Robots({ robot, count, view, handle, flags }: RobotsProps) {
   const carried = useRef<(HTMLElement | null)[]>([]);
   useLayoutEffect(() => {
     sprites.current.slice(0, count).forEach((sprite, i) => {
-      if (sprite) paintSprite(sprite, robot, view.scale, { plate: PLATES[i % PLATES.length]! });
+      if (sprite) paintSprite(sprite, robot, view.scale, [{ plate: PLATES[i % PLATES.length]! }]);
     });
   }, [robot, count, view.scale]);
   useImperativeHandle(
