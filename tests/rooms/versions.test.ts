@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, describe, expect, it } from 'vitest';
+import type { RoomState } from '../../shared/room/state.ts';
 import type { DeskAccess } from '../../shared/wire/desks.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import {
@@ -17,123 +18,9 @@ import {
   type TestServer,
   testServer,
 } from './harness.ts';
+import { DESK_BY_LINK, SAMPLES, type Sample } from './samples.ts';
 
-/**
- * Lessons as each version kept them. The files in `samples` are never made anew; whatever changes later,
- * these must open. What is expected is what was done in the lesson when it was kept.
- */
-interface Sample {
-  readonly version: number;
-  readonly word: string;
-  /** The seat of the first team, as its tablet's browser carries it. */
-  readonly firstTeam: string;
-  /** A hand-in that the first team has its answer to. */
-  readonly handedIn: { readonly id: string; readonly seq: number };
-  readonly asPlayed: unknown;
-  /** Of each entry: points and whether the drawing may be looked at, as the board has them. */
-  readonly atBoard: readonly unknown[];
-  /** Kinds of what each entry handed in and of its verdict. */
-  readonly documents: readonly string[];
-}
-
-const DRAWN = ['design', 'verdict'];
-const ANSWERED = ['answers', 'answers-verdict'];
-const team = (emblem: string, berth: number) => ({
-  emblem,
-  berth,
-  moves: 0,
-  help: null,
-  // Nobody had been asked yet: a drawing stands without its emblem until its team agrees.
-  wall: null,
-  mended: [],
-});
-
-const SAMPLES: readonly Sample[] = [
-  {
-    // Two teams, three entries, one of them late, a draft, a stage.
-    version: 1,
-    word: 'hill-96',
-    firstTeam: 'harbour_team=-aDLbWp9at-UzXFs4pYFkdgeqRdytqD0',
-    handedIn: { id: 'first-hand-in', seq: 7 },
-    asPlayed: {
-      phase: 'show',
-      teams: [team('sailboat', 1), team('bell', 2)],
-      rounds: [['first-line', false]],
-      help: 'mend',
-      tries: [],
-      entries: [
-        [1, null, false, true, false, 100, true, true],
-        [1, null, false, true, false, 0, false, false],
-        // In this version late ones counted at once, and they still do.
-        [2, null, true, true, false, 0, false, false],
-      ],
-      onStage: 1,
-      standingsShown: true,
-    },
-    atBoard: [
-      [100, true],
-      [0, false],
-      [0, false],
-    ],
-    documents: [...DRAWN, ...DRAWN, ...DRAWN],
-  },
-  {
-    /*
-     * Three rounds with varied sheets, the second of them predicted; help, tries, a reason, mending, late
-     * entries of which the desk takes one, an entry that the judge failed on at first, seats and teams that
-     * moved, a desk by its link.
-     */
-    version: 2,
-    word: 'onion-87',
-    firstTeam: 'harbour_team=_nfcRkLtF-woIb2DxWHHD9K72A4RS3qU',
-    handedIn: { id: 'v2-10-hand-in', seq: 17 },
-    asPlayed: {
-      phase: 'show',
-      teams: [
-        { ...team('sailboat', 1), help: 'place' },
-        { ...team('bell', 2), wall: 'no-emblem', mended: [0] },
-        { ...team('telescope', 3), moves: 1 },
-      ],
-      rounds: [
-        ['ferry-junction', true],
-        ['two-travellers', true],
-        ['first-line', true],
-      ],
-      help: 'sentence',
-      tries: [
-        [0, 'fails', { x: 100, y: 20 }, true, 'got-tired', 'line-lost'],
-        [0, 'not-sure', null, false, undefined, undefined],
-      ],
-      entries: [
-        [1, null, false, true, false, 100, true, true],
-        [1, 'mirrored', false, true, true, 100, true, true],
-        [2, null, true, true, false, 0, false, false],
-        [2, 'mirrored', true, false, true, 0, false, false],
-        [1, 'turned', true, false, false, 0, false, false],
-        [1, null, false, true, false, 0, false, false],
-        [2, null, false, true, false, 50, false, false],
-        [1, 'mirrored', false, true, false, 0, false, true],
-      ],
-      onStage: 1,
-      standingsShown: true,
-    },
-    atBoard: [
-      [100, true],
-      [100, true],
-      [0, false],
-      [0, false],
-      [0, false],
-      [0, false],
-      [50, false],
-      [0, true],
-    ],
-    documents: [...Array(5).fill(DRAWN), ANSWERED, ANSWERED, DRAWN].flat() as string[],
-  },
-];
-const DESK_BY_LINK = 'harbour_desk=X0u50Hh-NvbK7XucHGbiojIoi325t73u';
-
-const folderOf = ({ version }: Sample) =>
-  fileURLToPath(new URL(`../samples/version-${version}`, import.meta.url));
+const folderOf = ({ name }: Sample) => fileURLToPath(new URL(`../samples/version-${name}`, import.meta.url));
 
 let server: TestServer;
 const { page, closePages } = pagesOfTest();
@@ -169,7 +56,7 @@ const lesson = ({ state }: Page) => ({
   standingsShown: state?.standingsShown,
 });
 
-describe.each(SAMPLES)('a data folder of version $version', (sample) => {
+describe.each(SAMPLES)('a data folder of version $name', (sample) => {
   const { word, handedIn } = sample;
 
   it('opens with its lesson, and the lesson goes on', async () => {
@@ -225,7 +112,7 @@ describe('a data folder of version 2', () => {
   });
 });
 
-describe.each(SAMPLES)('a room file of version $version', (sample) => {
+describe.each(SAMPLES)('a room file of version $name', (sample) => {
   it('opens on a server that has never seen it', async () => {
     server = await testServer({ judging: quickJudging, roomDays: null });
     const owner = await ownerCookie(server);
@@ -235,5 +122,55 @@ describe.each(SAMPLES)('a room file of version $version', (sample) => {
     expect(await answer.json()).toMatchObject({ word: sample.word });
     const desk = await page(server.url, 'desk', owner, sample.word);
     expect(lesson(desk)).toEqual(sample.asPlayed);
+  });
+});
+
+describe('a data folder of version 2 with later facts', () => {
+  const sample = SAMPLES[2]!;
+  const numberOf = (state: RoomState, id: string | undefined) =>
+    state.entries.findIndex((entry) => entry.id === id);
+
+  it('has what was planned, calibrated, said to teams and set for them', async () => {
+    const state = (await openSample(sample)).desk.state!;
+    const [first, second] = state.teams.map(({ id }) => id);
+    expect([state.chargerWatched, state.kit]).toEqual([true, expect.any(String)]);
+    expect(state.plan.queue).toEqual(['sharp-corner']);
+    expect(state.plan.from?.places).toMatchObject([{ emblem: 'sailboat', berth: 1, gentler: true }]);
+    expect(state.calibrations).toMatchObject([
+      { kind: 'calibrated', robot: 3, light: 'daylight' },
+      { kind: 'light-changed' },
+    ]);
+    expect(state.conditions).toMatchObject({
+      weather: 'breezy',
+      own: [{ team: second, weather: 'stormy' }],
+    });
+    expect(state.coaching.gentler).toEqual([first]);
+    expect(state.coaching.notes).toMatchObject([
+      { team: first, words: { kind: 'hint', hint: 'try-it' }, away: true },
+      { team: second, words: { kind: 'text', text: 'Look at the gate once more.' }, away: false },
+      { team: second, words: { kind: 'returned', reason: 'by-mistake' }, away: false },
+    ]);
+    expect(state.entries.map((e) => [e.weather, e.returned])).toEqual([
+      ['breezy', false],
+      ['stormy', true],
+    ]);
+  });
+
+  it('has what the board showed, what was asked at the end and what robots did', async () => {
+    const state = (await openSample(sample)).desk.state!;
+    const { board, driving, checks } = state;
+    expect([board.scene, board.dark, board.robots]).toEqual(['gallery', true, { there: 1, of: 2 }]);
+    expect(board.gallery.map(({ entry }) => numberOf(state, entry))).toEqual([0, 1]);
+    expect([board.fleet?.weather, numberOf(state, board.fleet?.entry)]).toEqual(['stormy', 1]);
+    expect([board.forecast?.passed, board.forecast?.hands]).toEqual([1, [[3, 4]]]);
+    expect([driving.robots, driving.turn, driving.over]).toEqual([[3, 8], 1, [[3, 8]]]);
+    expect(driving.trials.map((t) => [numberOf(state, t.entry), t.robot, t.outcome, t.withdrawn])).toEqual([
+      [0, 3, { kind: 'as-predicted', seconds: 5.2 }, false],
+      [1, 8, { kind: 'lost', at: { x: 100, y: 40 } }, true],
+    ]);
+    // Both teams ticked what is right in the first question, one of them on paper.
+    expect(checks.map(({ ended, answers, shown }) => [ended, answers.length, shown])).toEqual([
+      [true, 2, { right: [2, 0], teams: 2 }],
+    ]);
   });
 });
