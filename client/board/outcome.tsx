@@ -6,7 +6,7 @@ import { GoalRows } from '../parts/goal-rows.tsx';
 import { seenAt } from '../parts/goal-times.ts';
 import { useStageLook, useStageTime } from '../parts/stage-clock.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
-import { runFrom, type Staged } from '../parts/use-stage.ts';
+import type { Staged } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { useSlowTime } from './use-slow-time.ts';
 
@@ -19,12 +19,11 @@ export interface OutcomeProps {
 }
 
 /** The goals that the run has shown by `t`; at its end all of which anything is known. */
-export function seenResults(staged: Staged, t: Seconds): GoalResult[] {
-  return staged.judged.verdict.goals.filter((result) => {
+export function seenResults({ challenge, judged, traces }: Staged, t: Seconds): GoalResult[] {
+  return judged.verdict.goals.filter((result) => {
     if (result.open) return false;
-    const goal = staged.challenge.goals.find((each) => each.id === result.id);
-    const run = goal && runFrom(staged, goal.start);
-    return !run || t >= seenAt(goal, run) - NEAR;
+    const goal = challenge.goals.find((each) => each.id === result.id);
+    return !goal || t >= seenAt(goal, result, traces, judged) - NEAR;
   });
 }
 

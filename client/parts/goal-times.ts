@@ -1,30 +1,26 @@
 import type { Goal } from '../../shared/documents/challenge.ts';
-import { type Formula, isPredicate } from '../../shared/documents/formula.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
+import type { GoalResult } from '../../shared/documents/verdict.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
 import { durationOf } from '../../shared/picture/replay.ts';
+import type { JudgedHere } from './judge-here.ts';
 
 /**
- * When, during a run that meets the goal, that can first be seen: the last gate, the berth, the turn.
- * Everything that could still go wrong until the end is known at the end.
+ * When the runs that are shown have told how a goal comes out: met once each of them is certain to meet it,
+ * missed once one of them is certain to miss it. Where they tell something else than the verdict, which looks
+ * at more ways, and of what is left to luck, that is said at the end.
  */
-export function seenAt(goal: Goal, trace: Trace): Seconds {
-  return momentOf(goal.formula, trace) ?? durationOf(trace);
-}
-
-function momentOf(formula: Formula, trace: Trace): Seconds | undefined {
-  if (!isPredicate(formula)) return undefined;
-  const { events } = trace;
-  switch (formula.kind) {
-    case 'finish':
-      return events.find((event) => event.kind === 'finish')?.t;
-    case 'gates': {
-      const times = formula.gates.map(
-        (gate) => events.find((event) => event.kind === 'gate' && event.gate === gate)?.t,
-      );
-      return times.every((t) => t !== undefined) ? Math.max(...times) : undefined;
-    }
-    default:
-      return undefined;
-  }
+export function seenAt(
+  goal: Pick<Goal, 'id' | 'start'>,
+  result: GoalResult,
+  shown: readonly Trace[],
+  { traces, certain }: Pick<JudgedHere, 'traces' | 'certain'>,
+): Seconds {
+  const counted = shown.filter(({ start }) => goal.start === undefined || start === goal.start);
+  const end = Math.max(0, ...counted.map(durationOf));
+  if (result.leftToLuck) return end;
+  const told = counted.map((run) => certain?.[goal.id]?.[traces.indexOf(run)]);
+  const same = told.flatMap((one) => (one?.met === result.met ? [one.t] : []));
+  if (!result.met) return Math.min(end, ...same);
+  return same.length === counted.length ? Math.max(0, ...same) : end;
 }

@@ -1,8 +1,10 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
+import { type Certain, certainFrom } from '../../shared/goals/certain.ts';
 import { dependsOnRuns } from '../../shared/goals/evaluate.ts';
 import { measureGoal } from '../../shared/goals/measure.ts';
+import type { GoalContext } from '../../shared/goals/predicate.ts';
 import { type Judged, judge, liveJudge, mendedDesign } from '../../shared/judge/judge.ts';
 import type { OtherRobot } from '../../shared/judge/other-robot.ts';
 import { refusalOf } from '../../shared/judge/refusal.ts';
@@ -21,9 +23,14 @@ export interface MissedWays {
 /** By the goal's id; only for goals that are missed although the robot can go several ways. */
 export type WaysOfGoals = Readonly<Record<string, MissedWays>>;
 
+/** By the goal's id: beside the traces when each goal becomes certain in them; null where the end tells. */
+export type CertainGoals = Readonly<Record<string, readonly (Certain | null)[]>>;
+
 /** What the judge says, and for missed goals in how many ways: the verdict keeps the worst one only. */
 export interface JudgedHere extends Judged {
   readonly ways: WaysOfGoals;
+  /** Only for a stage. */
+  readonly certain?: CertainGoals;
   /** What the sensors read, beside the traces; only for a stage, and of the undisturbed robot. */
   readonly bars?: readonly BarReadings[];
 }
@@ -67,16 +74,32 @@ export function startJudgeHere(): JudgeHere {
 function stagedHere(challenge: Challenge, design: Design, { robot }: Staging): JudgedHere {
   const scene = robot || refusalOf(challenge, design) ? null : sceneOf(challenge, design);
   const judged = judge(challenge, design, 'live', scene ? () => scene : sceneOf, robot);
-  const ways = waysOf(challenge, design, judged);
-  if (!scene) return { ...judged, ways };
+  const shown = {
+    ...judged,
+    ways: waysOf(challenge, design, judged),
+    certain: certainGoals(challenge, design, judged),
+  };
+  if (!scene) return shown;
   const { light = SAME_LIGHT } = challenge;
-  return { ...judged, ways, bars: judged.traces.map((trace) => barReadings(scene.world, trace, light)) };
+  return { ...shown, bars: judged.traces.map((trace) => barReadings(scene.world, trace, light)) };
 }
 
+function certainGoals(challenge: Challenge, design: Design, { traces }: Judged): CertainGoals {
+  const context = contextOf(challenge, design);
+  const certain = challenge.goals.map(
+    ({ id, formula }) => [id, traces.map((trace) => certainFrom(formula, trace, context))] as const,
+  );
+  return Object.fromEntries(certain);
+}
+
+const contextOf = ({ sheet, kit }: Challenge, design: Design): GoalContext => ({
+  sheet,
+  drawing: canonicalDrawing(design.drawing, sheet.given),
+  robot: kit.robot,
+});
+
 function waysOf(challenge: Challenge, design: Design, { verdict, traces }: Judged): WaysOfGoals {
-  const { sheet, kit } = challenge;
-  const drawing = canonicalDrawing(design.drawing, sheet.given);
-  const context = { sheet, drawing, robot: kit.robot, steadiness: verdict.steadiness };
+  const context = { ...contextOf(challenge, design), steadiness: verdict.steadiness };
   const ways = challenge.goals.flatMap((goal) => {
     const result = verdict.goals.find(({ id }) => id === goal.id);
     const counted = traces.filter(({ start }) => goal.start === undefined || start === goal.start);

@@ -128,12 +128,6 @@ export function shownRuns(traces: readonly Trace[], chosen: readonly number[]): 
   return [...best.values()];
 }
 
-/** The run that a goal about this berth is about; a goal about none is about the first. */
-export const runFrom = (
-  { traces }: Pick<Staged, 'traces'>,
-  start: Trace['start'] | undefined,
-): Trace | undefined => traces.find((trace) => trace.start === start) ?? traces[0];
-
 /** Whether drawings of a heat can lie on top of each other: all are on one sheet. */
 export const canLieOnTop = (stage: readonly Staged[]): boolean =>
   stage.every(({ challenge }) => challenge.sheet === stage[0]?.challenge.sheet);

@@ -8,11 +8,12 @@ import {
 } from '../documents/formula.ts';
 import type { Steadiness } from '../documents/outlook.ts';
 import type { Trace } from '../documents/trace.ts';
-import { largest, type Margin, marginOf, opposite, scaled, smallest, UNLIMITED } from './margin.ts';
+import { isMet, largest, type Margin, marginOf, opposite, scaled, smallest, UNLIMITED } from './margin.ts';
 import { MOMENTS } from './moments/index.ts';
 import type { GoalContext, Measure, MomentMeasure } from './predicate.ts';
 import { PREDICATES } from './predicates/index.ts';
-import { pointwise, type Scale, type Signal, sometime, timeIn, turned, until } from './temporal.ts';
+import { type Reading, signalOf, timed } from './signals.ts';
+import { type Scale, type Signal, timeIn } from './temporal.ts';
 
 /**
  * The margin of a formula on one run, or without a run where only the design counts. "Not" is carried
@@ -35,7 +36,7 @@ export function evaluate(
     case 'always':
     case 'eventually':
     case 'until':
-      return timed(formula, driven(run), context, negated).values[0]!;
+      return timed(formula, margins(driven(run), context), negated).values[0]!;
     case 'lasting': {
       const seconds = lasting(formula.of, driven(run), context);
       const value = formula.how === 'at-least' ? seconds - formula.time : formula.time - seconds;
@@ -107,48 +108,26 @@ const scaleOf = (operator: TimeOperator['kind']): Scale<Margin> => ({
   most: marginOf(operator, 's', UNLIMITED),
 });
 
-function signalOf(moment: Moment, run: Trace, context: GoalContext, negated: boolean): Signal<Margin> {
-  switch (moment.kind) {
-    case 'not':
-      return signalOf(moment.of, run, context, !negated);
-    case 'and':
-    case 'or': {
-      const parts = moment.of.map((part) => signalOf(part, run, context, negated));
-      return pointwise(parts, (moment.kind === 'and') !== negated ? smallest : largest);
-    }
-    case 'always':
-    case 'eventually':
-    case 'until':
-      return timed(moment, run, context, negated);
-    default:
-      return predicateSignal(moment, run, context, negated);
-  }
-}
+/** Conditions on moments read as margins. */
+const margins = (run: Trace, context: GoalContext): Reading<Margin> => ({
+  signal: (wish, negated) => {
+    const signal = momentMargins(wish, run, context);
+    return negated ? { ...signal, values: signal.values.map(opposite) } : signal;
+  },
+  scale: scaleOf,
+  smallest,
+  largest,
+});
 
-function timed(operator: TimeOperator, run: Trace, context: GoalContext, negated: boolean): Signal<Margin> {
-  const part = (moment: Moment) => signalOf(moment, run, context, negated);
-  const scale = scaleOf(operator.kind);
-  const asSaid = negated ? turned(scale) : scale;
-  if (operator.kind === 'until') {
-    const { hold, until: goal, within = Number.POSITIVE_INFINITY } = operator;
-    return until(part(hold), part(goal), within, asSaid);
-  }
-  const { from = 0, to = Number.POSITIVE_INFINITY } = operator.window ?? {};
-  return sometime(part(operator.of), from, to, operator.kind === 'eventually' ? asSaid : turned(asSaid));
-}
-
-function predicateSignal<K extends MomentPredicate['kind']>(
+/** The margins of a predicate from the run's start to its end. */
+export const momentMargins = <K extends MomentPredicate['kind']>(
   wish: Extract<MomentPredicate, { kind: K }>,
   run: Trace,
   context: GoalContext,
-  negated: boolean,
-): Signal<Margin> {
-  const signal = (MOMENTS[wish.kind as K] as MomentMeasure<K>).signal(wish, run, context);
-  return negated ? { ...signal, values: signal.values.map(opposite) } : signal;
-}
+): Signal<Margin> => (MOMENTS[wish.kind as K] as MomentMeasure<K>).signal(wish, run, context);
 
 /** Seconds of the run in which the condition is met. */
 function lasting(moment: Moment, run: Trace, context: GoalContext): number {
   const end = run.events.at(-1)!.t;
-  return timeIn(signalOf(moment, run, context, false), (margin) => scaled(margin) >= 0, end);
+  return timeIn(signalOf(moment, margins(run, context), false), isMet, end);
 }

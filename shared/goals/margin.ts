@@ -20,6 +20,8 @@ export const UNLIMITED = 9999;
 
 export const scaled = (margin: Margin): number => margin.value / SCALE[margin.unit];
 
+export const isMet = (margin: Margin): boolean => scaled(margin) >= 0;
+
 const bounded = (value: number): number => Math.max(-UNLIMITED, Math.min(UNLIMITED, value));
 
 /** A margin with its value kept finite, so that it can be written to a document. */

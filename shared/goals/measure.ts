@@ -2,7 +2,7 @@ import type { Goal } from '../documents/challenge.ts';
 import type { Trace } from '../documents/trace.ts';
 import type { GoalResult } from '../documents/verdict.ts';
 import { dependsOnRobots, dependsOnRuns, evaluate } from './evaluate.ts';
-import { type Margin, scaled, smallest } from './margin.ts';
+import { isMet, type Margin, smallest } from './margin.ts';
 import type { GoalContext } from './predicate.ts';
 
 /** All runs of a design: those from the start, then those from the finish. At least one. */
@@ -45,7 +45,7 @@ const open = ({ id }: Goal): GoalResult => ({
 function result(goal: Goal, margin: Margin, run: number | undefined): GoalResult {
   return {
     id: goal.id,
-    met: scaled(margin) >= 0,
+    met: isMet(margin),
     margin: margin.value,
     unit: margin.unit,
     ...(run === undefined ? {} : { run }),

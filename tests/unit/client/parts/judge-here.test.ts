@@ -52,6 +52,17 @@ describe('startJudgeHere', () => {
     expect(ask(corner, { design: begin!, mend: null, findingsOnly: true })).toEqual({ findings });
   });
 
+  it('a stage is told beside the traces when each goal becomes certain', () => {
+    const goals = [goal('arrive', { kind: 'finish' }), goal('marks', { kind: 'mark-limit', most: 5 })];
+    const outcome = ask({ ...junction, goals }, { design: NOTHING, mend: null, staging: { robot: null } });
+    const { traces, certain } = 'judged' in outcome ? outcome.judged : { traces: [], certain: undefined };
+    const arrivals = traces.map(({ events }) => events.find(({ kind }) => kind === 'finish')?.t);
+    expect(arrivals.filter((t) => t !== undefined)).toHaveLength(1);
+    // At the first of fifty samples a second that has seen it.
+    const sampled = arrivals.map((t) => (t === undefined ? null : { t: Math.ceil(t * 50) / 50, met: true }));
+    expect(certain).toEqual({ arrive: sampled, marks: traces.map(() => ({ t: 0, met: true })) });
+  });
+
   it('mends a finding of the verdict by its id, and nothing by another', () => {
     const { begin, ...corner } = ready('sharp-corner');
     const faulty = judgeHere(corner, begin!).verdict.findings.find(({ rule }) => rule === 'R-corner')!;
