@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { type Drawing, EMPTY_DRAWING } from '../../shared/documents/design.ts';
-import { pictureOf } from '../../shared/picture/picture.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { paintInk } from '../canvas/paint-ink.ts';
 import { paintSheet } from '../canvas/paint-sheet.ts';
 import { together } from '../canvas/painter.ts';
+import { shownPicture } from '../canvas/shown-picture.ts';
 import { StillSheet } from '../canvas/still-sheet.tsx';
 import { useFitted } from '../canvas/use-fitted.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
@@ -28,9 +28,10 @@ export function SheetPicture({ challenge, drawing, label }: SheetPictureProps) {
   const { frame, box, view } = useFitted(sheet, 4);
   const shown = drawing ?? begin?.drawing ?? EMPTY_DRAWING;
   const paint = useMemo(() => {
-    const picture = pictureOf({ sheet, layout: layOut(sheet, shown), kit, language });
+    const layout = layOut(sheet, shown);
+    const picture = shownPicture({ sheet, layout, kit, language }, rem, view);
     return together(paintSheet(picture, rem), paintInk(picture));
-  }, [sheet, shown, kit, language, rem]);
+  }, [sheet, shown, kit, language, rem, view]);
   return (
     <div className="sheet-picture" ref={frame} style={{ aspectRatio: `${sheet.w} / ${sheet.h}` }}>
       {box && view && <StillSheet paint={paint} sheet={sheet} box={box} view={view} label={label} />}

@@ -22,10 +22,14 @@ const LETTER = 0.55;
 const SIDE = { left: 0.5, middle: 0, right: -0.5 } as const;
 const LEVEL = { top: 0.5, middle: 0, bottom: -0.5 } as const;
 
-/** Five points along a name. */
+/** Points along a name, as close as it is high: it should rather not be covered. */
 function namePoints({ text, at, align, baseline }: PictureLabel, view: View, size: number): ScreenPoint[] {
   const width = text.length * size * LETTER;
   const { px, py } = toScreen(view, at);
   const middle = { px: px + SIDE[align] * width, py: py + LEVEL[baseline] * size };
-  return [-0.5, -0.25, 0, 0.25, 0.5].map((share) => ({ px: middle.px + share * width, py: middle.py }));
+  const steps = Math.max(1, Math.ceil(width / size));
+  return Array.from({ length: steps + 1 }, (_, i) => ({
+    px: middle.px + (i / steps - 0.5) * width,
+    py: middle.py,
+  }));
 }

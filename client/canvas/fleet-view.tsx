@@ -4,7 +4,6 @@ import type { Drawing } from '../../shared/documents/design.ts';
 import type { Robot } from '../../shared/documents/kit.ts';
 import type { Mm, Seconds } from '../../shared/geometry/units.ts';
 import type { FleetRobot } from '../../shared/judge/fleet.ts';
-import { pictureOf } from '../../shared/picture/picture.ts';
 import { poseAt } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
@@ -15,6 +14,7 @@ import { paintSheet } from './paint-sheet.ts';
 import { type Painter, together } from './painter.ts';
 import type { RobotLook } from './robot-shapes.ts';
 import { moveSprite, paintSprite, showLook } from './robot-sprite.ts';
+import { shownPicture } from './shown-picture.ts';
 import { StillSheet } from './still-sheet.tsx';
 import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
@@ -40,9 +40,10 @@ export function FleetView({ challenge, drawing, robots, textSize, result, ...pro
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, 6);
   const paint = useMemo(() => {
-    const picture = pictureOf({ sheet, layout: layOut(sheet, drawing), kit, language });
+    const layout = layOut(sheet, drawing);
+    const picture = shownPicture({ sheet, layout, kit, language }, textSize, view);
     return together(paintSheet(picture, textSize), paintInk(picture), result);
-  }, [sheet, drawing, kit, language, textSize, result]);
+  }, [sheet, drawing, kit, language, textSize, view, result]);
   const { sprites, crosses, draw } = useSprites({ robots, robot: kit.robot, view });
   useEachFrame(props.timeAt, draw);
   return (

@@ -1,9 +1,8 @@
 import { type ReactNode, useCallback, useMemo, useRef } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
-import { type Drawing, EMPTY_DRAWING } from '../../shared/documents/design.ts';
+import type { Drawing } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
-import { pictureOf } from '../../shared/picture/picture.ts';
 import { poseAt } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
@@ -12,6 +11,7 @@ import { paintInk } from './paint-ink.ts';
 import { paintSheet } from './paint-sheet.ts';
 import { type Painter, together } from './painter.ts';
 import { Robots, type RobotsHandle } from './robots.tsx';
+import { shownPicture } from './shown-picture.ts';
 import { StillSheet } from './still-sheet.tsx';
 import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
@@ -53,12 +53,15 @@ export function HeatView({ challenge, lanes, timeAt, textSize, pad, label }: Hea
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, pad);
   const paint = useMemo(() => {
-    const picture = (drawing: Drawing) => pictureOf({ sheet, layout: layOut(sheet, drawing), kit, language });
+    const picture = (drawing: Drawing) =>
+      shownPicture({ sheet, layout: layOut(sheet, drawing), kit, language }, textSize, view);
+    // Names keep off the lines of all.
+    const all = { lines: lanes.flatMap(({ drawing }) => drawing.lines), marks: [] };
     return together(
-      paintSheet(picture(EMPTY_DRAWING), textSize),
+      paintSheet(picture(all), textSize),
       ...lanes.map(({ drawing }) => faint(paintInk(picture(drawing)))),
     );
-  }, [sheet, lanes, kit, language, textSize]);
+  }, [sheet, lanes, kit, language, textSize, view]);
   const runs = useMemo(
     () => lanes.flatMap(({ traces, flag }) => traces.map((trace) => ({ trace, flag }))),
     [lanes],

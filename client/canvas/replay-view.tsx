@@ -1,9 +1,8 @@
-import { useCallback, useMemo, useRef } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Drawing } from '../../shared/documents/design.ts';
 import type { Trace } from '../../shared/documents/trace.ts';
 import type { Seconds } from '../../shared/geometry/units.ts';
-import { pictureOf } from '../../shared/picture/picture.ts';
 import { poseAt, type Replay, type ReplayReading, replayOf } from '../../shared/picture/replay.ts';
 import { layOut } from '../../shared/track/layout.ts';
 import { useKitOnScreen } from '../parts/kit-on-screen.ts';
@@ -13,14 +12,16 @@ import { paintInk } from './paint-ink.ts';
 import { paintSheet } from './paint-sheet.ts';
 import { paintWay } from './paint-way.ts';
 import { type Painter, together } from './painter.ts';
-import { PlacedBox } from './placed-box.tsx';
-import { type OnMoment, useMoments } from './replay-moments.ts';
+import { PlacedBox, type PlacedBoxProps } from './placed-box.tsx';
+import { type Place, pointsOf } from './placement.ts';
+import { type OnMoment, type ReplayMoment, useMoments } from './replay-moments.ts';
 import { Robots, type RobotsHandle } from './robots.tsx';
 import { RunMarks, type RunMarksHandle } from './run-marks.tsx';
+import { shownPicture } from './shown-picture.ts';
 import { StillSheet } from './still-sheet.tsx';
 import { useEachFrame } from './use-each-frame.ts';
 import { useFitted } from './use-fitted.ts';
-import { toScreen } from './view.ts';
+import { toScreen, type View } from './view.ts';
 import './replay-view.css';
 
 export interface ReplayViewProps {
@@ -64,7 +65,10 @@ export function ReplayView({
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, pad);
   const layout = useMemo(() => layOut(sheet, drawing), [sheet, drawing]);
-  const picture = useMemo(() => pictureOf({ sheet, layout, kit, language }), [sheet, layout, kit, language]);
+  const picture = useMemo(
+    () => shownPicture({ sheet, layout, kit, language }, textSize, view),
+    [sheet, layout, kit, language, textSize, view],
+  );
   const replays = useMemo(() => traces.map((trace) => replayOf(trace, layout)), [traces, layout]);
   const paint = useMemo(
     () =>
@@ -95,30 +99,21 @@ export function ReplayView({
     () => (view ? clearPoints(layout, picture, view, textSize) : []),
     [layout, picture, view, textSize],
   );
-  const called = moments.map((moment, robot) => ({ robot, ...moment }));
   return (
     <div className="replay-view" ref={frame} style={{ fontSize: textSize }}>
       {box && view && (
         <StillSheet paint={paint} sheet={sheet} box={box} view={view} label={label}>
           <RunMarks replays={replays} sheet={sheet} view={view} handle={marks} />
           <Robots robot={kit.robot} count={replays.length} view={view} handle={robots} />
-          {!(whole || plain) &&
-            called.map(
-              ({ reading, acted, robot }) =>
-                reading && (
-                  <PlacedBox
-                    key={`${robot} ${reading.t}`}
-                    className="reading"
-                    leader="reading-leader"
-                    about={toScreen(view, reading.at)}
-                    within={box}
-                    clear={clear}
-                    gap={(kit.robot.width / 2 + BESIDE_ROBOT) * view.scale}
-                  >
-                    <ReadingWords reading={reading} acted={acted} />
-                  </PlacedBox>
-                ),
-            )}
+          {!(whole || plain) && (
+            <Readings
+              moments={moments}
+              view={view}
+              within={box}
+              clear={clear}
+              gap={(kit.robot.width / 2 + BESIDE_ROBOT) * view.scale}
+            />
+          )}
         </StillSheet>
       )}
     </div>
@@ -127,6 +122,37 @@ export function ReplayView({
 
 /** So far, mm, a reading stands off the robot that has just read it. */
 const BESIDE_ROBOT = 4;
+
+interface ReadingsProps extends Pick<PlacedBoxProps, 'within' | 'clear' | 'gap'> {
+  /** One a robot. */
+  readonly moments: readonly ReplayMoment[];
+  readonly view: View;
+}
+
+/** What the robots have just read, called out beside them; the second one keeps clear of what the first was told. */
+function Readings({ moments, view, within, clear, gap }: ReadingsProps) {
+  const [first, setFirst] = useState<Place | null>(null);
+  const besideFirst = useMemo(() => (first ? [...clear, ...pointsOf(first)] : clear), [clear, first]);
+  const called = moments.map((moment, robot) => ({ robot, ...moment }));
+  const several = called.filter(({ reading }) => reading).length > 1;
+  return called.map(
+    ({ reading, acted, robot }) =>
+      reading && (
+        <PlacedBox
+          key={`${robot} ${reading.t}`}
+          className="reading"
+          leader="reading-leader"
+          about={toScreen(view, reading.at)}
+          within={within}
+          clear={several && robot > 0 ? besideFirst : clear}
+          gap={gap}
+          {...(robot === 0 ? { onPlace: setFirst } : {})}
+        >
+          <ReadingWords reading={reading} acted={acted} />
+        </PlacedBox>
+      ),
+  );
+}
 
 /** First what was read, then what it does. */
 function ReadingWords({ reading, acted }: { readonly reading: ReplayReading; readonly acted: boolean }) {

@@ -31,8 +31,11 @@ export const Miniature = memo(function Miniature(props: MiniatureProps) {
   const kit = useKitOnScreen(props.kit);
   const language = useLocale();
   const picture = useMemo(
-    () => svgOf(pictureOf({ sheet, kit, layout: layOut(sheet, drawing ?? EMPTY_DRAWING), language })),
-    [sheet, kit, drawing, language],
+    () =>
+      svgOf(
+        pictureOf({ sheet, kit, layout: layOut(sheet, drawing ?? EMPTY_DRAWING), language, still: names }),
+      ),
+    [sheet, kit, drawing, language, names],
   );
   const named = label === undefined ? {} : { label };
   return <PictureSvg picture={picture} {...named} names={names} width={width ?? '100%'} />;

@@ -2,8 +2,8 @@ import type { MarkBox } from '../documents/sheet.ts';
 import type { Texts } from '../documents/values.ts';
 import type { Mm, PaperPoint } from '../geometry/units.ts';
 import { boxCorners } from '../track/mark-boxes.ts';
-import { type Around, boxLabel } from './labels.ts';
-import type { PictureBox } from './shapes.ts';
+import { boxLabel, type Paper } from './labels.ts';
+import type { PictureBox, PictureLabel } from './shapes.ts';
 
 /** How long the whole part of a side is beside each corner; of a short side a quarter. */
 const ARM: Mm = 5;
@@ -12,17 +12,18 @@ const ARM: Mm = 5;
 export function pictureBoxes(
   boxes: readonly MarkBox[],
   name: (texts: Texts) => string,
-  around: Around,
+  paper: Paper,
+  names: readonly PictureLabel[],
 ): PictureBox[] {
   const done: PictureBox[] = [];
   for (const box of boxes) {
-    const names = [...around.names, ...done.map(({ label }) => label)];
-    done.push(pictureBox(box, name(box.name), { ...around, names }));
+    const before = [...names, ...done.map(({ label }) => label)];
+    done.push(pictureBox(box, name(box.name), paper, before));
   }
   return done;
 }
 
-function pictureBox(box: MarkBox, text: string, around: Around): PictureBox {
+function pictureBox(box: MarkBox, text: string, paper: Paper, names: readonly PictureLabel[]): PictureBox {
   const polygon = boxCorners(box);
   const [across, down] = [Math.min(ARM, box.w / 4), Math.min(ARM, box.h / 4)];
   // Clockwise from the top left corner: which way each side leaves.
@@ -36,5 +37,5 @@ function pictureBox(box: MarkBox, text: string, around: Around): PictureBox {
     const [right, low] = inwards[i]!;
     return [{ x: p.x + right * across, y: p.y }, p, { x: p.x, y: p.y + low * down }];
   });
-  return { id: box.id, polygon, angles, label: boxLabel(text, polygon, around) };
+  return { id: box.id, polygon, angles, label: boxLabel(text, polygon, paper, names) };
 }

@@ -4,9 +4,9 @@ import type { Challenge } from '../../../shared/documents/challenge.ts';
 import type { Drawing } from '../../../shared/documents/design.ts';
 import { GUESSES, type Guess } from '../../../shared/documents/reason.ts';
 import type { PaperPoint } from '../../../shared/geometry/units.ts';
-import { pictureOf } from '../../../shared/picture/picture.ts';
 import { layOut } from '../../../shared/track/layout.ts';
 import { SheetView } from '../../canvas/sheet-view.tsx';
+import { shownPicture } from '../../canvas/shown-picture.ts';
 import { useFitted } from '../../canvas/use-fitted.ts';
 import { toPaper } from '../../canvas/view.ts';
 import { Button } from '../../parts/button.tsx';
@@ -63,14 +63,16 @@ interface GivenDrawingProps {
   readonly onPlace: ((at: PaperPoint) => void) | null;
 }
 
+const TEXT_SIZE = 16;
+
 function GivenDrawing({ challenge, drawing, label, onPlace }: GivenDrawingProps) {
   const { sheet } = challenge;
   const kit = useKitOnScreen(challenge.kit);
   const language = useLocale();
   const { frame, box, view } = useFitted(sheet, 12);
   const picture = useMemo(
-    () => pictureOf({ sheet, kit, layout: layOut(sheet, drawing), language }),
-    [sheet, kit, drawing, language],
+    () => shownPicture({ sheet, kit, layout: layOut(sheet, drawing), language }, TEXT_SIZE, view),
+    [sheet, kit, drawing, language, view],
   );
   // Not its click: a browser makes none of a touch that rests, and a key has no place.
   const place = (event: PointerEvent<HTMLButtonElement>) => {
@@ -82,7 +84,7 @@ function GivenDrawing({ challenge, drawing, label, onPlace }: GivenDrawingProps)
   return (
     <div className="trying-sheet" ref={frame}>
       {box && view && (
-        <SheetView picture={picture} box={box} view={view} textSize={16} label={label}>
+        <SheetView picture={picture} box={box} view={view} textSize={TEXT_SIZE} label={label}>
           {onPlace && (
             <button type="button" className="foretell-where" aria-label={label} onPointerUp={place} />
           )}

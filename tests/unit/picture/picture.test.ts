@@ -73,22 +73,23 @@ describe('pictureOf', () => {
     expect(berths.map((berth) => berth.label.text)).toEqual(['Cobertizo', 'Lighthouse']);
   });
 
+  const area = (height: number, x = 100) => ({
+    ...FULL_SHEET.areas[0]!,
+    polygon: [
+      { x, y: 35 - height / 2 },
+      { x: x + 40, y: 35 - height / 2 },
+      { x: x + 40, y: 35 + height / 2 },
+      { x, y: 35 + height / 2 },
+    ],
+  });
+  const through = {
+    id: 'rail',
+    width: 5,
+    from: { x: 20, y: 35 },
+    pieces: [{ to: { x: 280, y: 35 }, bulge: 0 }],
+  };
+
   it('keeps the name of an area off given lines: inside where there is room, else outside', () => {
-    const area = (height: number) => ({
-      ...FULL_SHEET.areas[0]!,
-      polygon: [
-        { x: 100, y: 35 - height / 2 },
-        { x: 140, y: 35 - height / 2 },
-        { x: 140, y: 35 + height / 2 },
-        { x: 100, y: 35 + height / 2 },
-      ],
-    });
-    const through = {
-      id: 'rail',
-      width: 5,
-      from: { x: 20, y: 35 },
-      pieces: [{ to: { x: 280, y: 35 }, bulge: 0 }],
-    };
     const named = (height: number, lines: (typeof through)[]) => {
       const sheet = { ...FULL_SHEET, areas: [area(height)], given: { lines, marks: [] } };
       return picture(EMPTY_DRAWING, sheet).areas[0]!.label;
@@ -96,6 +97,43 @@ describe('pictureOf', () => {
     expect(named(40, [])).toMatchObject({ at: { x: 120, y: 35 }, baseline: 'middle' });
     expect(named(40, [through])).toMatchObject({ at: { x: 120, y: 22 }, baseline: 'middle' });
     expect(named(10, [through])).toMatchObject({ at: { x: 120, y: 27.5 }, baseline: 'bottom' });
+  });
+
+  it('keeps it off drawn lines once they stay, and out of the way of what drives there if it can', () => {
+    const drawn = { lines: [through], marks: [] };
+    const named = (height: number, still: boolean, driven = 0, row = 9) => {
+      const sheet = { ...FULL_SHEET, areas: [area(height)] };
+      const layout = layOut(sheet, drawn);
+      return pictureOf({ sheet, kit: DEMO_KIT, layout, still, names: { row, driven } }).areas[0]!.label;
+    };
+    expect(named(40, false)).toMatchObject({ at: { y: 35 } });
+    expect(named(40, true)).toMatchObject({ at: { y: 22 }, baseline: 'middle' });
+    // 13 mm from the line is in the way of a robot 28 mm wide; above the area it stands 27 mm from it.
+    expect(named(40, true, 14)).toMatchObject({ at: { y: 12.5 }, baseline: 'bottom' });
+    // Nowhere is out of the way: off the line is what is left.
+    expect(named(10, true, 30)).toMatchObject({ at: { y: 27.5 }, baseline: 'bottom' });
+    // A row of 15 mm in the area is 10 mm from the line and needs 11; above is no room for it on the sheet.
+    expect(named(40, true, 0, 15)).toMatchObject({ at: { y: 57.5 }, baseline: 'top' });
+  });
+
+  it('names a gate past its upper post, or past the lower one where a line runs over that', () => {
+    // Its posts are at (150, 130) and (150, 170).
+    const across = (y: number) => ({
+      lines: [{ ...through, from: { x: 20, y }, pieces: [{ to: { x: 280, y }, bulge: 0 }] }],
+      marks: [],
+    });
+    const named = (y: number) => {
+      const layout = layOut(FULL_SHEET, across(y));
+      return pictureOf({ sheet: FULL_SHEET, kit: DEMO_KIT, layout, still: true }).gates[0]!.label;
+    };
+    expect(named(150)).toMatchObject({ at: { x: 150, y: 127 }, baseline: 'bottom' });
+    expect(named(125)).toMatchObject({ at: { x: 150, y: 173 }, baseline: 'top' });
+  });
+
+  it('keeps it on the sheet beside whose edge the area lies', () => {
+    const sheet = { ...FULL_SHEET, areas: [{ ...area(40, 0), name: { en: 'Old ferry landing' } }] };
+    // 17 letters, half a letter being 0.256 rows of 9 mm, to either side of the middle, and 2.5 mm of white.
+    expect(picture(EMPTY_DRAWING, sheet).areas[0]!.label.at.x).toBeCloseTo(17 * 9 * 0.256 + 2.5, 9);
   });
 
   it('frames a box for marks, whole at its corners, and names it outside, off given lines', () => {
@@ -165,16 +203,6 @@ describe('svgOf', () => {
   it('makes one path of all bands of an ink, and leaves grid and hatch out unless asked', () => {
     const roles = svgOf(picture()).paths.map((path) => path.role);
     expect(roles).toEqual(['area', 'keep-out', 'gate', 'berth', 'bow', 'line', 'band', 'band']);
-    const boxes = [{ id: 'b', name: { en: 'Marks' }, at: { x: 100, y: 60 }, w: 60, h: 16 }];
-    const boxed = svgOf(picture(STRAIGHT, { ...FULL_SHEET, boxes }));
-    expect(boxed.paths.slice(2, 4)).toEqual([
-      { role: 'box', d: 'M100 60L160 60L160 76L100 76Z' },
-      {
-        role: 'box-corner',
-        d: 'M105 60L100 60L100 64M155 60L160 60L160 64M155 76L160 76L160 72M105 76L100 76L100 72',
-      },
-    ]);
-    expect(boxed.labels.map(({ text }) => text)).toContain('Marks');
     const all = svgOf(picture(), { grid: true, hatch: true }).paths.map((path) => path.role);
     expect(all).toContain('grid-fine');
     expect(all).toContain('hatch');
