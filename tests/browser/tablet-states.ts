@@ -25,7 +25,11 @@ export async function everyTabletState(
   await page.getByLabel(joining.label).fill(room.word);
   await page.getByRole('button', { name: joining.go }).click();
   await page.getByRole('heading', { name: words.emblems.name('sailboat') }).waitFor();
+  await sendNote(room);
+  await note(page, words).waitFor();
   await see('waiting');
+  await note(page, words).click();
+  await page.getByRole('button', { name: words.tablet.notes.putAway }).click();
   await room.ask({ kind: 'choose-challenge', key: 'one-fast-stretch' }, { kind: 'go-to', phase: 'brief' });
   await page.locator('.brief h1').waitFor();
   await see('brief');
@@ -42,11 +46,23 @@ export async function everyTabletState(
   await predicting(page, room, see, words);
   await room.ask({ kind: 'go-to', phase: 'drive' });
   await page.getByText(words.onPaper.title).waitFor();
+  await sendNote(room);
+  await note(page, words).waitFor();
   await see('drive');
   await room.ask({ kind: 'go-to', phase: 'close' });
   await page.getByText(closing.title).waitFor();
+  await note(page, words).waitFor();
   await see('close');
 }
+
+/** A hint from the desk for the first team: it waits on whatever screen the team sees. */
+const sendNote = (room: TestRoom): Promise<void> =>
+  room.ask({
+    kind: 'send-note',
+    team: room.desk.state!.teams[0]!.id,
+    words: { kind: 'hint', hint: 'try-it' },
+  });
+const note = (page: Page, words: Wording) => page.getByRole('button', { name: words.tablet.notes.title });
 
 const faster = (words: Wording): string => words.actions.name({ kind: 'pace-by', steps: 1 });
 

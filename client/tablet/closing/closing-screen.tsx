@@ -12,6 +12,7 @@ import { hereOf, useDocument } from '../../parts/use-document.ts';
 import { useLinkState } from '../../parts/use-link.tsx';
 import { useLocale, useWords } from '../../parts/use-words.ts';
 import { Resting } from '../build/resting.tsx';
+import { NoteButton } from '../notes/note-button.tsx';
 import { GivenSheet } from '../predict/given-sheet.tsx';
 import { ConnectingScreen } from '../screens/connecting.tsx';
 import { Known } from './known.tsx';
@@ -58,6 +59,7 @@ function Questions({ room, team, check, document, onDone }: QuestionsProps) {
       <header className="build-head">
         <EmblemBadge emblem={team.emblem} size={30} />
         <h1 className="predict-sentence">{check.ended ? words.ended : words.title(questions.length)}</h1>
+        <NoteButton room={room} team={team} />
       </header>
       <GivenSheet challenge={{ kit, sheet }} question={ask} label={words.sheet(textIn(sentence, locale))} />
       <section className="question" aria-label={words.which(at + 1, questions.length)}>

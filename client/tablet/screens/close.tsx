@@ -6,6 +6,7 @@ import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { pointsSoFar } from '../../parts/figures.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { NoteButton } from '../notes/note-button.tsx';
 import { ClosingScreen } from '../work.ts';
 import { ConnectingScreen } from './connecting.tsx';
 import './screens.css';
@@ -42,6 +43,7 @@ function Farewell({ room, team, onBack }: FarewellProps) {
     <main className="screen">
       <div className="screen-card">
         <EmblemBadge emblem={team.emblem} size={48} />
+        <NoteButton room={room} team={team} />
         <h1>{closing.title}</h1>
         {points !== null && points > 0 && <p className="large-words">{closing.points(points)}</p>}
         <ul className="close-list">

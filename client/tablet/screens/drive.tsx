@@ -4,6 +4,7 @@ import { turnsOf } from '../../parts/driving.ts';
 import { EmblemBadge } from '../../parts/emblem-badge.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { NoteButton } from '../notes/note-button.tsx';
 import './screens.css';
 
 /** Robots drive on paper: when it is this team's turn, and which robot it takes. */
@@ -17,6 +18,7 @@ export function DriveScreen({ room, team }: { readonly room: RoomState; readonly
     <main className="screen">
       <div className="screen-card">
         <EmblemBadge emblem={team.emblem} size={48} />
+        <NoteButton room={room} team={team} />
         <h1>
           <Icon of={Route} size={40} /> {onPaper.title}
         </h1>

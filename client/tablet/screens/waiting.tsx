@@ -2,6 +2,7 @@ import type { RoomState, Team } from '../../../shared/room/state.ts';
 import { emblemIcon } from '../../parts/emblem-icons.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useWords } from '../../parts/use-words.ts';
+import { NoteButton } from '../notes/note-button.tsx';
 import { SwapEmblem } from './swap-emblem.tsx';
 import './screens.css';
 
@@ -18,6 +19,7 @@ export function WaitingScreen({ room, team }: { readonly room: RoomState; readon
         </div>
         <h1 className="emblem-name">{words.emblems.name(team.emblem)}</h1>
         <p className="berth-number">{waiting.berth(team.berth)}</p>
+        <NoteButton room={room} team={team} />
         <p className="large-words">{waiting.soon}</p>
         {room.phase === 'gather' && <SwapEmblem room={room} />}
       </div>
