@@ -86,8 +86,10 @@ describe('help', () => {
   it('nothing is said while the finger is down', async () => {
     await open('mend');
     await hand.drag([50, 160], [200, 160]);
+    await watched.page.clock.install();
     const lift = await hand.hold([200, 160], [150, 140], [120, 110]);
-    await watched.page.waitForTimeout(1500);
+    // Longer than a finger that is up waits to be told something.
+    await watched.page.clock.runFor(3000);
     expect(await callout().count()).toBe(0);
     await lift();
     await callout().getByText('Sharp corner').waitFor();

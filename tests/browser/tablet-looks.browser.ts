@@ -1,7 +1,8 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { cutOff, expectClean, openBrowser, overlaps, picture, watchedPage } from './browser.ts';
+import { afterAll, beforeAll, describe, it } from 'vitest';
+import { expectClean, openBrowser, picture, watchedPage } from './browser.ts';
 import { TestHand } from './hand.ts';
+import { expectTidy, still } from './looks.ts';
 import { challengeNamed, type TestRoom, testRoom } from './room.ts';
 import { tryIt } from './tablet-page.ts';
 
@@ -29,10 +30,9 @@ describe.each(SIZES)('tablet, $name', (size) => {
     const watched = await watchedPage(browser, `${room.server.url}/`, size);
     const { page, context } = watched;
     const shot = async (name: string) => {
+      await still(page);
       await picture(page, `tablet-${size.name}-${name}`);
-      expect
-        .soft({ name, cut: await cutOff(page), over: await overlaps(page) })
-        .toEqual({ name, cut: [], over: [] });
+      await expectTidy(page, name);
     };
     await page.goto(`${room.server.url}/`);
     await page.getByLabel('Room word').fill('fern-7');
@@ -54,7 +54,6 @@ describe.each(SIZES)('tablet, $name', (size) => {
     await hand.tap(225, 160);
     await hand.tap(150, 110);
     await page.locator('.callout').first().waitFor({ timeout: 8000 });
-    await page.waitForTimeout(500);
     await shot('05-finding');
     await page.getByRole('button', { name: 'Undo' }).click();
     await hand.drag([225, 160], [225, 100], [225, 50]);
@@ -62,43 +61,38 @@ describe.each(SIZES)('tablet, $name', (size) => {
     await page.getByText('Curve', { exact: true }).click();
     await hand.drag([225, 160], [219, 155], [215, 150]);
     await hand.drag([225, 50], [219, 55], [215, 60]);
-    await page.waitForTimeout(300);
     await shot('06-curve');
     await page.getByText('faster ▸').click();
     await hand.tap(85, 160);
     await hand.tap(130, 160);
-    await page.waitForTimeout(300);
+    await page.locator('.chosen-buttons').waitFor();
     await shot('07-mark');
     await page.getByText('steady', { exact: true }).click();
     await hand.tap(155, 50);
     await page.getByText('Move', { exact: true }).click();
     await hand.tap(60, 50);
-    await page.waitForTimeout(2500);
     await shot('08-move');
     await page.getByText('Rub out', { exact: true }).click();
-    await page.waitForTimeout(300);
     await shot('09-rub');
     await tryIt(page);
-    await page.waitForTimeout(2700);
+    await page.locator('.reading').first().waitFor();
     await shot('10-try-reading');
-    await page.waitForTimeout(3000);
+    await page.locator('.run-dash[visibility="visible"]').first().waitFor({ state: 'attached' });
     await shot('10b-try-fast');
     await page.getByText('4×').click();
     await page.locator('.trying-goals').getByText('reached').waitFor();
-    await page.waitForTimeout(300);
     await shot('11-tried');
     await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await page.getByRole('button', { name: 'Hand in' }).click();
-    await page.waitForTimeout(800);
+    await page.getByRole('dialog').waitFor();
     await shot('12-hand-in');
     await page.getByRole('dialog').getByRole('button', { name: 'Hand in' }).click();
     await page.getByText('Go on from this one').waitFor();
-    await page.waitForTimeout(2500);
+    await page.locator('.handing .goal-row').first().waitFor();
     await shot('13-entries');
     await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await room.ask({ kind: 'look-here', on: true });
     await page.getByText('Look at the board').waitFor();
-    await page.waitForTimeout(400);
     await shot('14-look-here');
     await room.ask({ kind: 'look-here', on: false }, { kind: 'go-to', phase: 'show' });
     await page.getByText('Your best drawing').waitFor();
