@@ -11,7 +11,7 @@ import {
   type RuleTrips,
 } from '../../shared/evidence/class-picture.ts';
 import type { DocumentId, Entry, RoomState } from '../../shared/room/state.ts';
-import { titleOfRule } from '../../shared/wording/rule-title.ts';
+import { titleOfRule, worstOfRule } from '../../shared/wording/rule-title.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { currentRound, teamOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
@@ -189,9 +189,10 @@ function Rules({ rules, teams }: { readonly rules: readonly RuleTrips[]; readonl
       <ul className="picture-rules">
         {rules.map((trip) => (
           <li key={trip.rule}>
-            <span>{titleOfRule(trip.example, words)}</span>
+            <span>{titleOfRule(trip.worst, words)}</span>
             <span className="desk-quiet">{picture.trips(trip.teams, trip.entries)}</span>
             <span className="picture-bar" style={{ width: `${(100 * trip.teams) / teams}%` }} />
+            <span className="picture-worst desk-quiet">{worstOfRule(trip.worst, words)}</span>
           </li>
         ))}
       </ul>

@@ -8,7 +8,7 @@ import {
 } from '../../shared/evidence/class-picture.ts';
 import type { TeamId } from '../../shared/room/state.ts';
 import type { PaperName } from '../../shared/wire/print.ts';
-import { titleOfRule } from '../../shared/wording/rule-title.ts';
+import { titleOfRule, worstOfRule } from '../../shared/wording/rule-title.ts';
 import { COUNT_RADIUS, pictureBlock, pictureScale } from './blocks.ts';
 import { type Block, flowed } from './flow.ts';
 import { type Page, paperSize } from './page.ts';
@@ -80,10 +80,13 @@ function ruleBlocks(rules: readonly RuleTrips[], { words }: PrintTools): Block[]
   const head: Block = { kind: 'head', text: said.rules };
   if (rules.length === 0) return [head, { kind: 'text', text: said.noRules }];
   const rows = rules.map(
-    ({ example, teams, entries }): Block => ({
+    ({ worst, teams, entries }): Block => ({
       kind: 'row',
       shares: [3, 2],
-      cells: [[{ text: titleOfRule(example, words), bold: true }], [{ text: said.trips(teams, entries) }]],
+      cells: [
+        [{ text: titleOfRule(worst, words), bold: true }, { text: worstOfRule(worst, words) }],
+        [{ text: said.trips(teams, entries) }],
+      ],
     }),
   );
   return [head, ...rows];

@@ -28,8 +28,8 @@ export interface RuleTrips {
   readonly rule: RuleId;
   readonly teams: number;
   readonly entries: number;
-  /** One of the findings, for its words. */
-  readonly example: Finding;
+  /** The finding that is furthest from what is allowed. */
+  readonly worst: Finding;
 }
 
 /** A run that came to nothing. */
@@ -105,10 +105,13 @@ export function rulesThatTrip(judged: readonly JudgedEntry[]): RuleTrips[] {
     if (own.length === 0) return [];
     const teams = new Set(own.map(({ entry }) => entry.team)).size;
     const entries = new Set(own.map(({ entry }) => entry.id)).size;
-    return [{ rule, teams, entries, example: own[0]!.finding }];
+    const worst = own.map(({ finding }) => finding).reduce((a, b) => (farOf(b) > farOf(a) ? b : a));
+    return [{ rule, teams, entries, worst }];
   });
   return trips.sort((a, b) => b.teams - a.teams || b.entries - a.entries);
 }
+
+const farOf = ({ measured = 0, allowed = 0 }: Finding): number => Math.abs(measured - allowed);
 
 /** Endings after which the robot has gone nowhere that anybody wished. */
 const FAILED: readonly Ending[] = ['stopped', 'lost', 'off-paper', 'time-up', 'never-started'];

@@ -37,6 +37,7 @@ export function plainOnes(words: Wording): void {
     each([words.device.textSize, words.check.desk.addressNow as (n: unknown) => string], (f) => f(n));
     for (const of of [2, 12] as const) {
       desk.picture.trips(n, of);
+      desk.picture.worst(`${of} mm`, '');
       each([words.judging.stands.outOf, desk.showing.at, tablet.trying.seconds, tablet.building.oneOf], (f) =>
         f(n, of),
       );

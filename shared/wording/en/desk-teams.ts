@@ -88,6 +88,8 @@ export const picture = {
   noRules: 'No drawing rule has tripped anybody.',
   trips: (teams: number, entries: number) =>
     `${counted(teams, 'team', 'teams')}, ${counted(entries, 'entry', 'entries')}`,
+  /** Of the findings of a rule the one that is furthest off, and what it is about. */
+  worst: (measure: string, sentence: string): string => `At worst ${measure}. ${sentence}`,
   where: 'Where runs failed',
   nowhere: 'No run has failed.',
   failed: (n: number) => `${counted(n, 'place', 'places')} where runs failed`,

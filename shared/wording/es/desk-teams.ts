@@ -87,6 +87,8 @@ export const picture = {
   noRules: 'Nadie ha tropezado con una regla de dibujo.',
   trips: (teams: number, entries: number) =>
     `${counted(teams, 'equipo', 'equipos')}, ${counted(entries, 'entrega', 'entregas')}`,
+  /** Of the findings of a rule the one that is furthest off, and what it is about. */
+  worst: (measure: string, sentence: string): string => `En el peor caso, ${measure}. ${sentence}`,
   where: 'Dónde fallaron los recorridos',
   nowhere: 'Ningún recorrido ha fallado.',
   failed: (n: number) => `${counted(n, 'sitio donde', 'sitios donde')} fallaron recorridos`,

@@ -70,6 +70,23 @@ describe('rulesThatTrip', () => {
   });
 });
 
+describe('the worst finding of a rule', () => {
+  it('is the one that is furthest from what is allowed', () => {
+    const measured = (mm: number): Finding => ({
+      ...finding('R-before-mark', 'may-stop'),
+      unit: 'mm',
+      measured: mm,
+      allowed: 20,
+    });
+    const of = (entry: string, mm: number) => ({
+      entry: entryOf(entry, 't1'),
+      verdict: verdict([measured(mm)]),
+    });
+    const trips = rulesThatTrip([of('e1', 14), of('e2', 3), of('e3', 9)]);
+    expect(trips.map(({ worst }) => worst.measured)).toEqual([3]);
+  });
+});
+
 describe('where runs fail', () => {
   const odds = (ending: 'lost' | 'finished', probability: number): Verdict['odds'] => [
     {

@@ -67,7 +67,7 @@ describe('the class picture on paper', () => {
     const text = said(of());
     for (const part of [
       /^Class picture: One fast stretch Room plum-42, opened 2026-03-04 /,
-      / Sharp corner 3 teams, 4 entries /,
+      / Sharp corner At worst 40°\. .* Open the corner to 95° or more\. 3 teams, 4 entries /,
       / Challenge 10:00 at the screen 2:00 on paper /,
       / The whole lesson 15:00 at the screen 5:00 on paper /,
       / Kite 75 2 4 5:30 /,

@@ -33,7 +33,8 @@ export const EVIDENCE: PrintedEvidence = {
   emblemOf: () => 'kite',
 };
 
-const found = { id: 'R-corner-1', rule: 'R-corner', severity: 'stops' } as const;
+const found = { id: 'R-corner-1', rule: 'R-corner', severity: 'stops', unit: 'degrees' } as const;
+const sharp = { ...found, measured: 40, allowed: 95 };
 const lost = { ending: 'lost', chance: 1 } as const;
 export const PICTURE: PrintedPicture = {
   rounds: [
@@ -46,7 +47,7 @@ export const PICTURE: PrintedPicture = {
             rule: 'R-corner',
             teams: 3,
             entries: 4,
-            example: { ...found, place: { kind: 'point', at: { x: 1, y: 1 } } },
+            worst: { ...sharp, place: { kind: 'point', at: { x: 1, y: 1 } } },
           },
         ],
         failures: [
