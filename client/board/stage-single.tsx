@@ -6,7 +6,7 @@ import { useLinkState } from '../parts/use-link.tsx';
 import { type Staged, stageDuration } from '../parts/use-stage.ts';
 import { useWords } from '../parts/use-words.ts';
 import { Outcome } from './outcome.tsx';
-import { logSays, RunLog } from './run-log.tsx';
+import { logSays, RunLog, type RunLogProps } from './run-log.tsx';
 import { Replay } from './stage-replay.tsx';
 import { StandingsSide } from './standings.tsx';
 import { useSlowTime } from './use-slow-time.ts';
@@ -15,16 +15,17 @@ import { useSlowTime } from './use-slow-time.ts';
 export function Single({ room, staged }: { readonly room: RoomState; readonly staged: Staged }) {
   const { sensors, whole } = useStageLook();
   const duration = stageDuration([staged]);
+  const logged = room.standingsShown || staged.answers ? undefined : staged.traces[0];
   return (
-    <div className={room.standingsShown ? 'stage stage-beside' : 'stage'}>
+    <div className={`stage ${room.standingsShown ? 'stage-beside' : logged ? 'stage-logged' : ''}`}>
       <Replay staged={staged} duration={duration} />
       <div className="stage-side">
         <Outcome staged={staged} duration={duration} />
         <OneWay staged={staged} />
         <Slow />
         {sensors && !whole && <Bar staged={staged} duration={duration} />}
-        {!room.standingsShown && !staged.answers && <RunLogNow staged={staged} duration={duration} />}
       </div>
+      {logged && <RunLogNow kit={staged.challenge.kit} trace={logged} duration={duration} />}
       {room.standingsShown && <StandingsSide room={room} onStage={staged.team} />}
     </div>
   );
@@ -60,16 +61,11 @@ function Bar({ staged, duration }: PartProps) {
   return bar ? <SensorBar kit={challenge.kit} bar={bar} timeAt={timeAt} /> : null;
 }
 
-const READINGS_SHOWN = 5;
-/** Of a whole run, as many as have room. */
-const READINGS_OF_ALL = 9;
-
-function RunLogNow({ staged, duration }: PartProps) {
-  const { whole, sensors } = useStageLook();
-  const t = useSlowTime(useStageTime(duration), (t) => logSays(staged, t));
-  return whole ? (
-    <RunLog staged={staged} t={duration} most={READINGS_OF_ALL} numbered />
-  ) : (
-    <RunLog staged={staged} t={t} most={sensors ? 1 : READINGS_SHOWN} />
-  );
+function RunLogNow({
+  duration,
+  ...props
+}: Pick<RunLogProps, 'kit' | 'trace'> & { readonly duration: Seconds }) {
+  const { whole } = useStageLook();
+  const t = useSlowTime(useStageTime(duration), (t) => logSays(props.trace, t));
+  return <RunLog {...props} t={whole ? duration : t} numbered={whole} />;
 }

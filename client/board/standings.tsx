@@ -20,7 +20,7 @@ export function StandingsSide({ room, onStage }: StandingsSideProps) {
   const { board } = useWords();
   const { box, fit } = useFittedRows(ROW);
   const all = standingsOnWall(room);
-  const shown = all.length > fit ? all.slice(0, fit - 1) : all;
+  const shown = all.length > fit ? all.slice(0, Math.max(0, fit - 1)) : all;
   return (
     <section className="standings">
       <header className="standings-head">

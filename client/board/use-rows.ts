@@ -10,13 +10,13 @@ export interface FittedRows {
 /** Counts how many rows of `rowRem` rem fit into what is left of a column. */
 export function useFittedRows(rowRem: number): FittedRows {
   const box = useRef<HTMLDivElement>(null);
-  const [fit, setFit] = useState(1);
+  const [fit, setFit] = useState(0);
   useLayoutEffect(() => {
     const element = box.current;
     if (!element) return;
     const measure = () => {
       const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-      setFit(Math.max(1, Math.floor((element.clientHeight + 1) / (rowRem * rem))));
+      setFit(Math.floor((element.clientHeight + 1) / (rowRem * rem)));
     };
     measure();
     const observer = new ResizeObserver(measure);

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
-import { axeFindings, expectTidy } from './looks.ts';
+import { axeFindings, expectTidy, unreadable } from './looks.ts';
 import { challengeNamed, classDrawings, deskPage } from './room.ts';
 import { stage } from './stage.ts';
 
@@ -65,9 +65,13 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
   await tablet.page.getByRole('heading', { name: 'Three last questions' }).waitFor();
   await board.page.getByText('They are on your tablets.').waitFor();
   await look(board.page, 'evidence-board-asked');
+  expect(await unreadable(board.page)).toEqual([]);
 
   // The first mark is C A: faster to the robot from the boathouse, slower to the one from the lighthouse.
   await say(tablet.page, 'faster');
+  const team = room.desk.state!.teams.at(-1)!.id;
+  await room.ask({ kind: 'send-note', team, words: { kind: 'hint', hint: 'which-side' } });
+  await tablet.page.getByRole('button', { name: 'A note for you' }).waitFor();
   await look(tablet.page, 'evidence-tablet-1');
   await next(tablet.page);
   await say(tablet.page, 'faster');
@@ -108,6 +112,7 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
   await desk.page.locator('.close-paper-question').first().getByText('faster').click();
   await board.page.getByText('3 of 3 teams').waitFor();
   await look(board.page, 'evidence-board-result');
+  expect(await unreadable(board.page)).toEqual([]);
   await look(desk.page, 'evidence-desk-ended');
   await desk.page.setViewportSize({ width: 1024, height: 768 });
   await look(desk.page, 'evidence-desk-1024');

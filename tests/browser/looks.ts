@@ -11,7 +11,7 @@ export const scrolls = (page: Page): Promise<{ x: number; y: number }> =>
   });
 
 /** Texts smaller than this many CSS pixels, as `size: text`. */
-export const smallTexts = (page: Page, least: number): Promise<string[]> =>
+const smallTexts = (page: Page, least: number): Promise<string[]> =>
   page.evaluate(
     (smallest) =>
       [...document.querySelectorAll('body *')].flatMap((element) => {
@@ -27,7 +27,7 @@ export const smallTexts = (page: Page, least: number): Promise<string[]> =>
  * Texts with less contrast to what lies behind them than `least`, as `ratio: text`. Relative luminance
  * and contrast ratio as WCAG 2.2 defines them; only plain backgrounds are looked at.
  */
-export const faintTexts = (page: Page, least: number): Promise<string[]> =>
+const faintTexts = (page: Page, least: number): Promise<string[]> =>
   page.evaluate((wanted) => {
     const channels = (color: string) => (color.match(/[\d.]+/g) ?? []).map(Number);
     const light = (color: string) => {
@@ -52,6 +52,36 @@ export const faintTexts = (page: Page, least: number): Promise<string[]> =>
       return ratio < wanted ? [`${ratio.toFixed(2)}: ${element.textContent?.slice(0, 40)}`] : [];
     });
   }, least);
+
+/** A thirtieth of the picture's height is read from 8 m. */
+const SMALLEST = 1 / 30;
+/** WCAG 2.2, 1.4.6: enhanced contrast. */
+const CONTRAST = 7;
+
+/**
+ * What can't be read from the back of a room: texts of a board that are small, and those that are faint on its
+ * light ground or on its dark one. The ground is as it was afterwards.
+ */
+export async function unreadable(page: Page): Promise<string[]> {
+  const { height } = page.viewportSize()!;
+  const ground = (name: string) =>
+    page.evaluate((wanted) => {
+      const { dataset } = document.documentElement;
+      const before = dataset.ground ?? 'light';
+      dataset.ground = wanted;
+      return before;
+    }, name);
+  const faintOn = async (name: string) => {
+    await ground(name);
+    await still(page);
+    return faintTexts(page, CONTRAST);
+  };
+  const small = await smallTexts(page, height * SMALLEST);
+  const before = await ground('light');
+  const [light, dark] = [await faintOn('light'), await faintOn('dark')];
+  await ground(before);
+  return [...small, ...light, ...dark.map((text) => `dark ${text}`)];
+}
 
 /** What axe-core finds against WCAG 2.2 A and AA, as `rule: element`. */
 export async function axeFindings(page: Page): Promise<string[]> {

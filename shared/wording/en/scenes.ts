@@ -66,7 +66,8 @@ export const scenes = {
     soFar: (same: number, of: number): string => `${same} of ${of} still do as planned`,
     made: (same: number, of: number, met: boolean): string =>
       `${same} of ${of} ${met ? 'make it' : 'do as planned'}`,
-    cause: (n: number, cause: Cause): string => `${counted(n, 'robot', 'robots')} ${outlook.cause(cause)}`,
+    /** Under how many make it: so many others, and why. */
+    cause: (n: number, cause: Cause): string => `${n} ${outlook.cause(cause)}`,
     none: 'No robot can start here.',
   },
   foretell: {

@@ -66,7 +66,8 @@ export const scenes = {
       `${same} de ${of} ${plural(same, 'sigue', 'siguen')} según el plan`,
     made: (same: number, of: number, met: boolean): string =>
       `${same} de ${of} ${met ? plural(same, 'lo consigue', 'lo consiguen') : plural(same, 'cumple el plan', 'cumplen el plan')}`,
-    cause: (n: number, cause: Cause): string => `${counted(n, 'robot', 'robots')} ${outlook.cause(cause)}`,
+    /** Under how many make it: so many others, and why. */
+    cause: (n: number, cause: Cause): string => `${n} ${outlook.cause(cause)}`,
     none: 'Ningún robot puede salir aquí.',
   },
   foretell: {
