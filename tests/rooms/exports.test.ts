@@ -51,12 +51,12 @@ describe('results as CSV', () => {
     const tenths = '\\d+(?:\\.\\d)?';
     const time = '\\d{4}-\\d\\d-\\d\\dT[\\d:.]+Z';
     expect(lines[1]).toMatch(
-      new RegExp(`^1,first-line,1,sailboat,1,${time},no,yes,no,0,no,60,1,,,0,${tenths},${tenths},0$`),
+      new RegExp(`^1,first-line,1,sailboat,1,${time},no,yes,no,0,no,60,1,,,0,${tenths},${tenths},0,$`),
     );
     expect(lines[2]).toMatch(
-      new RegExp(`^1,first-line,1,sailboat,2,${time},no,yes,yes,60,yes,60,1,,,0,${tenths},${tenths},0$`),
+      new RegExp(`^1,first-line,1,sailboat,2,${time},no,yes,yes,60,yes,60,1,,,0,${tenths},${tenths},0,$`),
     );
-    expect(lines[3]).toBe(',,2,bell,,,,,,,,0,2,,,,,,');
+    expect(lines[3]).toBe(',,2,bell,,,,,,,,0,2,,,,,,,');
     expect(lines[4]).toBe('');
   });
 
