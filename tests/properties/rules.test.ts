@@ -235,7 +235,7 @@ describe('any drawing that the documents accept', () => {
       fc.property(anything, fc.constantFrom(...KITS), fc.boolean(), (drawing, one, turns) => {
         fc.pre(isDocument(drawing));
         const kit: Kit = { ...one, robot: { ...one.robot, looseEnd: turns ? 'turn-back' : 'stop' } };
-        // Every other line is given, and an area to keep out of lies across the middle.
+        // Every other line is given; an area to keep out of and a box for marks lie across the middle.
         const part = (given: number): Drawing => {
           const lines = drawing.lines.filter((_, i) => i % 2 === given);
           return { lines, marks: drawing.marks.filter((m) => lines.some((line) => line.id === m.line)) };
@@ -244,6 +244,7 @@ describe('any drawing that the documents accept', () => {
         const sheet = {
           ...sheetFrom({ x: 100, y: 100 }, { x: 300, y: 200 }),
           keepOut: [{ id: 'nest', name: { en: 'nest' }, polygon: NEST }],
+          boxes: [{ id: 'box', name: { en: 'Marks' }, at: { x: 90, y: 90 }, w: 110, h: 60 }],
           given: part(1),
         };
         const findings = plainFindings(ruleContext(sheet, own, kit, ['start'], { ink: 100, marks: 1 }));
