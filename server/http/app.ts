@@ -21,12 +21,19 @@ const SMALL_BODY_BYTES = 10_000;
 const LARGE: readonly string[] = [ROUTES.restoreRoom, ROUTES.saveChallenge, ROUTES.saveKit];
 const READING = ['GET', 'HEAD', 'OPTIONS'];
 
-/** What the body reader complains about, as a refusal; undefined for any other error. */
-function bodyRefusal(error: unknown): WireRefusal | undefined {
-  if (typeof error !== 'object' || error === null || !('type' in error)) return undefined;
-  const { type, limit, length } = error as { type: unknown; limit?: number; length?: number };
-  if (type === 'entity.too.large') return { code: 'too-large', bytes: length ?? 0, most: limit ?? 0 };
-  return typeof type === 'string' ? { code: 'bad-form', path: '', problem: type } : undefined;
+/**
+ * What Express and its parts say of a request that can't be read: a body, an address, a range. It is the
+ * asker's own, and no trouble of the server's. Undefined for any other error.
+ */
+function requestRefusal(error: unknown): WireRefusal | undefined {
+  if (typeof error !== 'object' || error === null) return undefined;
+  const { type, status, limit, length } = error as {
+    [name in 'type' | 'status' | 'limit' | 'length']?: unknown;
+  };
+  if (type === 'entity.too.large')
+    return { code: 'too-large', bytes: Number(length ?? 0), most: Number(limit ?? 0) };
+  if (typeof status !== 'number' || status < 400 || status > 499) return undefined;
+  return { code: 'bad-form', path: '', problem: typeof type === 'string' ? type : 'invalid' };
 }
 
 /** Everything over HTTP: pages, joining, downloads, health. */
@@ -89,7 +96,7 @@ export function makeApp(parts: HttpParts): Express {
   );
   app.use((_, response) => refuse(response, { code: 'unknown-page' }));
   const failed: ErrorRequestHandler = (error, request, response, _next) => {
-    const refusal = bodyRefusal(error);
+    const refusal = requestRefusal(error);
     if (!refusal) parts.trouble(`${request.method} ${request.path}`, error);
     if (!response.headersSent) refuse(response, refusal ?? troubleOf(error));
   };

@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import jsqr from 'jsqr';
 import { PNG } from 'pngjs';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -11,6 +14,7 @@ import {
   post,
   quickJudging,
   seated,
+  testServer,
 } from './harness.ts';
 import { stage } from './stage.ts';
 
@@ -160,6 +164,27 @@ describe('headers', () => {
   });
 });
 
+describe('a request that cannot be read', () => {
+  const gzipped = { 'content-type': 'application/json', 'content-encoding': 'gzip' };
+
+  it.each<[string, string, RequestInit]>([
+    ['an address that is no text', '/api/print/%ff.pdf', {}],
+    ['a body that is not packed', ROUTES.join, { method: 'POST', headers: gzipped, body: 'plain' }],
+    ['a part behind the end of a file', '/mark.svg', { headers: { range: 'bytes=99-' } }],
+    ['a file that must be another one', '/mark.svg', { headers: { 'if-match': '"other"' } }],
+  ])('is refused, and is no trouble of the server: %s', async (_, path, request) => {
+    const pages = mkdtempSync(join(tmpdir(), 'harbour-pages-'));
+    writeFileSync(join(pages, 'mark.svg'), '<svg/>');
+    const lines: string[] = [];
+    const logTo = { write: (line: string) => void lines.push(line) };
+    const other = await testServer({ judging: quickJudging, pages, logLevel: 'error', logTo });
+    expect(await refusalOf(await fetch(other.url + path, request))).toEqual([400, 'bad-form']);
+    expect(lines).toEqual([]);
+    await other.end();
+    rmSync(pages, { recursive: true });
+  });
+});
+
 describe('the QR code', () => {
   it('leads into the room at the address that tablets reach, read by another library', async () => {
     const svg = await (await get(`${ROUTES.qr}?room=${word}`)).text();
@@ -168,8 +193,8 @@ describe('the QR code', () => {
   });
 
   it('is told beside all addresses', async () => {
-    const { join, fixed, all } = (await (await get(ROUTES.addresses)).json()) as JoinAddresses;
-    expect([join, fixed]).toEqual(['http://harbour.example:4310', true]);
+    const { join: address, fixed, all } = (await (await get(ROUTES.addresses)).json()) as JoinAddresses;
+    expect([address, fixed]).toEqual(['http://harbour.example:4310', true]);
     expect(all.every(({ address }) => /^http:\/\/[\w.]+:\d+$/.test(address))).toBe(true);
   });
 });

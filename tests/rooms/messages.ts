@@ -113,6 +113,7 @@ const PATHS = [
   '/api/print/sheet.pdf',
   '/api/print/drawing.svg',
   '/api/print/__proto__.pdf',
+  '/api/print/%ff.pdf',
   '/',
   '/desk',
   '/board',
