@@ -210,8 +210,8 @@ export async function startServer(config: ServerConfig): Promise<RunningServer> 
   }
   const { port } = http.address() as AddressInfo;
   const url = `${scheme}://localhost:${port}`;
-  // A certificate is for a name, which this machine's own is not.
-  const here = tls && publicUrl ? addresses.now().join : url;
+  // A certificate is for a name, and behind a balancer nobody sits at this machine.
+  const here = publicUrl && (tls || !neighbours.alone) ? addresses.now().join : url;
   logger.info({ port }, 'listening');
   return {
     url,

@@ -167,3 +167,19 @@ describe('logs at level info', () => {
       expect(lines.join('')).not.toContain(told);
   });
 });
+
+describe('the links of a server', () => {
+  const publicUrl = 'https://lines.example';
+
+  it('on one machine are for whoever sits at it', async () => {
+    server = await testServer({ judging: quickJudging, publicUrl });
+    expect(server.deskLink).toBe(`${server.url}/desk?key=${server.ownerKey}`);
+  });
+
+  it('behind a balancer are for whoever sits elsewhere', async () => {
+    const neighbours = new FakeLine().end('p0');
+    server = await testServer({ log: new MemoryLog(), neighbours, publicUrl });
+    expect(server.deskLink).toBe(`${publicUrl}/desk?key=${server.ownerKey}`);
+    expect(server.boardLink).toBe(`${publicUrl}/board`);
+  });
+});
