@@ -20,5 +20,8 @@ export const CONDITIONS_FOLDS: {
     team === null
       ? { ...state, conditions: { ...state.conditions, weather } }
       : withOwn(state, team, { weather }),
-  'sheet-set': (state, { team, sheet }) => withOwn(state, team, { sheet }),
+  'sheet-set': (state, { team, sheet }) => {
+    const own = ownOf(state.conditions, team);
+    return withOwn(state, team, { sheet, earlier: [...new Set([...own.earlier, own.sheet])] });
+  },
 };

@@ -107,7 +107,7 @@ export type Refusal =
   | { readonly code: 'no-challenge' }
   | { readonly code: 'unknown-challenge'; readonly key: string }
   | { readonly code: 'other-round' }
-  /** The team has been given another sheet since this was drawn. */
+  /** This was drawn on a sheet that the team has not had. */
   | { readonly code: 'other-sheet' }
   | { readonly code: 'unknown-entry'; readonly entry: string }
   | { readonly code: 'already-judged' }

@@ -25,6 +25,8 @@ export interface OwnConditions {
   readonly weather: Weather | null;
   /** null: that of its berth. */
   readonly sheet: OwnSheet | null;
+  /** What it had before in this round: a tablet that was away may hand in what it drew on one of these. */
+  readonly earlier: readonly (OwnSheet | null)[];
 }
 
 export const USUAL_CONDITIONS: Conditions = { weather: null, own: [] };
@@ -40,7 +42,7 @@ export type ConditionsFact =
   | { readonly kind: 'sheet-set'; readonly team: TeamId; readonly sheet: OwnSheet | null };
 
 export const ownOf = ({ own }: Conditions, team: TeamId): OwnConditions =>
-  own.find((one) => one.team === team) ?? { team, weather: null, sheet: null };
+  own.find((one) => one.team === team) ?? { team, weather: null, sheet: null, earlier: [] };
 
 /** What of it those know who know only some teams' part. */
 export const conditionsTo = ({ weather, own }: Conditions, knows: (team: TeamId) => boolean): Conditions => ({

@@ -21,7 +21,7 @@ import {
   type Rule,
   refuse,
 } from './decision.ts';
-import { conditionsFor } from './drawn-in.ts';
+import { hasHad } from './drawn-in.ts';
 import type { RoomFact, Seat, ToldVerdict } from './events.ts';
 import { isBuilding, type Phase, type RoomState, timeIn } from './state.ts';
 
@@ -113,11 +113,12 @@ function stage(state: RoomState, command: CommandOf<'stage'>): Decision {
 function handIn(state: RoomState, command: CommandOf<'hand-in'>, seat: Seat, now: Millis): Decision {
   const { round, entry, design, variant } = command;
   const own = state.teams.find(({ id }) => seat.role === 'team' && id === seat.team);
-  const isOnOther = own && variant !== undefined && conditionsFor(state, own).variant !== variant;
-  if (isOnOther && round === state.rounds.length - 1) return refuse({ code: 'other-sheet' });
+  const isStrange = own && variant !== undefined && !hasHad(state, own, variant);
+  if (isStrange && round === state.rounds.length - 1) return refuse({ code: 'other-sheet' });
   return whileDrawing(state, round, seat, (team, building) => {
     const late = building.ended || (building.until !== null && timeIn(state, now) >= building.until);
-    return { kind: 'handed-in', entry, team, design, late, taken: !late };
+    const onSheet = variant === undefined ? {} : { variant };
+    return { kind: 'handed-in', entry, team, design, late, taken: !late, ...onSheet };
   });
 }
 

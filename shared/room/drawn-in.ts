@@ -25,3 +25,13 @@ export const conditionsFor = (
   const { weather, sheet } = ownOf(conditions, team.id);
   return { variant: variantOn(sheet, rounds.at(-1), team), weather: weather ?? conditions.weather };
 };
+
+/** Whether a team has, or had before in this round, the sheet that something was drawn on. */
+export function hasHad(
+  { rounds, conditions }: Pick<RoomState, 'rounds' | 'conditions'>,
+  team: Pick<Team, 'id' | 'berth'>,
+  variant: Variant | null,
+): boolean {
+  const { sheet, earlier } = ownOf(conditions, team.id);
+  return [sheet, ...earlier].some((one) => variantOn(one, rounds.at(-1), team) === variant);
+}

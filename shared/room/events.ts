@@ -99,6 +99,8 @@ export type RoomFact =
       readonly late: boolean;
       /** Whether it counts from the start. Absent: from a time when late ones did too. */
       readonly taken?: boolean | undefined;
+      /** Of its sheet. Absent where the tablet has not said so, and in the copy of a seat that may not see it. */
+      readonly variant?: Variant | null | undefined;
     }
   /** The desk has these late entries count, or no longer. */
   | { readonly kind: 'late-taken'; readonly entries: readonly EntryId[]; readonly on: boolean }

@@ -32,7 +32,7 @@ export function newEntry(state: RoomState, fact: FactOf<'handed-in'>, event: Roo
     design: fact.design,
     at: event.at,
     late: fact.late,
-    variant: drawnIn.variant,
+    variant: fact.variant === undefined ? drawnIn.variant : fact.variant,
     weather: drawnIn.weather,
     mended: team?.mended.includes(round) ?? false,
     gentler: isGentler(state, fact.team, round),

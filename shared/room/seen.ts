@@ -29,7 +29,7 @@ function seenFact(seat: Seat, fact: RoomFact, state: RoomState): RoomFact | null
   if (isBoardFact(fact)) return seat.role === 'board' ? boardFactTo(fact, state) : null;
   switch (fact.kind) {
     case 'handed-in':
-      return owns(seat, fact.team) ? fact : { ...fact, design: null };
+      return owns(seat, fact.team) ? fact : { ...fact, design: null, variant: undefined };
     case 'judged':
       if (seat.role === 'board') return fact.counted ? fact : null;
       return owns(seat, ownerOf(state, fact.entry)) ? { ...fact, counted: false } : null;

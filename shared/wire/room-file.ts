@@ -13,7 +13,7 @@ import { EVENT_VERSION, type RoomEvent, type RoomFact } from '../room/events.ts'
 import { LONGEST_QUEUE } from '../room/plan.ts';
 import { EMBLEMS, PHASES, WALL_WISHES } from '../room/state.ts';
 import { upgraded } from '../room/upgrade.ts';
-import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, PICKED, TRIED } from './ask-forms.ts';
+import { BECAUSE, NOTE_WORDS, NoteNumber, ON_BOARD, OnVariant, PICKED, TRIED } from './ask-forms.ts';
 import { DRIVING_FACTS, RobotNumber } from './driving-forms.ts';
 import { LIMITS } from './protocol.ts';
 import { type Checked, checkForm } from './schemas.ts';
@@ -156,6 +156,7 @@ const Fact: z.ZodMiniType<RoomFact, unknown> = z.discriminatedUnion('kind', [
     design: DocId,
     late: z.boolean(),
     taken: z.optional(z.boolean()),
+    variant: OnVariant,
   }),
   z.strictObject({
     kind: z.literal('late-taken'),

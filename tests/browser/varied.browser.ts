@@ -21,6 +21,7 @@ it('the desk gives neighbours other sheets before building, and sees each drawin
   const desk = await deskPage(here.browser, here.room, SIZES[1]!);
   watched.push(desk);
   const { page } = desk;
+  await page.getByLabel('Weather of this round').selectOption('stormy');
   const box = page.getByRole('checkbox', { name: /mirrored or turned sheets/ });
   await box.click();
   await here.room.desk.until('varied sheets', () => here.room.desk.state!.variedSheets);
@@ -39,10 +40,15 @@ it('the desk gives neighbours other sheets before building, and sees each drawin
   watched.push(board);
   await board.page.goto(`${here.room.server.url}/board?room=${here.room.room}`);
   await board.page.getByText('Neighbours have other sheets').waitFor();
+  await board.page.getByText('Twenty robots will drive it in a storm.').waitFor();
   await picture(board.page, 'board-1024-varied');
   await expectTidy(board.page, 'varied');
 
-  await here.room.ask({ kind: 'start-building', seconds: null });
+  // In calm weather the same robots make each sheet.
+  await here.room.ask(
+    { kind: 'set-weather', team: null, weather: null },
+    { kind: 'start-building', seconds: null },
+  );
   // A sheet that teams draw on stays as it is.
   await page.getByText('building').first().waitFor();
   await here.room.handIn(0, FERRY.model!);

@@ -123,13 +123,16 @@ describe('a room in which one team has a mirrored sheet', () => {
     await draft('mirrored', PLAIN);
     expect(await drawingOf(team)).not.toBe(before);
 
-    expect(codeOf(await handInOn(inStorm, null, PLAIN))).toBe('other-sheet');
+    expect(codeOf(await handInOn(other, 'mirrored', MIRRORED))).toBe('other-sheet');
+    // The tablet was away while the desk gave it the sheet.
+    seqOf(await handInOn(inStorm, null, PLAIN));
     seqOf(await handInOn(inStorm, 'mirrored', MIRRORED));
     seqOf(await handInOn(other, null, PLAIN));
-    await judged(6);
-    const [own, plain] = desk.state!.entries.slice(-2);
-    expect([own!.variant, plain!.variant]).toEqual(['mirrored', null]);
-    expect([own!.verdict!.met, own!.verdict!.points]).toEqual([true, plain!.verdict!.points]);
+    await judged(7);
+    const three = desk.state!.entries.slice(-3);
+    expect(three.map(({ variant }) => variant)).toEqual([null, 'mirrored', null]);
+    expect(three.map(({ verdict }) => verdict!.met)).toEqual([true, true, true]);
+    expect(new Set(three.map(({ verdict }) => verdict!.points)).size).toBe(1);
   });
 
   it('tells nobody else of it before the drawing is shown', async () => {

@@ -45,7 +45,7 @@ export const refusals: Sentences = {
   'other-round': () =>
     'This drawing belongs to an earlier challenge. It stays on this tablet; go on with the new one.',
   'other-sheet': () =>
-    'Your sheet is another one now, and your drawing came along. Look at it and hand it in again.',
+    'This drawing is not on a sheet of your team. Load the page, look at it and hand it in again.',
   'unknown-entry': () => 'That drawing is not in this room. Choose one from the list.',
   'already-judged': () => 'This drawing has been judged already. Nothing has changed.',
   'not-building': () => 'Nobody is building now. Wait until the building time has begun.',

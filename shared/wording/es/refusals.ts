@@ -45,7 +45,8 @@ export const refusals: Sentences = {
   'unknown-challenge': ({ key }) => `No hay ningún reto llamado «${key}». Elige uno de la lista.`,
   'other-round': () =>
     'Este dibujo es de un reto anterior. Se queda en esta tableta; sigue con el reto nuevo.',
-  'other-sheet': () => 'Tu hoja es otra ahora y tu dibujo va con ella. Míralo y entrégalo otra vez.',
+  'other-sheet': () =>
+    'Este dibujo no está en una hoja de tu equipo. Carga la página, míralo y entrégalo otra vez.',
   'unknown-entry': () => 'Ese dibujo no está en esta sala. Elige uno de la lista.',
   'already-judged': () => 'Este dibujo ya tiene su resultado. No ha cambiado nada.',
   'not-building': () => 'Ahora nadie dibuja. Espera a que empiece el tiempo.',

@@ -58,7 +58,7 @@ describe('the weather of a round', () => {
   it('of a team is known to it and the desk alone, and so is that of its entries', () => {
     const moves = [...BUILDING, weather(null, 'breezy'), weather('t1', 'stormy'), handIn('t1', 'e1')];
     const state = roomAfter(...moves);
-    const own = [{ team: 't1', weather: 'stormy', sheet: null }];
+    const own = [{ team: 't1', weather: 'stormy', sheet: null, earlier: [] }];
     expect(everySeat.map((seat) => view(state, seat).conditions)).toEqual([
       { weather: 'breezy', own },
       { weather: 'breezy', own },
@@ -165,18 +165,26 @@ describe('a sheet of its own', () => {
     expect(notes(...BUILDING, sheet('turned'), sheet(null))).toEqual([{ kind: 'sheet', variant: null }]);
   });
 
-  it('has what was drawn on another one handed in again', () => {
+  it('takes what a tablet that was away drew on the one before, on that one, and no sheet that it never had', () => {
     const state = roomAfter(...BUILDING, sheet('turned'));
     const code = (variant: Variant | null | undefined) =>
       codeOf(
         decide(state, { kind: 'hand-in', round: 0, entry: 'e1', design: 'd', variant }, team('t1'), 3000),
       );
     expect([null, 'mirrored' as const, 'turned' as const, undefined].map(code)).toEqual([
-      'other-sheet',
+      'accepted',
       'other-sheet',
       'accepted',
       'accepted',
     ]);
+    const late: Move = [team('t1'), { kind: 'hand-in', round: 0, entry: 'e1', design: 'd', variant: null }];
+    expect(told(roomAfter(...BUILDING, sheet('turned'), late))).toEqual([null, null, null, null]);
+    const turned: Move = [
+      team('t1'),
+      { kind: 'hand-in', round: 0, entry: 'e1', design: 'd', variant: 'turned' },
+    ];
+    const back = roomAfter(...BUILDING, sheet('turned'), sheet(null), turned);
+    expect(told(back)).toEqual(['turned', 'turned', null, null]);
   });
 
   it('is refused without a challenge, for a team that does not play, as it is already, and to others', () => {

@@ -97,6 +97,13 @@ describe('choiceOf', () => {
     expect(why(choiceOf(room, drawn, 'forecast'))).toEqual({ kind: 'foretell', entry: 'b' });
   });
 
+  it('shows a fleet in the weather that an entry was judged in', () => {
+    const stormy: Move = [DESK, { kind: 'set-weather', team: 't1', weather: 'stormy' }];
+    const room = roomAfter(...SHOWING.slice(0, -1), stormy, ...judged('t1', 'e', 10, 9500), SHOWING.at(-1)!);
+    const ask = { kind: 'show-fleet', entry: 'e', weather: 'stormy' };
+    expect(why(choiceOf(room, drawn, 'fleet'))).toEqual(ask);
+  });
+
   it('foretells without any tablet where the challenge gives marks, and says so where it gives none', () => {
     const room = roomAfter([DESK, { kind: 'choose-challenge', challenge: 'c1', key: 'k1' }]);
     expect(why(choiceOf(room, predicted, 'forecast'))).toEqual({ kind: 'foretell', entry: null });
