@@ -3,7 +3,7 @@ import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design, Drawing } from '../../shared/documents/design.ts';
 import type { Finding } from '../../shared/documents/verdict.ts';
-import type { RoomState, Team } from '../../shared/room/state.ts';
+import type { RoomState, Team, TeamId } from '../../shared/room/state.ts';
 import { titleOfRule } from '../../shared/wording/rule-title.ts';
 import type { Wording } from '../../shared/wording/wording.ts';
 import { EmblemBadge } from '../parts/emblem-badge.tsx';
@@ -40,7 +40,7 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
   const { desk } = useWholeWords();
   const pickTeam = useDesk((state) => state.pickTeam);
   const drawing = useTeamDrawing(room, team, challenge);
-  const findings = useLastFindings(challenge, drawing?.design ?? null);
+  const findings = useLastFindings(challenge, drawing?.design ?? null, team.id);
   const doing = useLinkState((state) => state.doings[team.id]);
   const now = useServerTime(LOOK_EVERY);
   const glance = glanceAt({
@@ -89,8 +89,12 @@ export const TeamCard = memo(function TeamCard(props: TeamCardProps) {
 });
 
 /** Until the newest drawing has been looked at, what was found in the one before: words and order don't flicker. */
-function useLastFindings(challenge: Challenge, design: Design | null): readonly Finding[] | null {
-  const findings = useFindings(challenge, design);
+function useLastFindings(
+  challenge: Challenge,
+  design: Design | null,
+  team: TeamId,
+): readonly Finding[] | null {
+  const findings = useFindings(challenge, design, team);
   const last = useRef({ challenge, findings });
   if (findings || !design || last.current.challenge !== challenge) last.current = { challenge, findings };
   return last.current.findings;

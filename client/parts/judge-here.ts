@@ -50,6 +50,8 @@ export interface Asked {
   readonly staging?: Staging | null;
   /** Only what is found wrong: of many drawings, traces and ways would be most of what crosses to the page. */
   readonly findingsOnly?: boolean;
+  /** Whose drawings follow one another, each mostly like the last: what stayed is taken over from that one. */
+  readonly series?: string;
 }
 export type Outcome =
   | { readonly judged: JudgedHere }
@@ -58,13 +60,18 @@ export type Outcome =
 
 export type JudgeHere = (challenge: Challenge, asked: Asked) => Outcome;
 
-/** The engine as the pages use it, in the worker or in the page, for one design after another. */
+/** The engine as the pages use it, in the worker or in the page, for one design after another of each series. */
 export function startJudgeHere(): JudgeHere {
-  const live = liveJudge();
-  return (challenge, { design, mend, staging, findingsOnly }) => {
+  const lives = new Map<string, ReturnType<typeof liveJudge>>();
+  const liveOf = (series: string) => {
+    const live = lives.get(series) ?? liveJudge();
+    lives.set(series, live);
+    return live;
+  };
+  return (challenge, { design, mend, staging, findingsOnly, series = '' }) => {
     if (mend !== null) return { mended: mendedDesign(challenge, design, mend) };
     if (staging) return { judged: stagedHere(challenge, design, staging) };
-    const judged = live(challenge, design);
+    const judged = liveOf(series)(challenge, design);
     if (findingsOnly) return { findings: judged.verdict.findings };
     return { judged: { ...judged, ways: waysOf(challenge, design, judged) } };
   };

@@ -13,12 +13,13 @@ const scope = self as unknown as {
 };
 
 const judge = startJudgeHere();
-/** Kept as one object, by which the judge knows that sheet and kit are the same. */
-let challenge: Challenge | null = null;
+/** The last of each series, kept as one object, by which the judge knows that sheet and kit are the same. */
+const challenges = new Map<string, Challenge>();
 
 function judged(order: JudgeOrder): void {
-  challenge = order.challenge ?? challenge;
+  const challenge = order.challenge ?? challenges.get(order.series);
   if (!challenge) return;
+  challenges.set(order.series, challenge);
   try {
     scope.postMessage({ id: order.id, outcome: judge(challenge, order) });
   } catch (error) {

@@ -2,12 +2,14 @@ import { useEffect, useState } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import type { Design } from '../../shared/documents/design.ts';
 import type { Finding, Verdict } from '../../shared/documents/verdict.ts';
+import type { TeamId } from '../../shared/room/state.ts';
 import type { Asked, JudgedHere, JudgeHere, Outcome, Staging, WaysOfGoals } from './judge-here.ts';
 import type { Loaded } from './use-document.ts';
 
 export interface JudgeOrder extends Asked {
   readonly id: number;
-  /** Null where it is that of the worker's last order. */
+  readonly series: string;
+  /** Null where it is that of the last order of its series. */
   readonly challenge: Challenge | null;
 }
 export type JudgeAnswer =
@@ -29,8 +31,8 @@ interface Waiting extends Asked {
 }
 
 let worker: Worker | null = null;
-/** What the worker has: a challenge crosses to it once. */
-let challengeThere: Challenge | null = null;
+/** What the worker has for each series: a challenge crosses to it once. */
+const challengesThere = new Map<string, Challenge>();
 /** This browser can't start the worker, or it did not load: the engine runs in the page then. */
 let inPage = false;
 let judgeInPage: JudgeHere | null = null;
@@ -41,7 +43,7 @@ const queues: Record<Urgency, Waiting[]> = { now: [], idle: [] };
 function theWorker(): Worker {
   if (worker) return worker;
   worker = new Worker(new URL('./judge-worker.ts', import.meta.url), { type: 'module' });
-  challengeThere = null;
+  challengesThere.clear();
   worker.onmessage = ({ data }: MessageEvent<JudgeAnswer>) => {
     const finished = running;
     running = null;
@@ -74,17 +76,19 @@ async function workInPage(waiting: Waiting): Promise<void> {
   startNext();
 }
 
-function workAside({ challenge, design, mend, staging = null, findingsOnly = false }: Waiting): void {
+function workAside({ challenge, ...asked }: Waiting): void {
+  const { design, mend, staging = null, findingsOnly = false, series = '' } = asked;
   const there = theWorker();
   const order: JudgeOrder = {
     id: nextId++,
-    challenge: challenge === challengeThere ? null : challenge,
+    series,
+    challenge: challenge === challengesThere.get(series) ? null : challenge,
     design,
     mend,
     staging,
     findingsOnly,
   };
-  challengeThere = challenge;
+  challengesThere.set(series, challenge);
   there.postMessage(order);
 }
 
@@ -171,15 +175,19 @@ export const useStagedRun = (
   staging: Staging,
 ): JudgedHere | null => useAnswer(STAGED, challenge, design, staging);
 
-/** What the verdict finds wrong, for one of many drawings at which nobody looks closely. */
-export const useFindings = (challenge: Challenge, design: Design | null): readonly Finding[] | null =>
-  useAnswer(FOUND, challenge, design);
+/** What the verdict finds wrong with a team's drawing, where nobody looks closely at one of many. */
+export const useFindings = (
+  challenge: Challenge,
+  design: Design | null,
+  team: TeamId,
+): readonly Finding[] | null => useAnswer(FOUND, challenge, design, null, team);
 
 function useAnswer<T>(
   question: Question<T>,
   challenge: Challenge | null,
   design: Design | null,
   staging: Staging | null = null,
+  series = '',
 ): T | null {
   const [, setTurn] = useState(0);
   const { urgency, findingsOnly = false, answerIn, known } = question;
@@ -191,7 +199,7 @@ function useAnswer<T>(
     let again: ReturnType<typeof setTimeout> | undefined;
     const order = async () => {
       try {
-        const asked = { challenge, design, mend: null, staging, findingsOnly };
+        const asked = { challenge, design, mend: null, staging, findingsOnly, series };
         const outcome = await askAside(asked, urgency, () => !current);
         const answer = outcome && answerIn(outcome);
         if (!answer) return;
@@ -207,7 +215,7 @@ function useAnswer<T>(
       current = false;
       clearTimeout(again);
     };
-  }, [challenge, design, staging, urgency, findingsOnly, answerIn, known, here]);
+  }, [challenge, design, staging, series, urgency, findingsOnly, answerIn, known, here]);
   return here?.answer ?? null;
 }
 

@@ -63,6 +63,19 @@ describe('startJudgeHere', () => {
     expect(certain).toEqual({ arrive: sampled, marks: traces.map(() => ({ t: 0, met: true })) });
   });
 
+  it('drawings of several series, in turn: each verdict is the judge’s', () => {
+    const of = (key: string) => ({ challenge: ready(key), design: ready(key).model! });
+    const series = { a: of('ferry-junction'), b: of('first-line'), c: of('three-calls') };
+    for (const turn of [0, 1])
+      for (const [name, { challenge, design }] of Object.entries(series)) {
+        const marks = design.drawing.marks.slice(turn);
+        const drawn = { ...design, drawing: { ...design.drawing, marks } };
+        const outcome = ask(challenge, { design: drawn, mend: null, series: name });
+        const { ways: _, ...judged } = 'judged' in outcome ? outcome.judged : { ways: {} };
+        expect(judged).toEqual(judge(challenge, drawn, 'live'));
+      }
+  });
+
   it('mends a finding of the verdict by its id, and nothing by another', () => {
     const { begin, ...corner } = ready('sharp-corner');
     const faulty = judgeHere(corner, begin!).verdict.findings.find(({ rule }) => rule === 'R-corner')!;
