@@ -30,11 +30,15 @@ export interface NotesSource {
   readonly nameOf: (action: Action | undefined) => string;
   /** Of the letters, CSS pixels. */
   readonly size: number;
+  /** The mark whose bands have handles beside the line. */
+  readonly chosen: string | null;
 }
 
 /** From the line's edge to an arrow and on to its words, CSS pixels. */
 const ARROW_OFF = 9;
 const WORDS_OFF = 8;
+/** So much further words stand where handles are, CSS pixels. */
+const PAST_HANDLES = 20;
 /** Mean width of a letter, in text sizes. */
 const LETTER = 0.55;
 
@@ -55,6 +59,7 @@ export function readingNotes(source: NotesSource): ReadingNote[] {
     const there = nameOf(actionOf(kit, mark.word));
     const back = nameOf(actionOf(kit, reversed(mark.word)));
     const off = line.width / 2 + ARROW_OFF / view.scale;
+    const wordsOff = mark.id === source.chosen ? WORDS_OFF + PAST_HANDLES : WORDS_OFF;
     let said = false;
     for (const [heading, name] of [
       [along, there],
@@ -62,7 +67,7 @@ export function readingNotes(source: NotesSource): ReadingNote[] {
     ] as const) {
       const right = { x: -heading.y, y: heading.x };
       const at = { x: middle.x + right.x * off, y: middle.y + right.y * off };
-      const text = said && there === back ? null : textBeside(name, at, right, source, taken);
+      const text = said && there === back ? null : textBeside(name, at, right, wordsOff, source, taken);
       if (text) said = true;
       notes.push({ mark: mark.id, at, along: heading, text });
     }
@@ -75,6 +80,7 @@ function textBeside(
   said: string,
   arrow: PaperPoint,
   right: Direction,
+  wordsOff: number,
   { view, clear, size }: NotesSource,
   taken: Place[],
 ): ReadingNote['text'] {
@@ -82,7 +88,7 @@ function textBeside(
   const width = said.length * size * LETTER;
   const level = right.x > 0.5 || right.x < -0.5;
   const align = !level ? 'middle' : right.x > 0 ? 'left' : 'right';
-  const away = WORDS_OFF + (level ? 0 : size / 2);
+  const away = wordsOff + (level ? 0 : size / 2);
   const at = { px: px + right.x * away, py: py + right.y * away };
   const left = at.px - (align === 'middle' ? width / 2 : align === 'right' ? width : 0);
   const place: Place = { left, top: at.py - size / 2, width, height: size };

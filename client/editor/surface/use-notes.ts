@@ -31,10 +31,11 @@ export function useNotes({ session, editor, fingerDown, layout, view, clear }: N
   const { kit } = session.context;
   const draws = editor.tool === 'straight' || editor.tool === 'freehand';
   const away = fingerDown && !draws;
+  const chosen = editor.selection?.kind === 'mark' ? editor.selection.mark : null;
   return useMemo(() => {
     if (!view || away) return null;
     const nameOf = (action: Action | undefined) => (action ? actions.name(action) : '?');
-    const all = readingNotes({ layout, kit, view, clear, nameOf, size: SIZE });
+    const all = readingNotes({ layout, kit, view, clear, nameOf, size: SIZE, chosen });
     return paintNotes(all, view, SIZE);
-  }, [away, layout, kit, view, clear, actions]);
+  }, [away, layout, kit, view, clear, actions, chosen]);
 }

@@ -9,12 +9,16 @@ const view = { scale: 2, left: 0, top: 0 };
 const nameOf = (action: Action | undefined) =>
   action?.kind === 'choose' ? action.way : (action?.kind ?? '?');
 
-function notesOf(word: string, clear: readonly { px: number; py: number }[] = []) {
+function notesOf(
+  word: string,
+  clear: readonly { px: number; py: number }[] = [],
+  chosen: string | null = null,
+) {
   const { drawing } = lineThrough([60, 100], [160, 100]);
   const bands = [...word].map((ink) => ({ ink, length: 5.5, gap: 0 }));
   const marks = [{ id: 'm1', line: 'l1', at: 40, bands }];
   const layout = layOut(SHEET, { ...drawing, marks });
-  return readingNotes({ layout, kit: DEMO_KIT, view, clear, nameOf, size: 16 });
+  return readingNotes({ layout, kit: DEMO_KIT, view, clear, nameOf, size: 16, chosen });
 }
 
 describe('readingNotes', () => {
@@ -29,6 +33,13 @@ describe('readingNotes', () => {
     expect(back!.at).toEqual({ x: 105.5, y: 93 });
     expect(back!.along.x).toBe(-1);
     expect(back!.text).toMatchObject({ said: 'right' });
+  });
+
+  it('stands past the handles of a chosen mark', () => {
+    // The arrow is at 214 pixels; its words are 8 and half a letter of 16 further, and 20 more past handles.
+    expect(notesOf('AV')[0]!.text!.at.py).toBe(230);
+    expect(notesOf('AV', [], 'm1')[0]!.text!.at.py).toBe(250);
+    expect(notesOf('AV', [], 'm1')[0]!.at).toEqual(notesOf('AV')[0]!.at);
   });
 
   it('says once what is the same from both sides', () => {
