@@ -80,7 +80,9 @@ function TeamDoing({ room, team }: { readonly room: RoomState; readonly team: Te
   const { board } = useWords();
   const said = useLinkState((state) => state.doings[team.id]);
   const handedIn = entriesOf(room, team.id).length > 0;
-  const doing: Doing = said ?? (handedIn ? 'handed-in' : 'drawing');
+  // Once pens are down, what a team has handed in says more than that it draws on.
+  const over = room.building?.ended === true;
+  const doing: Doing = over && handedIn ? 'handed-in' : (said ?? (handedIn ? 'handed-in' : 'drawing'));
   return (
     <li className="doing" data-doing={doing} data-handed-in={handedIn}>
       <MemberBadge team={team} size="1.5em" />
