@@ -89,13 +89,13 @@ it('the last questions are asked, answered by touch and on paper, ended, explain
 
   const end = desk.page.getByRole('button', { name: 'End, and say what is right' });
   await end.click();
-  await tablet.page.getByRole('heading', { name: 'So it is' }).waitFor();
+  await tablet.page.getByRole('heading', { name: 'The answers' }).waitFor();
   await desk.page.getByRole('button', { name: 'Take it back' }).click();
   await tablet.page.getByRole('heading', { name: 'Three last questions' }).waitFor();
   await end.click();
-  await tablet.page.getByRole('heading', { name: 'So it is' }).waitFor();
+  await tablet.page.getByRole('heading', { name: 'The answers' }).waitFor();
   await tablet.page.getByText('You gave no answer here.').waitFor();
-  await tablet.page.getByRole('button', { name: 'Before' }).tap();
+  await tablet.page.getByRole('button', { name: 'Back' }).tap();
   await tablet.page.getByText('It is: slower').waitFor();
   await tablet.page.getByText('It meets aqua and coral, in this order.').waitFor();
   await tablet.page.getByText('Read from the other end, the colours come in another order.').waitFor();

@@ -46,7 +46,7 @@ const check = {
   should: (sentence: string): string => `What it is for: ${sentence}`,
   choice: (choice: ClosingChoice, sheet: Sheet): string =>
     choice.kind === 'reason' ? reasons.said(choice.reason) : questions.choice(choice, sheet),
-  ended: 'So it is',
+  ended: 'The answers',
   said: (answer: string): string => `You said: ${answer}`,
   nothingSaid: 'You gave no answer here.',
   right: (answer: string): string => `It is: ${answer}`,

@@ -244,7 +244,7 @@ const handing = {
 const predicting = {
   questions: 'Questions',
   which: (n: number, of: number) => `Question ${n} of ${of}`,
-  before: 'Before',
+  before: 'Back',
   next: 'Next',
   robots: 'How many robots',
   fewer: 'One fewer',

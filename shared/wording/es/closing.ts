@@ -46,7 +46,7 @@ const check = {
   should: (sentence: string): string => `Lo que se pide: ${sentence}`,
   choice: (choice: ClosingChoice, sheet: Sheet): string =>
     choice.kind === 'reason' ? reasons.said(choice.reason) : questions.choice(choice, sheet),
-  ended: 'Así es',
+  ended: 'Las respuestas',
   said: (answer: string): string => `Dijiste: ${answer}`,
   nothingSaid: 'Aquí no diste respuesta.',
   right: (answer: string): string => `Es: ${answer}`,
