@@ -18,30 +18,32 @@ export function ChartSection() {
     <div className="kit-chart">
       <p>{words.how}</p>
       <p className="desk-quiet">{words.keys}</p>
-      <table className="kit-table" ref={table}>
-        <thead>
-          <tr>
-            <th scope="col">{words.mark}</th>
-            <th scope="col">{words.picture}</th>
-            <th scope="col">{words.meaning}</th>
-            <th scope="col">{words.back}</th>
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {numbers.map((number) => (
-            <ChartRowFields
-              key={number}
-              number={number}
-              mark={marks[number - 1] ?? null}
-              noNames={noNames}
-              at={chartOf(marks.slice(0, number - 1)).length}
-              onChange={(mark) => setMark(number, mark)}
-              onNext={() => goTo(number + 1)}
-            />
-          ))}
-        </tbody>
-      </table>
+      <div className="kit-wide">
+        <table className="kit-table" ref={table}>
+          <thead>
+            <tr>
+              <th scope="col">{words.mark}</th>
+              <th scope="col">{words.picture}</th>
+              <th scope="col">{words.meaning}</th>
+              <th scope="col">{words.back}</th>
+              <td />
+            </tr>
+          </thead>
+          <tbody>
+            {numbers.map((number) => (
+              <ChartRowFields
+                key={number}
+                number={number}
+                mark={marks[number - 1] ?? null}
+                noNames={noNames}
+                at={chartOf(marks.slice(0, number - 1)).length}
+                onChange={(mark) => setMark(number, mark)}
+                onNext={() => goTo(number + 1)}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
       <NoNames id={noNames} />
       <p role="status">{marks.length === 0 ? words.none : words.count(marks.length, kit.chart.length)}</p>
       <ChartFiles />
