@@ -5,8 +5,8 @@ import { Challenge } from '../../shared/documents/challenge.ts';
 import { writeDocument } from '../../shared/documents/values.ts';
 import { ROUTES } from '../../shared/wire/protocol.ts';
 import { post } from '../rooms/harness.ts';
-import { expectClean, picture, type Watched, watchedPage } from './browser.ts';
-import { axeFindings, expectTidy, smallTargets } from './looks.ts';
+import { cutOff, expectClean, overlaps, picture, type Watched, watchedPage } from './browser.ts';
+import { axeFindings, expectTidy, scrolls, smallTargets, textOf } from './looks.ts';
 import { challengeNamed } from './room.ts';
 import { stage } from './stage.ts';
 
@@ -111,6 +111,30 @@ async function boxByKeys(page: Page): Promise<void> {
   await boxes.waitFor();
 }
 
+/** Whatever the window and the text: nothing is cut off or over something else, and nothing scrolls sideways. */
+async function narrowAndLarge(page: Page): Promise<void> {
+  for (const [width, height, text] of [
+    [390, 844, 100],
+    [820, 1180, 100],
+    [1366, 768, 200],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await textOf(page, text);
+    for (const name of ['Lines and marks', 'Goals']) {
+      await part(page, name);
+      const look = async () => [
+        await cutOff(page, true),
+        await overlaps(page),
+        [(await scrolls(page)).x, width, name],
+      ];
+      await expect.poll(look).toEqual([[], [], [0, width, name]]);
+      await picture(page, `builder-${width}-${text}-${name}`);
+    }
+  }
+  await textOf(page, 100);
+  await page.setViewportSize(LAPTOP);
+}
+
 it('a proof says which goal can’t be met and why, and a drawing by hand is undone with the rest', async () => {
   const ferry = challengeNamed('ferry-junction');
   const { server, owner } = on.room;
@@ -121,6 +145,7 @@ it('a proof says which goal can’t be met and why, and a drawing by hand is und
   const { page } = desk;
   await foot(page).getByText('It can be met, with one mark.').waitFor();
   await foot(page).getByText('Difficulty 3').waitFor();
+  await narrowAndLarge(page);
   await part(page, 'How it is played');
   await page.getByLabel('Marks at most').fill('0');
   await foot(page).getByText('It can’t be met.').waitFor();

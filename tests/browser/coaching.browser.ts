@@ -152,6 +152,10 @@ it('on a phone the essential controls are at hand in every step', async () => {
     for (const button of [page.getByRole('button', { name: 'Look here' }), page.locator('.desk-pause')])
       await expect.poll(() => button.isVisible()).toBe(true);
     expect(await smallTargets(page, 24), name).toEqual([]);
+    // A tablet held upright has the same layout.
+    await page.setViewportSize({ width: 820, height: 1180 });
+    await expectTidy(page, `${name} upright`);
+    await page.setViewportSize({ width: 390, height: 844 });
   };
   await see('gather', 'Teams come in');
   await room.ask({ kind: 'choose-challenge', key: CHALLENGE }, { kind: 'go-to', phase: 'brief' });
