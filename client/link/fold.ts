@@ -1,7 +1,15 @@
 import { apply, openedState } from '../../shared/room/apply.ts';
 import type { RoomEvent } from '../../shared/room/events.ts';
-import type { LatestDown, Welcome } from '../../shared/wire/protocol.ts';
+import { type Hello, type LatestDown, PROTOCOL_VERSION, type Welcome } from '../../shared/wire/protocol.ts';
 import type { LinkState } from './state.ts';
+
+/** What a page says of the room that it has. */
+export const helloOf = ({ room, lastAt }: LinkState): Hello => ({
+  version: PROTOCOL_VERSION,
+  room: room?.id ?? null,
+  seq: room?.seq ?? 0,
+  ...(room && lastAt !== null && { at: lastAt }),
+});
 
 export type Folded = { readonly state: LinkState } | { readonly gap: true };
 
@@ -10,7 +18,7 @@ export type Folded = { readonly state: LinkState } | { readonly gap: true };
  * nothing is applied: the page asks for the difference instead of guessing.
  */
 export function foldEvents(state: LinkState, events: readonly RoomEvent[]): Folded {
-  let room = state.room;
+  let { room, lastAt } = state;
   for (const event of events) {
     const have = room?.seq ?? 0;
     if (event.seq <= have) continue;
@@ -18,9 +26,10 @@ export function foldEvents(state: LinkState, events: readonly RoomEvent[]): Fold
     if (room) room = apply(room, event);
     else if (event.fact?.kind === 'opened') room = openedState(event.fact, event);
     else return { gap: true };
+    lastAt = event.at;
   }
   if (room === state.room) return { state };
-  return { state: { ...state, room, ...forgotten(state, room) } };
+  return { state: { ...state, room, lastAt, ...forgotten(state, room) } };
 }
 
 /** Lossy values that events have made old: drafts of an earlier round, the clock of another stage. */
@@ -42,6 +51,7 @@ export function foldWelcome(
     ...state,
     status: { kind: 'live' },
     room: welcome.snapshot ?? (otherRoom ? null : state.room),
+    lastAt: welcome.at,
     you: welcome.you,
     clockOffset,
     ...(otherRoom ? { drafts: {}, doings: {}, stageClock: null } : {}),

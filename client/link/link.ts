@@ -5,14 +5,13 @@ import {
   type ClientAsk,
   type Fetched,
   type Handshake,
-  type Hello,
   type LatestDown,
   type LatestUp,
   PROTOCOL_VERSION,
   type Welcome,
 } from '../../shared/wire/protocol.ts';
 import { Documents } from './documents.ts';
-import { foldEvents, foldLatest, foldWelcome } from './fold.ts';
+import { foldEvents, foldLatest, foldWelcome, helloOf } from './fold.ts';
 import { LatestSender, type Timers } from './latest-up.ts';
 import { NOTHING_KEPT, Outbox, type Pending, type Shelf } from './outbox.ts';
 import { tooLarge, valueTooLarge } from './size.ts';
@@ -187,10 +186,8 @@ export class Link {
     this.#anew = false;
     this.#early = [];
     const sentAt = this.#parts.timers.now();
-    const { room } = this.#state;
-    const hello: Hello = { version: PROTOCOL_VERSION, room: room?.id ?? null, seq: room?.seq ?? 0 };
     try {
-      const welcome = (await this.#wire.ask('hello', hello, timeoutMs)) as Welcome;
+      const welcome = (await this.#wire.ask('hello', helloOf(this.#state), timeoutMs)) as Welcome;
       this.#greeting = false;
       this.#welcomed(welcome, sentAt);
       if (this.#anew) void this.#greet(ANSWER_MS);

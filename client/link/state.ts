@@ -30,6 +30,8 @@ export type Draft = { readonly round: number } & Work;
 export interface LinkState {
   readonly status: LinkStatus;
   readonly room: RoomState | null;
+  /** When the last event of the room was, by the server; null where that is not known. */
+  readonly lastAt: Millis | null;
   readonly you: You | null;
   /** Server time minus the page's own clock, ms. */
   readonly clockOffset: number;
@@ -48,6 +50,7 @@ export interface LinkState {
 export const FIRST_STATE: LinkState = {
   status: { kind: 'connecting' },
   room: null,
+  lastAt: null,
   you: null,
   clockOffset: 0,
   drafts: {},

@@ -69,7 +69,8 @@ export function welcome(
   now: number,
 ): Welcome {
   const { state, events } = open.room;
-  const missed = hello.room === state.id ? events.slice(hello.seq) : undefined;
+  const isOfThese = hello.at === undefined || events[hello.seq - 1]?.at === hello.at;
+  const missed = hello.room === state.id && isOfThese ? events.slice(hello.seq) : undefined;
   const difference = missed && hello.seq > 0 && hello.seq <= state.seq && missed.length <= MOST_MISSED;
   const isHere = (team: string) => sessions.ofTeam(state.id, team).length > 0;
   return {
@@ -79,6 +80,7 @@ export function welcome(
     now,
     events: difference ? missed.map((event): RoomEvent => seen(seat, event, state)) : [],
     snapshot: difference ? null : view(state, seat),
+    at: events.at(-1)?.at ?? now,
     latest: open.newest.seenBy(seat, state, isHere),
   };
 }

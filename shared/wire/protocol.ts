@@ -209,6 +209,11 @@ export interface Hello {
   readonly room: RoomId | null;
   /** The last event that this page has; 0 for none. */
   readonly seq: number;
+  /**
+   * When that event was. Where a store has lost its end, other events have got its numbers: then the page
+   * gets everything anew. Absent: not known.
+   */
+  readonly at?: Millis | undefined;
 }
 
 export type Welcome =
@@ -221,6 +226,8 @@ export type Welcome =
       /** Either the missing events, or a whole state that replaces the page's own. */
       readonly events: readonly RoomEvent[];
       readonly snapshot: RoomState | null;
+      /** When the newest event was that the page now has. */
+      readonly at: Millis;
       /** Newest lossy values that this seat may see. */
       readonly latest: readonly LatestDown[];
     }

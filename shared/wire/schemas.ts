@@ -32,6 +32,7 @@ const HelloForm = z.strictObject({
   version: Version,
   room: z.nullable(Token),
   seq: z.int().check(z.gte(0)),
+  at: z.optional(z.number()),
 });
 const Shake = z.strictObject({
   page: z.enum(['desk', 'board', 'tablet']),

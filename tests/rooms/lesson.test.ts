@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { view } from '../../shared/room/seen.ts';
-import { ROUTES } from '../../shared/wire/protocol.ts';
+import { PROTOCOL_VERSION, ROUTES } from '../../shared/wire/protocol.ts';
 import { codeOf, joinCookie, lineDesign, openRoom, Page, quickJudging, seqOf } from './harness.ts';
 import { stage } from './stage.ts';
 
@@ -124,6 +124,22 @@ describe('coming back', () => {
     expect(await d.hello('another room', 1)).toMatchObject({ ok: true, events: [] });
     const ahead = await d.hello(d.state?.id ?? '', 999);
     expect(ahead.ok && ahead.snapshot?.seq).toBe(1);
+  });
+
+  it('gives a snapshot where the page’s last event is another one than that with its number here', async () => {
+    const d = await desk();
+    for (const on of [true, false]) await d.reaches(seqOf(await d.command({ kind: 'look-here', on })));
+    const last = d.events.at(-2)!;
+    const known = { version: PROTOCOL_VERSION, room: d.state!.id, seq: last.seq };
+    expect(await d.ask('hello', { ...known, at: last.at })).toMatchObject({
+      snapshot: null,
+      events: [{ seq: last.seq + 1 }],
+      at: d.events.at(-1)!.at,
+    });
+    expect(await d.ask('hello', { ...known, at: last.at - 1 })).toMatchObject({
+      snapshot: { seq: last.seq + 1 },
+      events: [],
+    });
   });
 
   it('answers a repeated command as the first time, and does it once', async () => {

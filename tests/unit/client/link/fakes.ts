@@ -158,6 +158,7 @@ export const welcome = (
   now: 5000,
   events: [],
   snapshot: roomState(3),
+  at: 3,
   latest: [],
   ...change,
 });

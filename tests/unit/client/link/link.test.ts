@@ -35,9 +35,13 @@ describe('hello and welcome', () => {
     expect(link.state().status.kind).toBe('away');
     expect(link.state().room?.seq).toBe(3);
     wire.connect();
-    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3 }]);
+    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3, at: 3 }]);
     await wire.answer('hello', welcome({ snapshot: null, events: [lookHere(4), lookHere(5, false)] }));
     expect(link.state().room).toMatchObject({ seq: 5, lookHere: false });
+    wire.listener.events([lookHere(6)]);
+    wire.close();
+    wire.connect();
+    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 6, at: 6 }]);
   });
 
   it('a refusal is shown and asked again after a while', async () => {
@@ -96,7 +100,7 @@ describe('news while a hello is on its way', () => {
     link.wake();
     wire.listener.moved();
     await wire.answer('hello', welcome({ snapshot: null }));
-    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3 }]);
+    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3, at: 3 }]);
     await wire.answer('hello', welcome({ room: 'other', snapshot: roomState(1, { id: 'other' }) }));
     expect(link.state().room?.id).toBe('other');
     expect(wire.bodies('hello')).toEqual([]);
@@ -160,7 +164,7 @@ describe('events', () => {
     const { link, wire } = await live();
     wire.listener.events([lookHere(6)]);
     expect(link.state().room).toMatchObject({ seq: 3, lookHere: false });
-    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3 }]);
+    expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 3, at: 3 }]);
   });
 });
 
