@@ -16,8 +16,9 @@ export function ofForetelling({ foretelling, reasons, replay, together, toPaper,
   each(MISTAKEN_REASONS, reasons.but);
   each([foretelling.wrong, foretelling.truth, foretelling.barSees], (say) => say('…'));
   each(WEATHERS, (weather) => [
-    foretelling.robots(18, 20, weather, true),
-    foretelling.robots(1, 1, weather, false),
+    foretelling.robots(18, 20, weather, 'make-it'),
+    foretelling.robots(1, 1, weather, 'the-same'),
+    foretelling.robots(18, 20, weather, 'one-of-its-ways'),
     foretelling.drivenIn(weather),
   ]);
   each(CAUSES, (cause) => [foretelling.frays(1, 20, cause), foretelling.frays(3, 20, cause)]);

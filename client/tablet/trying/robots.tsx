@@ -1,15 +1,16 @@
 import type { Study } from '../../../shared/judge/study.ts';
+import type { RobotsDo } from '../../../shared/wording/en/foretelling.ts';
 import { useWords } from '../../parts/use-words.ts';
 
 export interface RobotsProps {
   readonly study: Partial<Study>;
-  readonly met: boolean;
+  readonly does: RobotsDo;
 }
 
 const TWENTY = Array.from({ length: 20 }, (_, i) => i);
 
 /** Twenty slightly different robots, one sign each, and where the line frays. */
-export function Robots({ study, met }: RobotsProps) {
+export function Robots({ study, does }: RobotsProps) {
   const { foretelling } = useWords();
   const { entry, frayed } = study;
   const steadiness = entry?.steadiness;
@@ -23,7 +24,7 @@ export function Robots({ study, met }: RobotsProps) {
       </p>
       <p>
         {steadiness
-          ? foretelling.robots(steadiness.same, steadiness.of, steadiness.weather, met)
+          ? foretelling.robots(steadiness.same, steadiness.of, steadiness.weather, does)
           : foretelling.counting}
       </p>
       {frayed && (

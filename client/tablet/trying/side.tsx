@@ -56,6 +56,7 @@ export interface SideProps extends RunProps {
 export function Side(props: SideProps) {
   const { challenge, judged, study, ways, trace, moment } = props;
   const { trying } = useWords().tablet;
+  const { met } = judged.verdict;
   const over = moment?.over ?? false;
   return (
     <aside className="trying-side">
@@ -72,7 +73,7 @@ export function Side(props: SideProps) {
         {trace.ending === 'never-started' ? (
           <Notice tone="caution">{trying.noRun}</Notice>
         ) : (
-          <Robots study={study} met={judged.verdict.met} />
+          <Robots study={study} does={met ? 'make-it' : ways.length > 1 ? 'one-of-its-ways' : 'the-same'} />
         )}
         <div className="trying-goals" data-known={over}>
           <h2>{trying.goals}</h2>

@@ -19,6 +19,15 @@ const NEXT: Readonly<Record<NextKind, string>> = {
 
 const robots = (same: number, of: number): string => `${same} of ${numbers.counted(of, 'robot', 'robots')}`;
 
+/** What most of twenty robots do: meet the goals, drive as the one that is shown, or take one of its ways. */
+export type RobotsDo = 'make-it' | 'the-same' | 'one-of-its-ways';
+
+const ROBOTS_DO: Readonly<Record<RobotsDo, string>> = {
+  'make-it': 'make it',
+  'the-same': 'do the same',
+  'one-of-its-ways': 'go one of these ways',
+};
+
 export const foretelling = {
   ask: 'What will the robot do?',
   askWhere: 'Where does it go wrong? Tap the place.',
@@ -38,8 +47,8 @@ export const foretelling = {
   seenLine: 'line',
   seenPaper: 'paper',
   seenOther: 'something between',
-  robots: (same: number, of: number, weather: Weather, met: boolean): string =>
-    `${robots(same, of)} ${met ? 'make it' : 'do the same'} in ${outlook.weather(weather)}`,
+  robots: (same: number, of: number, weather: Weather, does: RobotsDo): string =>
+    `${robots(same, of)} ${ROBOTS_DO[does]} in ${outlook.weather(weather)}`,
   drivenIn: (weather: Weather): string => `Twenty robots will drive it in ${outlook.weather(weather)}.`,
   counting: 'Driving twenty robots',
   frays: (left: number, of: number, cause: Cause): string =>

@@ -1,5 +1,6 @@
 import type { Cause, Weather } from '../../documents/outlook.ts';
 import type { Guess, NextKind } from '../../documents/reason.ts';
+import type { RobotsDo } from '../en/foretelling.ts';
 import { numbers } from './numbers.ts';
 import { outlook } from './outlook.ts';
 
@@ -18,6 +19,12 @@ const NEXT: Readonly<Record<NextKind, string>> = {
 };
 
 const robots = (same: number, of: number): string => `${same} de ${numbers.counted(of, 'robot', 'robots')}`;
+
+const ROBOTS_DO: Readonly<Record<RobotsDo, string>> = {
+  'make-it': 'lo consiguen',
+  'the-same': 'hacen lo mismo',
+  'one-of-its-ways': 'van por uno de estos caminos',
+};
 
 export const foretelling = {
   ask: '¿Qué hará el robot?',
@@ -38,8 +45,8 @@ export const foretelling = {
   seenLine: 'línea',
   seenPaper: 'papel',
   seenOther: 'algo intermedio',
-  robots: (same: number, of: number, weather: Weather, met: boolean): string =>
-    `${robots(same, of)} ${met ? 'lo consiguen' : 'hacen lo mismo'} con ${outlook.weather(weather)}`,
+  robots: (same: number, of: number, weather: Weather, does: RobotsDo): string =>
+    `${robots(same, of)} ${ROBOTS_DO[does]} con ${outlook.weather(weather)}`,
   drivenIn: (weather: Weather): string => `Veinte robots irán por el dibujo con ${outlook.weather(weather)}.`,
   counting: 'Veinte robots en marcha',
   frays: (left: number, of: number, cause: Cause): string =>
