@@ -86,7 +86,11 @@ export function Rail({ room, step, leaf = null, onStep, onLeaf }: RailProps) {
           >
             {desk.gathering.boardHere}
           </Button>
-          {!room.chargerWatched && <Notice tone="caution">{safety.nobodyStays}</Notice>}
+          {!room.chargerWatched && (
+            <Notice tone="caution">
+              {safety.nobodyStays} {safety.tickUnderPrepare}
+            </Notice>
+          )}
         </div>
       )}
     </nav>

@@ -24,7 +24,7 @@ export const learning = {
   asClass: (step: HelpStep): string => `as the class: ${STEPS[step]}`,
   wish: (wish: WallWish): string => WISHES[wish],
   tries: (n: number, right: number): string =>
-    `${numbers.counted(n, 'try', 'tries')}, ${right} of them foretold`,
+    `${numbers.counted(n, 'try', 'tries')}, foretold rightly: ${right}`,
   tried: (guess: string, made: boolean): string =>
     `“${guess}”, and it ${made ? 'made it' : 'did not make it'}`,
   reasons: (n: number, right: number): string => `${right} of ${n} reasons found`,

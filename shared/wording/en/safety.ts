@@ -108,4 +108,5 @@ export const safety = {
   stays: 'Somebody stays with the charger',
   staysNote: 'for as long as anything charges',
   nobodyStays: 'Nobody has said that they stay with the charger. Then nothing may charge during this lesson.',
+  tickUnderPrepare: 'Somebody does? Tick it under “Prepare”.',
 };

@@ -101,4 +101,5 @@ export const safety = {
   stays: 'Alguien se queda con el cargador',
   staysNote: 'mientras se esté cargando algo',
   nobodyStays: 'Nadie ha dicho que se queda con el cargador. Así no se puede cargar nada durante esta clase.',
+  tickUnderPrepare: '¿Alguien se queda? Márcalo en «Preparar».',
 };
