@@ -69,6 +69,18 @@ it('a storm and a mirrored sheet reach the team that they are for, and can be ta
   expect((await kept(tablet, ofLines(1))).drawing.lines[0]).toEqual(there.drawing.lines[0]);
   await tablet.getByRole('button', { name: 'Redo' }).click();
   expect(await kept(tablet, ofLines(2))).toEqual(there);
+
+  // To a tablet that was away meanwhile too.
+  const address = tablet.url();
+  await tablet.goto('about:blank');
+  await sheet.selectOption('turned');
+  await room.desk.until('a turned sheet', () => conditions().own[0]?.sheet === 'turned');
+  await tablet.goto(address);
+  const turned = designIn('turned', challenge, drawn)!;
+  const isTurned = ({ drawing }: Design) => drawing.lines[0]?.from.y === turned.drawing.lines[0]!.from.y;
+  expect(await kept(tablet, isTurned)).toEqual(turned);
+  await tablet.getByRole('button', { name: 'Undo' }).click();
+  expect((await kept(tablet, ofLines(1))).drawing.lines[0]).toEqual(turned.drawing.lines[0]);
   expectClean(desk);
   expectClean(watched);
 });

@@ -7,7 +7,7 @@ import type { EditContext } from '../../editor/model.ts';
 import { DrawingSession } from '../../editor/surface/session.ts';
 import type { Link } from '../../link/connect.ts';
 import { useLink } from '../../parts/use-link.tsx';
-import { type DraftPlace, keepDrawing, keptDrawing, keyOf, readAs } from './drafts.ts';
+import { type DraftPlace, keepDrawing, keptDrawing, keyOf, type OnSheet, readAs } from './drafts.ts';
 import { KeptWay, movedWay } from './way.ts';
 
 export function contextOf(challenge: Challenge): EditContext {
@@ -35,21 +35,29 @@ const opened = new Map<string, Opened>();
 const written = (design: Design): string => JSON.stringify(writeDocument(Design, design));
 
 /** Takes up, as a step that can be undone, what a newer tab of this browser has drawn meanwhile. */
-function catchUp(session: DrawingSession, kept: Design | null): DrawingSession {
-  if (kept && written(kept) !== written(session.editor.design)) session.replace(kept);
-  return session;
+function catchUp(session: DrawingSession, kept: Design): void {
+  if (written(kept) !== written(session.editor.design)) session.replace(kept);
 }
 
-/** The same drawing on another sheet, with all that was drawn before it. */
-function movedTo(
-  variant: Variant | null,
-  { session, way, variant: from }: Opened,
-  challenge: Challenge,
-): Opened {
+/** The same drawing on this sheet, with all that was drawn before it. */
+function movedTo(variant: Variant | null, before: Opened, challenge: Challenge): Opened {
+  const { session, way, variant: from } = before;
+  if (from === variant) return before;
   const { editor } = session;
   const move = (design: Design) => designOn(from, variant, challenge, design);
   const moved = new DrawingSession(move(editor.design), contextOf(challenge), movedWay(editor, move));
   return { session: moved, way, variant };
+}
+
+/** A drawing with its way back, on the sheet that it was left on. */
+async function takeUp(
+  place: DraftPlace,
+  { design, variant }: OnSheet,
+  challenge: Challenge,
+): Promise<Opened> {
+  const way = new KeptWay(place);
+  const session = new DrawingSession(design, contextOf(challenge), await way.find(design));
+  return { session, way, variant };
 }
 
 /**
@@ -70,25 +78,20 @@ export function useSession(
     let here = true;
     const place = { room, team, round, moves, gentler };
     const look = async () => {
+      const known = opened.get(key)?.session.editor.design;
       const found = await keptDrawing(place, variant);
-      const kept = found && designOn(found.variant, variant, challenge, found.design);
-      const before = opened.get(key);
-      if (before) {
-        if (!here) return;
-        const now = before.variant === variant ? before : movedTo(variant, before, challenge);
-        opened.set(key, now);
-        setSession(catchUp(now.session, kept));
-        if (now === before) return;
-        void keepDrawing(place, { variant, design: now.session.editor.design });
-        return void now.way.keep(now.session.editor);
-      }
-      const context = contextOf(challenge);
-      const design = kept ?? serverDraft(link, place, challenge, variant) ?? context.begin;
-      const way = new KeptWay(place);
-      const session = new DrawingSession(design, context, await way.find(design));
+      const left = found ?? { variant, design: serverDraft(link, place, challenge, variant) };
+      const before = opened.get(key) ?? (await takeUp(place, left, challenge));
       if (!here) return;
-      opened.set(key, { way, session, variant });
-      setSession(session);
+      const now = movedTo(variant, before, challenge);
+      opened.set(key, now);
+      // What was drawn while this was looked up is newer.
+      if (found && before.session.editor.design === known)
+        catchUp(now.session, designOn(found.variant, variant, challenge, found.design));
+      setSession(now.session);
+      if (now === before) return;
+      void keepDrawing(place, { variant, design: now.session.editor.design });
+      void now.way.keep(now.session.editor);
     };
     void look();
     return () => {
@@ -100,20 +103,23 @@ export function useSession(
   return session;
 }
 
-/** Where the lines are given, what was drawn on other lines is another drawing. */
+/**
+ * As the server has it, else as the challenge begins. Where the lines are given, what was drawn on others is another
+ * drawing.
+ */
 function serverDraft(
   link: Link,
   { team, round, gentler }: DraftPlace,
   challenge: Challenge,
   variant: Variant | null,
-): Design | null {
+): Design {
   const draft = link.state().drafts[team];
   const read = draft?.round === round ? readAs(Design, draft.design) : null;
   const from = draft?.variant === undefined ? variant : draft.variant;
+  const { begin } = contextOf(challenge);
   const design = read && designOn(from, variant, challenge, read);
   const lines = ({ drawing }: Design) => JSON.stringify(drawing.lines);
-  const begin = challenge.begin ?? EMPTY_DESIGN;
-  return design && gentler && lines(design) !== lines(begin) ? null : design;
+  return !design || (gentler && lines(design) !== lines(begin)) ? begin : design;
 }
 
 /** Keeps the way back and forth, so that it is there after a reload. */
