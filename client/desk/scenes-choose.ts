@@ -86,6 +86,7 @@ function drawnChoice(
   const [first] = pagesOf(galleryOf(room, drawings));
   if (!first || !likely) return hindered('no-drawings');
   if (scene === 'gallery') return asks({ kind: 'hang', entries: first });
-  const weather = room.board.fleet?.weather ?? likely.weather ?? weatherOf(challenge);
+  // The board says in which weather, and a team's own is for itself alone.
+  const weather = room.board.fleet?.weather ?? room.conditions.weather ?? weatherOf(challenge);
   return asks({ kind: 'show-fleet', entry: likely.id, weather });
 }

@@ -97,11 +97,17 @@ describe('choiceOf', () => {
     expect(why(choiceOf(room, drawn, 'forecast'))).toEqual({ kind: 'foretell', entry: 'b' });
   });
 
-  it('shows a fleet in the weather that an entry was judged in', () => {
-    const stormy: Move = [DESK, { kind: 'set-weather', team: 't1', weather: 'stormy' }];
-    const room = roomAfter(...SHOWING.slice(0, -1), stormy, ...judged('t1', 'e', 10, 9500), SHOWING.at(-1)!);
-    const ask = { kind: 'show-fleet', entry: 'e', weather: 'stormy' };
-    expect(why(choiceOf(room, drawn, 'fleet'))).toEqual(ask);
+  it('shows a fleet in the weather of the class, whatever a team has of its own', () => {
+    const weather = (whose: string | null, to: 'breezy' | 'stormy'): Move => [
+      DESK,
+      { kind: 'set-weather', team: whose, weather: to },
+    ];
+    const [ended] = SHOWING.slice(-1);
+    const shown = (...moves: Move[]) =>
+      why(choiceOf(roomAfter(...SHOWING.slice(0, -1), ...moves, ended!), drawn, 'fleet'));
+    const own = [weather('t1', 'stormy'), ...judged('t1', 'e', 10, 9500)];
+    expect(shown(...own)).toEqual({ kind: 'show-fleet', entry: 'e', weather: 'calm' });
+    expect(shown(weather(null, 'breezy'), ...own)).toMatchObject({ entry: 'e', weather: 'breezy' });
   });
 
   it('foretells without any tablet where the challenge gives marks, and says so where it gives none', () => {
