@@ -4,7 +4,7 @@ import type { Timers } from './latest-up.ts';
 export interface Paced {
   /** Something has changed. */
   readonly changed: () => void;
-  /** Takes no notice of changes from now on. */
+  /** What has changed since the last work is left undone. */
   readonly stop: () => void;
 }
 
