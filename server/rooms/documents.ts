@@ -44,3 +44,13 @@ export function withoutTeachersPart(challenge: unknown): unknown {
   const { model: _, note: __, ...rest } = challenge as Record<string, unknown>;
   return rest;
 }
+
+/**
+ * What a board sets beside the runs that it makes: those that were judged, and the goals. All else would tell in
+ * which weather they were, which of a single team nobody else knows.
+ */
+export function withoutWeather(verdict: unknown): unknown {
+  if (typeof verdict !== 'object' || verdict === null) return verdict;
+  const { steadiness: _, odds: __, ...rest } = verdict as Record<string, unknown>;
+  return { ...rest, findings: [], points: [] };
+}

@@ -11,7 +11,13 @@ import type { Answer, ClientCommand, Fetched, WireRefusal } from '../../shared/w
 import { type SeatRecord, type StoredDocument, troubleOf } from '../log/event-log.ts';
 import { hashOf, newToken } from '../seats/tokens.ts';
 import { askedCheck, madeCheck, type ReadDocument } from './closing-check.ts';
-import { storedChallenge, storedClosingCheck, storedDesign, withoutTeachersPart } from './documents.ts';
+import {
+  storedChallenge,
+  storedClosingCheck,
+  storedDesign,
+  withoutTeachersPart,
+  withoutWeather,
+} from './documents.ts';
 import { type HandIn, handedIn } from './handed-in.ts';
 import type { LiveRoom } from './live-room.ts';
 import { OpenRooms, type RoomsParts } from './open-rooms.ts';
@@ -244,15 +250,21 @@ export class Rooms extends OpenRooms {
     return isPredicted;
   }
 
-  /** A document of the room, for those who may read it; teams don't get the teacher's part of a challenge. */
+  /**
+   * A document of the room, for those who may read it, and of it what they may know: the teacher's part of a
+   * challenge is the desk's.
+   */
   async read(room: LiveRoom, seat: Seat, id: string): Promise<Fetched> {
     const unknown = refused({ code: 'unknown-document' });
     if (!mayRead(room.state, seat, id)) return unknown;
     const document = await this.parts.log.document(room.state.id, id);
     if (!document) return unknown;
+    const { kind } = document;
     const body: unknown = JSON.parse(document.body);
-    const whole = document.kind !== 'challenge' || seat.role === 'desk';
-    return { ok: true, kind: document.kind, body: whole ? body : withoutTeachersPart(body) };
+    if (kind === 'challenge' && seat.role !== 'desk')
+      return { ok: true, kind, body: withoutTeachersPart(body) };
+    if (kind === 'verdict' && seat.role === 'board') return { ok: true, kind, body: withoutWeather(body) };
+    return { ok: true, kind, body };
   }
 
   /** Documents of a room as they are kept, for a download of the whole room. */

@@ -86,7 +86,14 @@ describe('a room in which one team has a storm', () => {
     const own = [inStorm, other, board].map(({ state }) => state!.conditions.own.length);
     expect(own).toEqual([1, 0, 0]);
     const secret = desk.state!.entries[1]!.verdict!.document;
+    const verdictOnStorm = await verdictOf(1);
     expect(codeOf(await other.document(secret))).toBe('unknown-document');
+    // The board sets the run beside the one that was judged, which says nothing of the storm.
+    const onWall = await board.document(secret);
+    const read = parseDocument(Verdict, onWall.ok ? onWall.body : null);
+    if (!read.ok) throw new Error('the board may read the verdict on what is staged');
+    expect(read.value).toMatchObject({ goals: verdictOnStorm.goals, runs: verdictOnStorm.runs });
+    expect(/stormy|steadiness/.test(board.received)).toBe(false);
   });
 
   it('names the weather beside those entries in the results, and takes no weather from a tablet', async () => {

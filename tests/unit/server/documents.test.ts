@@ -6,6 +6,7 @@ import {
   storedDesign,
   storedDocument,
   withoutTeachersPart,
+  withoutWeather,
 } from '../../../server/rooms/documents.ts';
 import { isRoomWord, newWord, wordTyped } from '../../../server/rooms/words.ts';
 import '../../seed.ts';
@@ -63,6 +64,14 @@ describe('storedDocument', () => {
 describe('withoutTeachersPart', () => {
   it('takes away the maker’s design and the note', () => {
     expect(withoutTeachersPart({ id: 'a', model: 1, note: 2, goals: [] })).toEqual({ id: 'a', goals: [] });
+  });
+});
+
+describe('withoutWeather', () => {
+  it('leaves runs and goals of a verdict, and nothing that a weather changes', () => {
+    const kept = { version: 1, runs: [{ traceHash: 'h' }], goals: [{ id: 'g' }], met: true, total: 80 };
+    const verdict = { ...kept, findings: [1], points: [2], odds: [3], steadiness: { weather: 'stormy' } };
+    expect(withoutWeather(verdict)).toEqual({ ...kept, findings: [], points: [] });
   });
 });
 
