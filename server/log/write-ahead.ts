@@ -88,16 +88,16 @@ function following(header: Buffer, frames: readonly Buffer[], salts: Buffer): bo
 function soundHeader(bytes: Buffer, frames: readonly Buffer[]): Buffer {
   const header = Buffer.from(bytes.subarray(0, HEADER_BYTES));
   if (headerIsWhole(header)) return header;
-  const [first, second] = frames;
-  // The salts of the first frame, unless these are what is damaged.
-  const salts = saltsOf(second ?? first!);
-  for (const magic of [MAGIC, MAGIC + 1]) {
-    header.writeUInt32BE(magic, 0);
-    header.writeUInt32BE(VERSION, 4);
-    header.writeUInt32BE(PAGE_BYTES, 8);
-    salts.copy(header, SALTS_AT);
-    putSum(header, SUMMED_OF_HEADER, summedOn([0, 0], header.subarray(0, SUMMED_OF_HEADER), magic > MAGIC));
-    if (following(header, frames, salts).some(Boolean)) break;
+  header.writeUInt32BE(VERSION, 4);
+  header.writeUInt32BE(PAGE_BYTES, 8);
+  // The first frame is never one of older writes; where its salts are damaged too, the next may be as new.
+  for (const salts of frames.slice(0, 2).map(saltsOf)) {
+    for (const magic of [MAGIC, MAGIC + 1]) {
+      header.writeUInt32BE(magic, 0);
+      salts.copy(header, SALTS_AT);
+      putSum(header, SUMMED_OF_HEADER, summedOn([0, 0], header.subarray(0, SUMMED_OF_HEADER), magic > MAGIC));
+      if (following(header, frames, salts).some(Boolean)) return header;
+    }
   }
   return header;
 }

@@ -113,6 +113,28 @@ describe('mendedWrites', () => {
     expect(mendedWrites(join(home, 'nowhere'))).toBeUndefined();
   });
 
+  it('goes by the newest writes where a header is damaged over many older ones', () => {
+    const folder = mkdtempSync(join(home, 'case-'));
+    const [path, killed] = [join(folder, 'a.db'), join(folder, 'b.db')];
+    const database = new Database(path);
+    database.pragma('journal_mode = WAL');
+    database.exec("create table t(x text); insert into t values('older')");
+    for (let i = 0; i < 5; i++) database.prepare('update t set x = ?').run([`older ${i}`]);
+    // All of it is in the data file then, and the log is written anew from its beginning: one page.
+    database.pragma('wal_checkpoint(RESTART)');
+    database.exec("update t set x = 'newest'");
+    copyFileSync(path, killed);
+    const left = readFileSync(`${path}-wal`);
+    expect(left.length).toBeGreaterThan(HEADER + 5 * FRAME);
+    database.close();
+    left[17]! ^= 1;
+    writeFileSync(`${killed}-wal`, left);
+    writeFileSync(`${killed}-wal`, mendedWrites(`${killed}-wal`)!);
+    const again = new Database(killed);
+    expect(again.prepare('select x from t').all([])).toEqual([{ x: 'newest' }]);
+    again.close();
+  });
+
   it('takes what a killed write has left behind a later one for no damage', () => {
     const folder = mkdtempSync(join(home, 'case-'));
     const [path, killed] = [join(folder, 'a.db'), join(folder, 'b.db')];
