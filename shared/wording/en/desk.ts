@@ -102,7 +102,8 @@ const briefing = {
   noLimit: 'no limit',
   minutes: (n: number) => String(n),
   varied: 'Neighbouring tables get mirrored or turned sheets',
-  variedNote: 'Each sheet is as hard as the other; a copied drawing does not do.',
+  variedNote:
+    'Each sheet is as hard as the other; a copied drawing does not do. In wind, a few robots more or fewer may make it.',
   start: 'Start building',
 };
 

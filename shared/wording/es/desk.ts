@@ -101,7 +101,8 @@ const briefing = {
   noLimit: 'sin límite',
   minutes: (n: number) => String(n),
   varied: 'Mesas vecinas con hojas en espejo o giradas',
-  variedNote: 'Todas las hojas son igual de difíciles; un dibujo copiado no sirve.',
+  variedNote:
+    'Todas las hojas son igual de difíciles; un dibujo copiado no sirve. Con viento, puede que lo consigan unos robots más o menos.',
   start: 'Empezar a dibujar',
 };
 
