@@ -1,5 +1,5 @@
 import { Hand, LogOut, Pause, Play } from 'lucide-react';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import type { RoomState } from '../../shared/room/state.ts';
 import type { Step } from '../../shared/wording/en/desk.ts';
 import { Button } from '../parts/button.tsx';
@@ -88,7 +88,7 @@ function DeskOfRoom({ room }: { readonly room: RoomState }) {
   return (
     <div className="desk">
       <DeskHead room={room} step={step} />
-      <StatusLine paused={room.paused !== null} />
+      <StatusLine key={room.id} paused={room.paused !== null} />
       <div className="desk-body">
         <Rail room={room} step={leaf ? null : step} leaf={leaf} onStep={lookAt} onLeaf={openLeaf} />
         <View room={room} />
@@ -177,6 +177,8 @@ function StatusLine({ paused }: { readonly paused: boolean }) {
   const link = useLink();
   const status = useLinkState((state) => state.status);
   const waiting = useLinkState((state) => state.waiting);
+  const lost = useLinkState((state) => state.lost);
+  const [seenLost, setSeenLost] = useState(0);
   if (status.kind === 'quiet')
     return (
       <div className="desk-status" role="alert">
@@ -188,6 +190,13 @@ function StatusLine({ paused }: { readonly paused: boolean }) {
       <div className="desk-status" role="alert">
         {refusalSentence(words, status.refusal)}
         {waiting > 0 && <strong>{desk.status.waiting(waiting)}</strong>}
+      </div>
+    );
+  if (status.kind === 'live' && lost > seenLost)
+    return (
+      <div className="desk-status" role="alert">
+        {desk.status.lost(lost - seenLost)}{' '}
+        <Button onClick={() => setSeenLost(lost)}>{desk.status.seenLoss}</Button>
       </div>
     );
   if (status.kind !== 'away')

@@ -47,8 +47,10 @@ export function foldWelcome(
   clockOffset: number,
 ): Folded {
   const otherRoom = state.room !== null && state.room.id !== welcome.room;
+  const missing = Math.max(0, (state.room?.seq ?? 0) - (welcome.snapshot?.seq ?? Number.POSITIVE_INFINITY));
   const base: LinkState = {
     ...state,
+    lost: otherRoom ? 0 : state.lost + missing,
     status: { kind: 'live' },
     room: welcome.snapshot ?? (otherRoom ? null : state.room),
     lastAt: welcome.at,

@@ -32,6 +32,8 @@ export interface LinkState {
   readonly room: RoomState | null;
   /** When the last event of the room was, by the server; null where that is not known. */
   readonly lastAt: Millis | null;
+  /** So many events that this page had seen of the room the server has no more. */
+  readonly lost: number;
   readonly you: You | null;
   /** Server time minus the page's own clock, ms. */
   readonly clockOffset: number;
@@ -51,6 +53,7 @@ export const FIRST_STATE: LinkState = {
   status: { kind: 'connecting' },
   room: null,
   lastAt: null,
+  lost: 0,
   you: null,
   clockOffset: 0,
   drafts: {},

@@ -24,7 +24,7 @@ export function plainOnes(words: Wording): void {
     );
     each([desk.building.need.tries, desk.coaching.left, desk.picture.failed, tablet.notes.back], (f) => f(n));
     each([desk.team.entry, desk.team.points], (f) => f(n));
-    each([desk.closing.round, desk.status.waiting], (f) => f(n));
+    each([desk.closing.round, desk.status.waiting, desk.status.lost], (f) => f(n));
     each([desk.late.waiting, desk.late.takeAll, desk.undo.lateTaken, desk.undo.lateLeft], (f) => f(n));
     each([board.gather.berth, board.gather.teams, board.show.entry], (f) => f(n));
     each([board.standings.more, board.brief.seconds, desk.building.extend], (f) => f(n));

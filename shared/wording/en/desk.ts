@@ -216,6 +216,9 @@ const status = {
   away: 'The server does not answer. What you see is the last that came; the link comes back by itself.',
   quiet: 'This desk is open in a newer tab. That one has the room now.',
   takeOver: 'Use this tab',
+  lost: (n: number) =>
+    `The server has lost the end of this lesson: ${counted(n, 'step', 'steps')}. Look it through; what is missing can be done and handed in again.`,
+  seenLoss: 'I have seen it',
   waiting: (n: number) => counted(n, 'command waits', 'commands wait'),
 };
 

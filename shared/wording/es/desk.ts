@@ -216,6 +216,9 @@ const status = {
   away: 'El servidor no responde. Se ve lo último que llegó; la conexión vuelve sola.',
   quiet: 'Esta mesa está abierta en una pestaña más nueva. Ahora la sala la tiene esa.',
   takeOver: 'Usar esta pestaña',
+  lost: (n: number) =>
+    `El servidor ha perdido el final de esta clase: ${counted(n, 'paso', 'pasos')}. Hay que repasarla; lo que falta se puede hacer y entregar otra vez.`,
+  seenLoss: 'Visto',
   waiting: (n: number) => counted(n, 'orden espera', 'órdenes esperan'),
 };
 

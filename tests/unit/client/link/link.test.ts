@@ -44,6 +44,16 @@ describe('hello and welcome', () => {
     expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 6, at: 6 }]);
   });
 
+  it('says how much of the room the server has lost, and counts on in another room', async () => {
+    const { link, wire } = await live();
+    wire.listener.moved();
+    await wire.answer('hello', welcome({ snapshot: roomState(1), at: 1 }));
+    expect([link.state().room?.seq, link.state().lost]).toEqual([1, 2]);
+    wire.listener.moved();
+    await wire.answer('hello', welcome({ room: 'other', snapshot: roomState(1, { id: 'other' }) }));
+    expect(link.state().lost).toBe(0);
+  });
+
   it('a refusal is shown and asked again after a while', async () => {
     const { link, wire, timers } = fakeLink();
     wire.connect();
