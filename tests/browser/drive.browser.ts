@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { expectClean, picture, watchedPage } from './browser.ts';
-import { axeFindings, expectTidy } from './looks.ts';
+import { axeFindings, expectTidy, unreadable } from './looks.ts';
 import { challengeNamed, classDrawings, deskPage } from './room.ts';
 import { stage } from './stage.ts';
 
@@ -43,6 +43,7 @@ it('a lesson goes from the stage to paper: turns, trials with two taps each, und
   await board.page.getByText('robot 5').first().waitFor();
   await picture(board.page, 'board-1024-drive');
   await expectTidy(board.page, 'board');
+  expect(await unreadable(board.page)).toEqual([]);
   here.room.teams[1]!.command({ kind: 'wish-wall', wish: 'not-at-all' });
   await board.page.locator('.driving', { hasText: 'Bell' }).waitFor({ state: 'detached' });
   expect(await board.page.locator('.driving', { hasText: 'Sailboat' }).count()).toBe(1);
