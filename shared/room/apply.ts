@@ -6,7 +6,7 @@ import { COACHING_FOLDS } from './apply-coaching.ts';
 import { CONDITIONS_FOLDS } from './apply-conditions.ts';
 import { DRIVING_FOLDS, withDriving } from './apply-trials.ts';
 import { FIRST_BOARD } from './board.ts';
-import { NO_COACHING, USUAL_HELP } from './coaching.ts';
+import { inNextRound, NO_COACHING, USUAL_HELP } from './coaching.ts';
 import { USUAL_CONDITIONS } from './conditions.ts';
 import { NO_DRIVING } from './driving.ts';
 import type { RoomEvent, RoomFact, ToldVerdict } from './events.ts';
@@ -101,6 +101,7 @@ const FOLDS: { readonly [K in RoomFact['kind']]: (s: RoomState, f: FactOf<K>, e:
     ...timesAt(state, at),
     rounds: [...state.rounds, { ...chosen, varied: state.variedSheets }],
     plan: { ...state.plan, queue: queueWith(state.plan.queue, chosen.key, null) },
+    coaching: inNextRound(state.coaching),
     conditions: USUAL_CONDITIONS,
     building: null,
     stage: [],

@@ -77,6 +77,12 @@ export type CoachingFact =
   | { readonly kind: 'entry-returned'; readonly entry: EntryId }
   | { readonly kind: 'entry-accepted'; readonly entry: EntryId };
 
+/** What of it is still so in the next round: what nobody has read of a sheet was about the one before. */
+export const inNextRound = ({ notes, gentler }: Coaching): Coaching => ({
+  notes: notes.filter(({ words, away }) => away || words.kind !== 'sheet'),
+  gentler,
+});
+
 /** What of it those know who know only some teams' part. */
 export const coachingOf = ({ notes, gentler }: Coaching, knows: (team: TeamId) => boolean): Coaching => ({
   notes: notes.filter(({ team }) => knows(team)),

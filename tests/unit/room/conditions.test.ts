@@ -165,6 +165,19 @@ describe('a sheet of its own', () => {
     expect(notes(...BUILDING, sheet('turned'), sheet(null))).toEqual([{ kind: 'sheet', variant: null }]);
   });
 
+  it('is not told any longer of a round that is over, where all else that was said still waits', () => {
+    const hint = { kind: 'hint', hint: 'follow-the-line' } as const;
+    const state = roomAfter(
+      ...BUILDING,
+      atDesk({ kind: 'send-note', team: 't1', words: hint }),
+      sheet('turned'),
+      atDesk({ kind: 'end-building' }),
+      atDesk({ kind: 'go-to', phase: 'brief' }),
+      atDesk({ kind: 'choose-challenge', challenge: 'c2', key: 'k2' }),
+    );
+    expect(state.coaching.notes.map(({ words }) => words)).toEqual([hint]);
+  });
+
   it('takes what a tablet that was away drew on the one before, on that one, and no sheet that it never had', () => {
     const state = roomAfter(...BUILDING, sheet('turned'));
     const code = (variant: Variant | null | undefined) =>
