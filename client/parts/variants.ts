@@ -16,10 +16,16 @@ export function onSheetOf({ variant, weather }: DrawnIn, challenge: Challenge): 
   const known = made.get(challenge) ?? new Map<string, Challenge>();
   made.set(challenge, known);
   const key = `${drawnIn.variant} ${drawnIn.weather}`;
-  const one = known.get(key) ?? challengeUnder(drawnIn, challenge);
+  const one = known.get(key) ?? madeFor(drawnIn, challenge);
   known.set(key, one);
   return one;
 }
+
+/** Its sheet is the same object in each weather. */
+const madeFor = ({ variant, weather }: DrawnIn, challenge: Challenge): Challenge =>
+  weather === null
+    ? challengeUnder({ variant, weather }, challenge)
+    : challengeUnder({ variant: null, weather }, onSheetOf({ variant, weather: null }, challenge));
 
 /** The challenge of the current round as a team draws it. */
 export const onTeamsSheet = (room: RoomState, team: Team, challenge: Challenge): Challenge =>

@@ -6,7 +6,8 @@ import { atLessonRate } from './room-rate.ts';
 
 /**
  * Thirty rooms of twelve on one process at a lesson's rate, beside a bare server with as many and one
- * that broadcasts what it has synced, at once. A thousand entries each take a while at that rate; with fewer the p99 would be chance.
+ * that broadcasts what it has synced, at once. A thousand entries each take a while at that rate; with fewer
+ * the p99 would be chance.
  */
 const ROOMS = 30;
 const TABLETS = 12;

@@ -16,6 +16,12 @@ describe('onSheetOf', () => {
     const stormy = onSheetOf({ variant: null, weather: 'stormy' }, challenge);
     expect([stormy.weather, stormy.sheet === challenge.sheet]).toEqual(['stormy', true]);
     expect(onSheetOf({ variant: null, weather: 'stormy' }, challenge)).toBe(stormy);
+    // Robots in any weather can drive on one sheet on top of each other.
+    const mirrored = onSheetOf({ variant: 'mirrored', weather: 'stormy' }, challenge);
+    expect([mirrored.weather, mirrored.sheet === onSheetOf(MIRRORED, challenge).sheet]).toEqual([
+      'stormy',
+      true,
+    ]);
   });
 
   it('takes a room that an older page has kept for one without sheets and weather', () => {
