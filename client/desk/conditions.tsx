@@ -1,4 +1,3 @@
-import { useId } from 'react';
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { WEATHERS, type Weather } from '../../shared/documents/outlook.ts';
 import { weatherOf } from '../../shared/library/conditions.ts';
@@ -10,6 +9,7 @@ import { useAsk } from '../parts/use-ask.ts';
 import { useLink } from '../parts/use-link.tsx';
 import { onSheetOf } from '../parts/variants.ts';
 import { useDesk } from './desk-store.ts';
+import { PickOne, type PickOneProps } from './pick-one.tsx';
 import { useWholeWords } from './whole-words.ts';
 import './team-coaching.css';
 import './team-learning.css';
@@ -114,7 +114,7 @@ function TeamSheet({ room, team, challenge }: TeamProps) {
   };
   return (
     <>
-      <Pick
+      <PickOne
         label={desk.conditions.teamSheet}
         value={before}
         usual={desk.conditions.asBerth(variantFor(round, team))}
@@ -138,39 +138,9 @@ function useSetting() {
   return { set, refusal };
 }
 
-type WeatherPickProps = Omit<PickProps<Weather>, 'options'>;
+type WeatherPickProps = Omit<PickOneProps<Weather>, 'options'>;
 
 function WeatherPick(props: WeatherPickProps) {
   const { outlook } = useWholeWords();
-  return <Pick {...props} options={WEATHERS.map((weather) => [weather, outlook.weather(weather)])} />;
-}
-
-interface PickProps<T extends string> {
-  readonly label: string;
-  readonly value: T | null;
-  /** What having none of its own comes to. */
-  readonly usual: string;
-  readonly options: readonly (readonly [T, string])[];
-  readonly onPick: (value: T | null) => void;
-}
-
-function Pick<T extends string>({ label, value, usual, options, onPick }: PickProps<T>) {
-  const id = useId();
-  return (
-    <div className="help-step">
-      <label htmlFor={id}>{label}</label>
-      <select
-        id={id}
-        value={value ?? ''}
-        onChange={(event) => onPick(options.find(([option]) => option === event.target.value)?.[0] ?? null)}
-      >
-        <option value="">{usual}</option>
-        {options.map(([option, said]) => (
-          <option key={option} value={option}>
-            {said}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
+  return <PickOne {...props} options={WEATHERS.map((weather) => [weather, outlook.weather(weather)])} />;
 }

@@ -1,9 +1,9 @@
-import { useId } from 'react';
 import { forecastsIn, reasonsIn } from '../../shared/evidence/evidence.ts';
-import { HELP_STEPS, type HelpStep } from '../../shared/room/coaching.ts';
+import { HELP_STEPS } from '../../shared/room/coaching.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
+import { PickOne } from './pick-one.tsx';
 import { useWholeWords } from './whole-words.ts';
 import './team-learning.css';
 
@@ -13,42 +13,13 @@ export function ClassHelp({ room }: { readonly room: RoomState }) {
   const { ask, refusal } = useAsk();
   return (
     <div className="help-pick">
-      <StepPick
+      <PickOne
         label={learning.help}
         value={room.help}
-        onPick={(step) => step !== AS_CLASS && void ask({ kind: 'set-help', team: null, step })}
+        options={HELP_STEPS.map((step) => [step, learning.step(step)])}
+        onPick={(step) => step && void ask({ kind: 'set-help', team: null, step })}
       />
       <Refused refusal={refusal} />
-    </div>
-  );
-}
-
-/** The value that stands for no step of one's own. */
-const AS_CLASS = '';
-type Picked = HelpStep | typeof AS_CLASS;
-
-interface StepPickProps {
-  readonly label: string;
-  readonly value: Picked;
-  /** What having no step of its own comes to. */
-  readonly asClass?: string;
-  readonly onPick: (step: Picked) => void;
-}
-
-function StepPick({ label, value, asClass, onPick }: StepPickProps) {
-  const { learning } = useWholeWords();
-  const id = useId();
-  return (
-    <div className="help-step">
-      <label htmlFor={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => onPick(event.target.value as Picked)}>
-        {asClass !== undefined && <option value={AS_CLASS}>{asClass}</option>}
-        {HELP_STEPS.map((step) => (
-          <option key={step} value={step}>
-            {learning.step(step)}
-          </option>
-        ))}
-      </select>
     </div>
   );
 }
@@ -57,14 +28,14 @@ function StepPick({ label, value, asClass, onPick }: StepPickProps) {
 export function TeamLearning({ room, team }: { readonly room: RoomState; readonly team: Team }) {
   const { learning } = useWholeWords();
   const { ask, refusal } = useAsk();
-  const set = (step: Picked) => void ask({ kind: 'set-help', team: team.id, step: step || null });
   return (
     <div className="help-pick">
-      <StepPick
+      <PickOne
         label={learning.teamHelp}
-        value={team.help ?? AS_CLASS}
-        asClass={learning.asClass(room.help)}
-        onPick={set}
+        value={team.help}
+        usual={learning.asClass(room.help)}
+        options={HELP_STEPS.map((step) => [step, learning.step(step)])}
+        onPick={(step) => void ask({ kind: 'set-help', team: team.id, step })}
       />
       <Refused refusal={refusal} />
       <Foretold room={room} team={team} />
