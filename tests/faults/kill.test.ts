@@ -89,6 +89,8 @@ describe('a server that is killed', () => {
       await kill;
       moments.push(`${i} ${wait.toFixed(1)} ms ${done ? 'acknowledged' : 'cut off'}`);
       server = await startProcess(bundle, dataDir);
+      // Whatever a kill cut off is no damage.
+      expect(server.printed()).not.toContain('damaged');
       await room.comeBack(server);
       if (!done) await carryOut(step, i);
     }
