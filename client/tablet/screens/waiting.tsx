@@ -18,8 +18,10 @@ export function WaitingScreen({ room, team }: { readonly room: RoomState; readon
           <Icon of={emblemIcon(team.emblem)} size="min(42vmin, 300px)" />
         </div>
         <h1 className="emblem-name">{words.emblems.name(team.emblem)}</h1>
-        <p className="berth-number">{waiting.berth(team.berth)}</p>
-        <NoteButton room={room} team={team} />
+        <div className="berth-row">
+          <p className="berth-number">{waiting.berth(team.berth)}</p>
+          <NoteButton room={room} team={team} />
+        </div>
         <p className="large-words">{waiting.soon}</p>
         {room.phase === 'gather' && <SwapEmblem room={room} />}
       </div>
