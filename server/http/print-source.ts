@@ -36,6 +36,8 @@ export const addressOf = ({ addresses }: HttpParts): string =>
     .join.replace(/^https?:\/\//, '')
     .replace(/\/$/, '');
 
+const isEmpty = ({ drawing: { lines, marks } }: Design): boolean => lines.length + marks.length === 0;
+
 /** Reads what a print needs out of a room. */
 export class SourceReader {
   readonly #parts: HttpParts;
@@ -182,7 +184,7 @@ export class SourceReader {
       );
     const design = draft?.kind === 'draft' ? parseDocument(Design, draft.design) : undefined;
     const on = await this.#playedBy(of);
-    if (!design?.ok || !on || design.value.drawing.lines.length === 0) return undefined;
+    if (!design?.ok || !on || isEmpty(design.value)) return undefined;
     const { variant } = conditionsFor(state, of);
     const from = draft?.kind === 'draft' && draft.variant !== undefined ? draft.variant : variant;
     const drawn = designOn(from, variant, on.challenge, design.value);

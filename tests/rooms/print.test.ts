@@ -1,4 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readyChallenge } from '../../server/rooms/ready.ts';
+import { Design, type Mark } from '../../shared/documents/design.ts';
+import { writeDocument } from '../../shared/documents/values.ts';
 import { PAGES_HEAD, type PrintAsk, type PrintProgress, printPath } from '../../shared/wire/print.ts';
 import {
   buildingRoom,
@@ -127,5 +130,21 @@ describe('a download of print', () => {
     expect(told.slice(0, -1)).toEqual([0, 1, 2, 3].map((done) => ({ done, of: 3 })));
     expect(told.at(-1)).toEqual({ bytes: bytes.length - from, name: 'harbour-lines-class.pdf' });
     expect(new TextDecoder().decode(bytes.subarray(from, from + 5))).toBe('%PDF-');
+  });
+
+  it('has the draft of a team that puts marks on lines that are given, once there is a mark', async () => {
+    const { desk, tablet } = room;
+    seqOf(await desk.command({ kind: 'end-building' }));
+    seqOf(await desk.command({ kind: 'choose-challenge', key: 'ferry-junction' }));
+    seqOf(await desk.command({ kind: 'start-building', seconds: null }));
+    const { drawing } = readyChallenge('ferry-junction')!.model!;
+    expect([drawing.lines.length, drawing.marks.length]).toEqual([0, 1]);
+    const printed = async (marks: readonly Mark[]) => {
+      const design = writeDocument(Design, { version: 1, drawing: { lines: [], marks: [...marks] } });
+      await tablet.ask('latest', { kind: 'draft', round: 1, design });
+      return codeOf(await ask({ kind: 'drawing', format: 'svg', team: own }, room.owner));
+    };
+    expect(await printed([])).toBe('cannot-print');
+    expect(await printed(drawing.marks)).toBe('fine');
   });
 });
