@@ -135,18 +135,19 @@ export function moved(sheet: Sheet, handle: Handle, to: PaperPoint, free = false
   return withPlace(sheet, handle.place, withCorners(place, now));
 }
 
-/** A box is pulled no smaller than this: two bands of a usual mark still fit, lying or upright. */
+/** A box is pulled no smaller than this, unless it is: two bands of a usual mark still fit, lying or upright. */
 export const LEAST_BOX: Mm = 12;
 
 /** Pulls one corner of a box, as `boxCorners` counts them; the opposite one stays. */
 function withBoxCorner(box: MarkBox, corner: number, to: PaperPoint): MarkBox {
   const opposite = boxCorners(box)[(corner + 2) % 4]!;
-  const span = (from: Mm, fixed: Mm, isFirst: boolean): [Mm, Mm] => {
-    const other = isFirst ? Math.min(from, fixed - LEAST_BOX) : Math.max(from, fixed + LEAST_BOX);
+  const span = (from: Mm, fixed: Mm, isFirst: boolean, now: Mm): [Mm, Mm] => {
+    const least = Math.min(LEAST_BOX, now);
+    const other = isFirst ? Math.min(from, fixed - least) : Math.max(from, fixed + least);
     return isFirst ? [other, fixed - other] : [fixed, other - fixed];
   };
-  const [x, w] = span(to.x, opposite.x, corner === 0 || corner === 3);
-  const [y, h] = span(to.y, opposite.y, corner < 2);
+  const [x, w] = span(to.x, opposite.x, corner === 0 || corner === 3, box.w);
+  const [y, h] = span(to.y, opposite.y, corner < 2, box.h);
   const size = roundPoint({ x: w, y: h });
   return { ...box, at: roundPoint({ x, y }), w: size.x, h: size.y };
 }

@@ -44,7 +44,7 @@ describe('hello and welcome', () => {
     expect(wire.bodies('hello')).toEqual([{ version: 1, room: 'room', seq: 6, at: 6 }]);
   });
 
-  it('says how much of the room the server has lost, and counts on in another room', async () => {
+  it('says how much of the room the server has lost, and nothing of that in another room', async () => {
     const { link, wire } = await live();
     wire.listener.moved();
     await wire.answer('hello', welcome({ snapshot: roomState(1), at: 1 }));

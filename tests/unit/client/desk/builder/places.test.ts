@@ -86,6 +86,15 @@ describe('places of a sheet', () => {
     });
   });
 
+  it('a box that a file has smaller than that keeps its size where it is pulled in, and stays on the sheet', () => {
+    const small = { id: 's', name: { en: 'Marks' }, at: { x: 0, y: 0 }, w: 8, h: 6 };
+    const sheet = { ...blank, boxes: [small] };
+    const pulled = (corner: number, to: { x: number; y: number }) =>
+      moved(sheet, handle(sheet, 'box', 'corner', corner), to).boxes;
+    expect(pulled(0, { x: 5, y: 5 })).toEqual([small]);
+    expect(pulled(2, { x: 0, y: 20 })).toEqual([{ ...small, h: 20 }]);
+  });
+
   it('boxes are at most twelve, and a sheet whose last one is taken away says nothing of boxes', () => {
     let sheet = blank;
     for (let n = 1; n <= 12; n++) {
