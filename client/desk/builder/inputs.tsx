@@ -111,13 +111,15 @@ export function LengthField({ value, onChange, most, least = 0, ...rest }: Lengt
   const units = useDevice((device) => device.units);
   const { builder } = useWholeWords();
   const per = MM[units];
-  const shown = value === undefined ? undefined : Math.round((value / per) * FINE) / FINE;
-  const inUnit = (mm: Mm) => Math.round((mm / per) * FINE) / FINE;
+  const fine = (length: number) => Math.round(length * FINE) / FINE;
+  const inUnit = (mm: Mm) => fine(mm / per);
+  // A bound that is rounded for the field may lie beyond itself.
+  const inMm = (typed: number) => fine(Math.min(Math.max(typed * per, least), most));
   return (
     <NumberField
       {...rest}
-      value={shown}
-      onChange={(now) => onChange(now === undefined ? undefined : Math.round(now * per * FINE) / FINE)}
+      value={value === undefined ? undefined : inUnit(value)}
+      onChange={(now) => onChange(now === undefined ? undefined : inMm(now))}
       least={inUnit(least)}
       most={inUnit(most)}
       step={STEP[units]}
