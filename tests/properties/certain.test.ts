@@ -111,12 +111,14 @@ const { formula } = fc.letrec<{ formula: Formula }>((tie) => ({
 
 test('what is certain of any formula is so however the run goes on from there', () => {
   const steps = fc.array(step, { minLength: 1, maxLength: 30 });
+  let early = 0;
   fc.assert(
     fc.property(formula, steps, steps, (wish, first, other) => {
       const found = certainFrom(wish, runOf(first), CONTEXT);
       const known = found ? Math.round(found.t * 50) + 1 : first.length;
       // What the end itself tells, no other way on has to agree with.
       if (!found || known === first.length) return;
+      early++;
       for (const rest of [first.slice(known), other, []]) {
         const whole = evaluate(wish, runOf([...first.slice(0, known), ...rest]), CONTEXT);
         expect(isMet(whole)).toBe(found.met);
@@ -124,4 +126,5 @@ test('what is certain of any formula is so however the run goes on from there', 
     }),
     { numRuns: 400 },
   );
+  expect(early).toBeGreaterThan(50);
 });
