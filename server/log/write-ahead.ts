@@ -74,14 +74,33 @@ function framesIn(bytes: Buffer): Buffer[] {
   );
 }
 
-/** Which frames follow rightly on the sum that the one before states, whether that one is right or not. */
-function following(header: Buffer, frames: readonly Buffer[], salts: Buffer): boolean[] {
-  const highFirst = isHighFirst(header);
-  return frames.map((frame, i) => {
-    if (!saltsOf(frame).equals(salts)) return false;
-    const before = i === 0 ? sumAt(header, SUMMED_OF_HEADER) : sumAt(frames[i - 1]!, FRAME_SUM_AT);
-    return isSame(sumOfFrame(before, frame, highFirst), sumAt(frame, FRAME_SUM_AT));
-  });
+/** The sum that the frame before one states, whether that is right or not. */
+const sumBefore = (header: Buffer, frames: readonly Buffer[], i: number): Sum =>
+  i === 0 ? sumAt(header, SUMMED_OF_HEADER) : sumAt(frames[i - 1]!, FRAME_SUM_AT);
+
+const hasSum = (frame: Buffer, before: Sum, highFirst: boolean): boolean =>
+  isSame(sumOfFrame(before, frame, highFirst), sumAt(frame, FRAME_SUM_AT));
+
+/** Which frames follow rightly on the sum before them. */
+const following = (header: Buffer, frames: readonly Buffer[], salts: Buffer): boolean[] =>
+  frames.map(
+    (frame, i) =>
+      saltsOf(frame).equals(salts) && hasSum(frame, sumBefore(header, frames, i), isHighFirst(header)),
+  );
+
+/**
+ * A frame with the bit turned back that is wrong in the number of its page, if there is one: its page would
+ * stand in the place of another, and in that of the first page nothing could be read any more.
+ */
+function renumbered(frame: Buffer, before: Sum, highFirst: boolean): Buffer {
+  const tried = Buffer.from(frame);
+  for (let bit = 0; bit < 8 * SUMMED_OF_FRAME; bit++) {
+    const [at, mask] = [bit >> 3, 1 << (bit & 7)];
+    tried.writeUInt8(tried.readUInt8(at) ^ mask, at);
+    if (hasSum(tried, before, highFirst)) return tried;
+    tried.writeUInt8(tried.readUInt8(at) ^ mask, at);
+  }
+  return frame;
 }
 
 /** The file's own header, or what it must have been: its frames say the rest of it. */
@@ -117,7 +136,13 @@ export function mendedWrites(path: string): Buffer | undefined {
   const right = following(header, frames, header.subarray(SALTS_AT, SALTS_AT + SALT_BYTES));
   const last = frames.findLastIndex((frame, i) => right[i] && isLastOfCommit(frame));
   const isWhole = header.equals(bytes.subarray(0, HEADER_BYTES)) && !right.slice(0, last + 1).includes(false);
-  return last < 0 || isWhole ? undefined : sealed(header, frames.slice(0, last + 1));
+  if (last < 0 || isWhole) return undefined;
+  const named = frames
+    .slice(0, last + 1)
+    .map((frame, i) =>
+      right[i] ? frame : renumbered(frame, sumBefore(header, frames, i), isHighFirst(header)),
+    );
+  return sealed(header, named);
 }
 
 /** These frames with salts and sums that SQLite takes. */

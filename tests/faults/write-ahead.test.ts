@@ -93,6 +93,17 @@ describe('a turned bit in what a killed server leaves', () => {
     const { told, kept } = await opened(flipped(at));
     expect([told.length, kept]).toEqual([1, ALL]);
   });
+
+  it('in the number of a page costs nothing, where it would stand for the first page from then on', async () => {
+    const pages = Array.from({ length: (writes.length - HEADER) / FRAME }, (_, i) =>
+      writes.readUInt32BE(HEADER + i * FRAME),
+    );
+    const near = [2, 4, 8, 16, 32, 64].map((bit) => bit + 1);
+    const at = pages.findLastIndex((page, i) => near.includes(page) && i < pages.length - 1);
+    expect(at).toBeGreaterThan(pages.lastIndexOf(1));
+    const { told, kept } = await opened(flipped(HEADER + at * FRAME + 3, pages[at]! ^ 1));
+    expect([told.length, kept]).toEqual([1, ALL]);
+  });
 });
 
 describe('mendedWrites', () => {
