@@ -23,6 +23,8 @@ const SUMMED_OF_HEADER = 24;
 const SUMMED_OF_FRAME = 8;
 const FRAME_SALTS_AT = 8;
 const FRAME_SUM_AT = 16;
+/** It says where the tables begin. */
+const FIRST_PAGE = 1;
 /** More pages than any file of this server will have. */
 const MOST_PAGES = 2 ** 24;
 
@@ -124,7 +126,8 @@ function soundHeader(bytes: Buffer, frames: readonly Buffer[]): Buffer {
 /**
  * What the log of writes at `path` must have been where a part of it is damaged; undefined where it is
  * whole or not there. A frame that is not what was written stays in, because most of its page is: whoever
- * reads the rows sums each of them. What is cut off at the end, or damaged in its last frame, can't be told
+ * reads the rows sums each of them; but not a first page, without which nothing can be read: an earlier one
+ * says the same of the tables. What is cut off at the end, or damaged in its last frame, can't be told
  * from what a killed server has not written to its end. Such leavings end without a commit, also where
  * later writes stand over their beginning.
  */
@@ -137,12 +140,14 @@ export function mendedWrites(path: string): Buffer | undefined {
   const last = frames.findLastIndex((frame, i) => right[i] && isLastOfCommit(frame));
   const isWhole = header.equals(bytes.subarray(0, HEADER_BYTES)) && !right.slice(0, last + 1).includes(false);
   if (last < 0 || isWhole) return undefined;
-  const named = frames
-    .slice(0, last + 1)
-    .map((frame, i) =>
-      right[i] ? frame : renumbered(frame, sumBefore(header, frames, i), isHighFirst(header)),
-    );
-  return sealed(header, named);
+  const usable = frames.slice(0, last + 1).flatMap((frame, i) => {
+    if (right[i]) return [frame];
+    const before = sumBefore(header, frames, i);
+    const again = renumbered(frame, before, isHighFirst(header));
+    const isLost = again.readUInt32BE(0) === FIRST_PAGE && !hasSum(again, before, isHighFirst(header));
+    return isLost ? [] : [again];
+  });
+  return sealed(header, usable);
 }
 
 /** These frames with salts and sums that SQLite takes. */

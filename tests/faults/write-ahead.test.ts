@@ -68,6 +68,10 @@ describe('what a killed server leaves', () => {
   });
 });
 
+/** The number of the page in each frame. */
+const pagesOf = (left: Buffer): number[] =>
+  Array.from({ length: (left.length - HEADER) / FRAME }, (_, i) => left.readUInt32BE(HEADER + i * FRAME));
+
 describe('a turned bit in what a killed server leaves', () => {
   it(`is found, said and costs a row, ${FLIPS} times (seed ${SEED})`, async () => {
     const random = randomFrom(SEED);
@@ -95,13 +99,18 @@ describe('a turned bit in what a killed server leaves', () => {
   });
 
   it('in the number of a page costs nothing, where it would stand for the first page from then on', async () => {
-    const pages = Array.from({ length: (writes.length - HEADER) / FRAME }, (_, i) =>
-      writes.readUInt32BE(HEADER + i * FRAME),
-    );
+    const pages = pagesOf(writes);
     const near = [2, 4, 8, 16, 32, 64].map((bit) => bit + 1);
     const at = pages.findLastIndex((page, i) => near.includes(page) && i < pages.length - 1);
     expect(at).toBeGreaterThan(pages.lastIndexOf(1));
     const { told, kept } = await opened(flipped(HEADER + at * FRAME + 3, pages[at]! ^ 1));
+    expect([told.length, kept]).toEqual([1, ALL]);
+  });
+
+  // SQLite file format, section 1.3 and 1.6: the size of a page, and what kind of page the first one is.
+  it.each([16, 100])('in byte %i of the newest first page costs nothing', async (at) => {
+    const newest = HEADER + pagesOf(writes).lastIndexOf(1) * FRAME + 24;
+    const { told, kept } = await opened(flipped(newest + at));
     expect([told.length, kept]).toEqual([1, ALL]);
   });
 });
