@@ -25,6 +25,8 @@ const FRAME_SALTS_AT = 8;
 const FRAME_SUM_AT = 16;
 /** It says where the tables begin. */
 const FIRST_PAGE = 1;
+/** In so many frames a turned bit is looked for, which takes about half a second in each. */
+const MOST_TURNED = 20;
 /** More pages than any file of this server will have. */
 const MOST_PAGES = 2 ** 24;
 
@@ -90,17 +92,22 @@ const following = (header: Buffer, frames: readonly Buffer[], salts: Buffer): bo
       saltsOf(frame).equals(salts) && hasSum(frame, sumBefore(header, frames, i), isHighFirst(header)),
   );
 
-/**
- * A frame with the bit turned back that is wrong in the number of its page, if there is one: its page would
- * stand in the place of another, and in that of the first page nothing could be read any more.
- */
-function renumbered(frame: Buffer, before: Sum, highFirst: boolean): Buffer {
+/** What of a frame is summed, as the places of its bytes. */
+const SUMMED_BYTES = [...Array(FRAME_BYTES).keys()].filter(
+  (at) => at < SUMMED_OF_FRAME || at >= FRAME_HEADER_BYTES,
+);
+
+/** A frame with the one bit turned back that is wrong in it; the frame itself where it is another damage. */
+function turnedBack(frame: Buffer, before: Sum, highFirst: boolean): Buffer {
+  if (hasSum(frame, before, highFirst)) return frame;
   const tried = Buffer.from(frame);
-  for (let bit = 0; bit < 8 * SUMMED_OF_FRAME; bit++) {
-    const [at, mask] = [bit >> 3, 1 << (bit & 7)];
-    tried.writeUInt8(tried.readUInt8(at) ^ mask, at);
-    if (hasSum(tried, before, highFirst)) return tried;
-    tried.writeUInt8(tried.readUInt8(at) ^ mask, at);
+  for (const at of SUMMED_BYTES) {
+    const was = tried.readUInt8(at);
+    for (let bit = 0; bit < 8; bit++) {
+      tried.writeUInt8(was ^ (1 << bit), at);
+      if (hasSum(tried, before, highFirst)) return tried;
+    }
+    tried.writeUInt8(was, at);
   }
   return frame;
 }
@@ -125,9 +132,9 @@ function soundHeader(bytes: Buffer, frames: readonly Buffer[]): Buffer {
 
 /**
  * What the log of writes at `path` must have been where a part of it is damaged; undefined where it is
- * whole or not there. A frame that is not what was written stays in, because most of its page is: whoever
- * reads the rows sums each of them; but not a first page, without which nothing can be read: an earlier one
- * says the same of the tables. What is cut off at the end, or damaged in its last frame, can't be told
+ * whole or not there. A single turned bit is turned back. A frame with more damage stays in, because most of
+ * its page is as it was: whoever reads the rows sums each of them; but not a first page, without which nothing
+ * can be read: an earlier one says the same of the tables. What is cut off at the end, or damaged in its last frame, can't be told
  * from what a killed server has not written to its end. Such leavings end without a commit, also where
  * later writes stand over their beginning.
  */
@@ -140,10 +147,11 @@ export function mendedWrites(path: string): Buffer | undefined {
   const last = frames.findLastIndex((frame, i) => right[i] && isLastOfCommit(frame));
   const isWhole = header.equals(bytes.subarray(0, HEADER_BYTES)) && !right.slice(0, last + 1).includes(false);
   if (last < 0 || isWhole) return undefined;
+  let tries = MOST_TURNED;
   const usable = frames.slice(0, last + 1).flatMap((frame, i) => {
     if (right[i]) return [frame];
     const before = sumBefore(header, frames, i);
-    const again = renumbered(frame, before, isHighFirst(header));
+    const again = tries-- > 0 ? turnedBack(frame, before, isHighFirst(header)) : frame;
     const isLost = again.readUInt32BE(0) === FIRST_PAGE && !hasSum(again, before, isHighFirst(header));
     return isLost ? [] : [again];
   });
