@@ -11,9 +11,8 @@ import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
 import { useAsk } from '../parts/use-ask.ts';
 import { hereOf, useDocument } from '../parts/use-document.ts';
-import { useLink } from '../parts/use-link.tsx';
 import { PaperAnswers } from './close-paper.tsx';
-import { useDesk } from './desk-store.ts';
+import { useUndoable } from './use-undoable.ts';
 import { useWholeWords } from './whole-words.ts';
 import './close-check.css';
 
@@ -81,13 +80,8 @@ interface PartProps {
 function Asked({ room, check }: PartProps) {
   const { closing, desk: atDesk } = useWholeWords();
   const { desk } = closing;
-  const { ask, refusal, busy } = useAsk();
-  const link = useLink();
-  const offerUndo = useDesk((state) => state.offerUndo);
-  const end = async () => {
-    if (!(await ask({ kind: 'end-check' }))) return;
-    offerUndo({ said: atDesk.undo.checkEnded, back: () => void link.command({ kind: 'resume-check' }) });
-  };
+  const { askUndoable, refusal, busy } = useUndoable();
+  const end = () => askUndoable({ kind: 'end-check' }, { kind: 'resume-check' }, atDesk.undo.checkEnded);
   const of = check.key?.length ?? 0;
   const done = room.teams.filter(({ id }) => answeredBy(check, id) === of);
   return (

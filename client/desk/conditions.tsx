@@ -1,15 +1,13 @@
 import type { Challenge } from '../../shared/documents/challenge.ts';
 import { WEATHERS, type Weather } from '../../shared/documents/outlook.ts';
 import { weatherOf } from '../../shared/library/conditions.ts';
-import { type ConditionsCommand, OWN_SHEETS, type OwnSheet, ownOf } from '../../shared/room/conditions.ts';
+import { OWN_SHEETS, type OwnSheet, ownOf } from '../../shared/room/conditions.ts';
 import { variantFor, variantOn } from '../../shared/room/drawn-in.ts';
 import type { RoomState, Team } from '../../shared/room/state.ts';
 import { Refused } from '../parts/refusal.tsx';
-import { useAsk } from '../parts/use-ask.ts';
-import { useLink } from '../parts/use-link.tsx';
 import { onSheetOf } from '../parts/variants.ts';
-import { useDesk } from './desk-store.ts';
 import { PickOne, type PickOneProps } from './pick-one.tsx';
+import { useUndoable } from './use-undoable.ts';
 import { useWholeWords } from './whole-words.ts';
 import './team-coaching.css';
 import './team-learning.css';
@@ -27,12 +25,12 @@ interface TeamProps extends ClassProps {
 /** The weather that the class's robots are driven in. Answers are about the undisturbed robot alone. */
 export function ClassWeather({ room, challenge }: ClassProps) {
   const { desk } = useWholeWords();
-  const { set, refusal } = useSetting();
+  const { askUndoable, refusal } = useUndoable();
   const before = room.conditions.weather;
   const usual = weatherOf(challenge);
   if (challenge.play === 'predict') return null;
   const pick = (weather: Weather | null) =>
-    set(
+    void askUndoable(
       { kind: 'set-weather', team: null, weather },
       { kind: 'set-weather', team: null, weather: before },
       desk.undo.weather(weather ?? usual),
@@ -74,11 +72,11 @@ export function TeamConditions(props: TeamProps) {
 
 function TeamWeather({ room, team, challenge }: TeamProps) {
   const { desk, emblems } = useWholeWords();
-  const { set, refusal } = useSetting();
+  const { askUndoable, refusal } = useUndoable();
   const before = ownOf(room.conditions, team.id).weather;
   const usual = room.conditions.weather ?? weatherOf(challenge);
   const pick = (weather: Weather | null) =>
-    set(
+    void askUndoable(
       { kind: 'set-weather', team: team.id, weather },
       { kind: 'set-weather', team: team.id, weather: before },
       desk.undo.teamWeather(emblems.name(team.emblem), weather ?? usual),
@@ -98,7 +96,7 @@ function TeamWeather({ room, team, challenge }: TeamProps) {
 
 function TeamSheet({ room, team, challenge }: TeamProps) {
   const { desk, emblems } = useWholeWords();
-  const { set, refusal } = useSetting();
+  const { askUndoable, refusal } = useUndoable();
   const before = ownOf(room.conditions, team.id).sheet;
   const round = room.rounds.at(-1);
   // A chart that can't say left for right has no mirrored sheets.
@@ -106,7 +104,7 @@ function TeamSheet({ room, team, challenge }: TeamProps) {
   const sheets = OWN_SHEETS.filter((sheet) => sheet !== 'mirrored' || mirrored !== challenge);
   const pick = (sheet: OwnSheet | null) => {
     const now = desk.conditions.sheet(variantOn(sheet, round, team) ?? 'as-drawn');
-    return set(
+    void askUndoable(
       { kind: 'set-sheet', team: team.id, sheet },
       { kind: 'set-sheet', team: team.id, sheet: before },
       desk.undo.sheet(emblems.name(team.emblem), now),
@@ -125,17 +123,6 @@ function TeamSheet({ room, team, challenge }: TeamProps) {
       <Refused refusal={refusal} />
     </>
   );
-}
-
-/** Sends a command, and offers to send the one that takes it back. */
-function useSetting() {
-  const { ask, refusal } = useAsk();
-  const link = useLink();
-  const offerUndo = useDesk((state) => state.offerUndo);
-  const set = async (command: ConditionsCommand, back: ConditionsCommand, said: string) => {
-    if (await ask(command)) offerUndo({ said, back: () => void link.command(back) });
-  };
-  return { set, refusal };
 }
 
 type WeatherPickProps = Omit<PickOneProps<Weather>, 'options'>;

@@ -6,25 +6,18 @@ import { EmblemBadge } from '../parts/emblem-badge.tsx';
 import { teamOf, waitingLate } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useAsk } from '../parts/use-ask.ts';
-import { useLink } from '../parts/use-link.tsx';
-import { useDesk } from './desk-store.ts';
+import { useUndoable } from './use-undoable.ts';
 import { useWholeWords } from './whole-words.ts';
 import './late.css';
 
 /** Has late entries count, or no longer, and offers to take that back. */
 function useTakeLate(entries: readonly Entry[], on: boolean) {
   const { undo } = useWholeWords().desk;
-  const { ask, refusal, busy } = useAsk();
-  const link = useLink();
-  const offerUndo = useDesk((state) => state.offerUndo);
+  const { askUndoable, refusal, busy } = useUndoable();
   const ids = entries.slice(0, LIMITS.lateAtOnce).map((entry) => entry.id);
   const command = { kind: 'take-late', entries: ids, on } as const;
-  const take = async () => {
-    if (!(await ask(command))) return;
-    const said = on ? undo.lateTaken(ids.length) : undo.lateLeft(ids.length);
-    offerUndo({ said, back: () => void link.command({ ...command, on: !on }) });
-  };
+  const said = on ? undo.lateTaken(ids.length) : undo.lateLeft(ids.length);
+  const take = () => askUndoable(command, { ...command, on: !on }, said);
   return { take, refusal, busy };
 }
 

@@ -8,14 +8,13 @@ import { NEW_CHALLENGE } from '../../shared/wording/fresh.ts';
 import { Button } from '../parts/button.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useAsk } from '../parts/use-ask.ts';
-import { useLink } from '../parts/use-link.tsx';
 import { useLocale } from '../parts/use-words.ts';
 import { useOwn } from './builder/own-challenges.ts';
 import { useDesk } from './desk-store.ts';
 import { useKeys } from './keys.ts';
 import { useReadyChallenges } from './kit/room-kit.ts';
 import { type Stuck, whyStuck } from './queued.ts';
+import { useUndoable } from './use-undoable.ts';
 import { useWholeWords } from './whole-words.ts';
 import './queue.css';
 
@@ -58,18 +57,17 @@ function useQueue(room: RoomState) {
   const { plan } = room;
   const { why } = useQueued(room);
   const { undo } = useWholeWords().desk;
-  const asking = useAsk();
-  const link = useLink();
-  const offerUndo = useDesk((state) => state.offerUndo);
+  const { ask, askUndoable, refusal, busy } = useUndoable();
   const titleOf = useTitles();
-  const put = (key: string, place: number) => asking.ask({ kind: 'queue-challenge', key, place });
+  const put = (key: string, place: number) => ask({ kind: 'queue-challenge', key, place });
   const takeOff = async (key: string) => {
     const place = plan.queue.indexOf(key);
-    if (place < 0 || !(await asking.ask({ kind: 'queue-challenge', key, place: null })) || why(key)) return;
-    const back = { kind: 'queue-challenge', key, place } as const;
-    offerUndo({ said: undo.unqueued(titleOf(key)), back: () => void link.command(back) });
+    const off = { kind: 'queue-challenge', key, place: null } as const;
+    if (place < 0) return;
+    if (why(key)) await ask(off);
+    else await askUndoable(off, { ...off, place }, undo.unqueued(titleOf(key)));
   };
-  return { ...asking, put, takeOff, titleOf, why };
+  return { refusal, busy, put, takeOff, titleOf, why };
 }
 
 /** The challenges that wait their turn, in their order. */

@@ -6,9 +6,7 @@ import { Button } from '../parts/button.tsx';
 import { teamOf } from '../parts/figures.ts';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useAsk } from '../parts/use-ask.ts';
-import { useLink } from '../parts/use-link.tsx';
-import { useDesk } from './desk-store.ts';
+import { useUndoable } from './use-undoable.ts';
 import { useWholeWords } from './whole-words.ts';
 
 interface Props {
@@ -20,16 +18,14 @@ interface Props {
 export function ReturnEntry({ room, entry }: Props) {
   const { desk, emblems } = useWholeWords();
   const { coaching, undo } = desk;
-  const { ask, refusal, busy } = useAsk();
-  const link = useLink();
-  const offerUndo = useDesk((state) => state.offerUndo);
+  const { ask, askUndoable, refusal, busy } = useUndoable();
   const [asked, setAsked] = useState(false);
   const name = emblems.name(teamOf(room, entry.team)?.emblem ?? '');
   const accept = { kind: 'accept-entry', entry: entry.id } as const;
-  const giveBack = async (reason: ReturnReason) => {
+  const giveBack = (reason: ReturnReason) => {
     setAsked(false);
-    if (await ask({ kind: 'return-entry', entry: entry.id, reason }))
-      offerUndo({ said: undo.returned(name, entry.number), back: () => void link.command(accept) });
+    const command = { kind: 'return-entry', entry: entry.id, reason } as const;
+    return askUndoable(command, accept, undo.returned(name, entry.number));
   };
   if (entry.returned)
     return (

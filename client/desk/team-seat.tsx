@@ -4,10 +4,9 @@ import { Button } from '../parts/button.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Refused } from '../parts/refusal.tsx';
-import { useAsk } from '../parts/use-ask.ts';
-import { useLink } from '../parts/use-link.tsx';
 import { useDesk } from './desk-store.ts';
 import { MoveSeat } from './move-seat.tsx';
+import { useUndoable } from './use-undoable.ts';
 import { useWholeWords } from './whole-words.ts';
 import './team-seat.css';
 
@@ -42,14 +41,11 @@ interface PartProps {
 
 function RestSeat({ team, name }: PartProps) {
   const { seats, undo } = useWholeWords().desk;
-  const { ask, refusal, busy } = useAsk();
-  const { offerUndo, openSeat } = useDesk();
-  const link = useLink();
+  const { ask, askUndoable, refusal, busy } = useUndoable();
+  const { openSeat } = useDesk();
   const keep = { kind: 'keep-seat', team: team.id } as const;
   const free = async () => {
-    if (!(await ask({ kind: 'free-seat', team: team.id }))) return;
-    offerUndo({ said: undo.freed(name), back: () => void link.command(keep) });
-    openSeat(null);
+    if (await askUndoable({ kind: 'free-seat', team: team.id }, keep, undo.freed(name))) openSeat(null);
   };
   return (
     <section>
@@ -69,14 +65,11 @@ function RestSeat({ team, name }: PartProps) {
 
 function RemoveTeam({ team, name }: PartProps) {
   const { seats, undo } = useWholeWords().desk;
-  const { ask, refusal, busy } = useAsk();
-  const { offerUndo, openSeat } = useDesk();
-  const link = useLink();
+  const { askUndoable, refusal, busy } = useUndoable();
+  const { openSeat } = useDesk();
   const remove = async () => {
-    if (!(await ask({ kind: 'remove-team', team: team.id }))) return;
     const back = { kind: 'put-back-team', team: team.id } as const;
-    offerUndo({ said: undo.removed(name), back: () => void link.command(back) });
-    openSeat(null);
+    if (await askUndoable({ kind: 'remove-team', team: team.id }, back, undo.removed(name))) openSeat(null);
   };
   return (
     <section>

@@ -10,8 +10,7 @@ import { emblemIcon } from '../../parts/emblem-icons.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { Refused } from '../../parts/refusal.tsx';
 import { useAsk } from '../../parts/use-ask.ts';
-import { useLink } from '../../parts/use-link.tsx';
-import { useDesk } from '../desk-store.ts';
+import { useUndoable } from '../use-undoable.ts';
 import { useWholeWords } from '../whole-words.ts';
 import './robots.css';
 
@@ -22,18 +21,17 @@ interface RoomProps {
 /** The berths of the wall with the robots in them: a tap notes that one was calibrated, now and in this light. */
 export function RobotsOnWall({ room }: RoomProps) {
   const { calibration: words, driving } = useWholeWords();
-  const { ask, refusal } = useAsk();
-  const offerUndo = useDesk((state) => state.offerUndo);
-  const link = useLink();
+  const { askUndoable, refusal } = useUndoable();
   const [added, setAdded] = useState<readonly number[]>([]);
   const last = room.calibrations.findLast((note) => note.kind === 'calibrated');
   const [picked, setPicked] = useState<Light | null>(null);
   const light = picked ?? last?.light ?? 'daylight';
-  const calibrate = async (robot: number) => {
-    if (!(await ask({ kind: 'calibrate', robot, light }))) return;
-    const back = () => void link.command({ kind: 'take-calibration-back', robot });
-    offerUndo({ said: words.undo.calibrated(robot, light), back });
-  };
+  const calibrate = (robot: number) =>
+    askUndoable(
+      { kind: 'calibrate', robot, light },
+      { kind: 'take-calibration-back', robot },
+      words.undo.calibrated(robot, light),
+    );
   const robots = robotsHere(room, added);
   const next = robots.at(-1)! + 1;
   return (
@@ -133,14 +131,9 @@ function Berth({ robot, team, standing, onTap }: BerthProps) {
 
 function LightChanged({ room }: RoomProps) {
   const { calibration: words } = useWholeWords();
-  const { ask, refusal, busy } = useAsk();
-  const offerUndo = useDesk((state) => state.offerUndo);
-  const link = useLink();
-  const change = async () => {
-    if (!(await ask({ kind: 'change-light', on: true }))) return;
-    const back = () => void link.command({ kind: 'change-light', on: false });
-    offerUndo({ said: words.undo.changed, back });
-  };
+  const { askUndoable, refusal, busy } = useUndoable();
+  const change = () =>
+    askUndoable({ kind: 'change-light', on: true }, { kind: 'change-light', on: false }, words.undo.changed);
   const standings = new Set(
     room.calibrations.flatMap((note) => (note.kind === 'calibrated' ? [note.robot] : [])),
   );

@@ -2,9 +2,10 @@ import type { Foretold, Outcome } from '../../../shared/room/driving.ts';
 import type { RoomState } from '../../../shared/room/state.ts';
 import type { Link } from '../../link/connect.ts';
 import { entryOf, teamOf } from '../../parts/figures.ts';
-import { type Asking, useAsk } from '../../parts/use-ask.ts';
+import type { Asking } from '../../parts/use-ask.ts';
 import { useLink } from '../../parts/use-link.tsx';
 import { useDesk } from '../desk-store.ts';
+import { useUndoable } from '../use-undoable.ts';
 import { useWholeWords } from '../whole-words.ts';
 import { saidOf } from './said.ts';
 
@@ -35,7 +36,7 @@ function withdrawLast(link: Link, { entry, robot }: Note): void {
 /** Notes trials and takes notes back; both can be undone for a while. */
 export function useNoting(room: RoomState): Noting {
   const { driving, emblems } = useWholeWords();
-  const { ask, refusal, busy } = useAsk();
+  const { ask, askUndoable, refusal, busy } = useUndoable();
   const link = useLink();
   const offerUndo = useDesk((state) => state.offerUndo);
   const note = async (noted: Note) => {
@@ -46,12 +47,12 @@ export function useNoting(room: RoomState): Noting {
     offerUndo({ said, back: () => withdrawLast(link, noted) });
     return true;
   };
-  const takeBack = async (place: number) => {
+  const takeBack = (place: number) => {
     const trial = room.driving.trials[place];
-    if (!trial || !(await ask({ kind: 'withdraw-trial', trial: place }))) return;
+    if (!trial) return;
     const { entry, robot, outcome, foretold } = trial;
     const again = { kind: 'note-trial', entry, robot, outcome, foretold } as const;
-    offerUndo({ said: driving.tookBack, back: () => void link.command(again) });
+    void askUndoable({ kind: 'withdraw-trial', trial: place }, again, driving.tookBack);
   };
-  return { note, takeBack: (place) => void takeBack(place), refusal, busy };
+  return { note, takeBack, refusal, busy };
 }
