@@ -88,6 +88,8 @@ it('a whole lesson of two challenges goes by keys alone', async () => {
     await tabTo(page, '“One fast stretch” sooner');
     await press(page, 'Enter');
     await desk.until('sooner', () => queue() === `first-line,${FIRST},sharp-corner`);
+    // The focus comes after the row.
+    await page.locator(`.queue-row:nth-child(2)[data-key="${FIRST}"] .queue-sooner:focus`).waitFor();
     await press(page, 'Enter');
     await desk.until('first', () => queue() === `${FIRST},first-line,sharp-corner`);
     await tabTo(page, 'Take “A corner too sharp” off');
@@ -163,7 +165,9 @@ it('a whole lesson of two challenges goes by keys alone', async () => {
     await page.getByText(/^(10:00|9:5\d) left$/).waitFor();
     await press(page, 't');
     await desk.until('a pause', () => desk.state!.paused !== null);
+    await page.locator('.desk-pause[aria-pressed="true"]').waitFor();
     await press(page, 't');
+    await desk.until('no pause', () => desk.state!.paused === null);
     await next(page, 'End building');
     await page.getByText('building is over').waitFor();
 
